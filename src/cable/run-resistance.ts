@@ -1,0 +1,93 @@
+/** From the pieces of a run to the three loops that people mean by "its resistance". @module */
+import { atTemperature } from '../conductor/resistance-per-metre.ts';
+import { requireArray, requireInteger, requireNonNegative, requireObject, requireOneOf, requirePositive, requireTemperature } from '../quantity/guards.ts';
+import { InputError } from '../quantity/input-error.ts';
+import type { Celsius, Metres, Ohms } from '../quantity/units.ts';
+import type { Cable } from './cable.ts';
+
+/** One piece of cable at one temperature. */
+export interface Segment {
+  readonly cable: Cable;
+  /** Length of the piece, one way. [m] */
+  readonly length: Metres;
+  /** Conductor temperature (ambient plus bundle rise); 20 if absent. [°C] */
+  readonly temperature?: Celsius | undefined;
+}
+
+/** A run from the switch to the device. */
+export interface RunResistanceInput {
+  /** The pieces in series: installed cable and cords, in any order. */
+  readonly segments: readonly Segment[];
+  /** Mated plugs and jacks along the run; an in-line coupler is two. 0 if absent. */
+  readonly connections?: number | undefined;
+  /** Input to output of one connection, per conductor; 0.2 if absent (ANSI/TIA-568.2-D, from memory). [Ω] */
+  readonly connectionResistance?: Ohms | undefined;
+  /** `maximum` (what a check uses, and the default) or `nominal`. */
+  readonly basis?: 'nominal' | 'maximum' | undefined;
+}
+
+/** Which circuit a resistance in ohms belongs to. */
+export type Loop = 'pairLoop' | 'twoPair' | 'fourPair';
+
+/** The three loops of one run. With r the resistance of one conductor, end to end: */
+export interface RunResistance {
+  /** `2 r`: one pair shorted at the far end, as a meter reads it. [Ω] */
+  readonly pairLoop: Ohms;
+  /** `r`: out on both conductors of one pair, back on both of another: 2-pair power, one pairset. [Ω] */
+  readonly twoPair: Ohms;
+  /** `r/2`: two pairsets in parallel: 4-pair power. [Ω] */
+  readonly fourPair: Ohms;
+  /** All the pieces together, one way. [m] */
+  readonly length: Metres;
+  readonly basis: 'nominal' | 'maximum';
+}
+
+/**
+ * Resistance of a run of cables, cords and connections, as each of the three circuits that people mean by it.
+ *
+ * Equal conductors; each piece at its own temperature. Cords count as pieces like any other.
+ *
+ * @param input - Pieces (length [m], temperature [°C]), connections, resistance per connection [Ω], basis.
+ * @returns The three loops [Ω] and the total length [m].
+ * @throws {@link InputError} If a piece is not a cable, or a number is outside its domain; `parameter` is a path
+ *   such as `segments[3].length`.
+ * @example 90 m of Category 5e at its limit, as a meter reads it and as 2-pair power sees it
+ * const run = runResistance({ segments: [{ cable: cable('cat5e'), length: 90 }] });
+ * [run.pairLoop.toFixed(2), run.twoPair.toFixed(2)]; // => ['16.88', '8.44']
+ */
+export function runResistance(input: RunResistanceInput): RunResistance {
+  requireObject(input, 'input', 'an object with segments');
+  const { segments, connections = 0, connectionResistance = 0.2, basis = 'maximum' } = input;
+  requireArray(segments, 'segments', 'a list of { cable, length, temperature }');
+  requireInteger(connections, 0, 1000, 'connections');
+  requireNonNegative(connectionResistance, 'connectionResistance', 'Ω');
+  requireOneOf(basis, ['nominal', 'maximum'], 'basis');
+
+  let length = 0;
+  let oneWay = connections * connectionResistance;
+  for (let i = 0; i < segments.length; i++) {
+    const segment = segments[i] as Segment;
+    oneWay += segmentResistance(segment, basis, `segments[${i}]`);
+    length += segment.length;
+  }
+  return { pairLoop: 2 * oneWay, twoPair: oneWay, fourPair: oneWay / 2, length, basis };
+}
+
+/** One conductor of one piece, end to end. [Ω] @internal */
+export function segmentResistance(segment: Segment, basis: 'nominal' | 'maximum', path: string): Ohms {
+  requireObject(segment, path, 'an object with cable and length');
+  requireNonNegative(segment.length, `${path}.length`, 'm');
+  return cableResistancePerMetre(segment.cable, segment.temperature ?? 20, basis, path) * segment.length;
+}
+
+/** One conductor of a cable at a temperature. [Ω/m] @internal */
+export function cableResistancePerMetre(cable: Cable, temperature: Celsius, basis: 'nominal' | 'maximum', path: string): number {
+  if (typeof cable !== 'object' || cable === null) {
+    throw new InputError(cable === undefined ? 'missing' : 'type', `${path}.cable`, "a cable, such as cable('cat5e')", cable);
+  }
+  const at20 = basis === 'maximum' ? cable.maximumResistancePerMetre : cable.nominalResistancePerMetre;
+  requirePositive(at20, `${path}.cable.${basis}ResistancePerMetre`, 'Ω/m');
+  requireNonNegative(cable.temperatureCoefficient, `${path}.cable.temperatureCoefficient`, '1/K');
+  requireTemperature(temperature, `${path}.temperature`);
+  return atTemperature(at20, cable.temperatureCoefficient, temperature);
+}

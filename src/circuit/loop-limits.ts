@@ -1,0 +1,32 @@
+/** Electrical limits of a constant-power load, each first expressed as the most resistance the line may have. @module */
+import type { Ohms, Volts, Watts } from '../quantity/units.ts';
+
+/**
+ * Most line resistance at which the supply gives no more than `limit`.
+ *
+ * From `P = W - (W/V)²·R`. `undefined` if the line collapses before the supply ever has to give that much.
+ * @internal
+ */
+export function resistanceAtSupplyPower(supplyVoltage: Volts, power: Watts, limit: Watts): Ohms | undefined {
+  // At collapse the supply gives 2P: a limit above that is never the one that bites.
+  if (limit >= 2 * power) return undefined;
+  const voltsPerWatt = supplyVoltage / limit;
+  return (limit - power) * voltsPerWatt * voltsPerWatt;
+}
+
+/**
+ * Most line resistance at which the load still sees `minimum`.
+ *
+ * From `(V - U)/R = P/U`. `undefined` if the line collapses before the voltage falls that low, or at no load.
+ * @internal
+ */
+export function resistanceAtLoadVoltage(supplyVoltage: Volts, power: Watts, minimum: Volts): Ohms | undefined {
+  // The stable root never lies under half the supply voltage.
+  if (power === 0 || minimum * 2 < supplyVoltage) return power === 0 && minimum > supplyVoltage ? -1 : undefined;
+  return ((supplyVoltage - minimum) * minimum) / power;
+}
+
+/** Most line resistance that carries `power` at all, `V²/4P`; `undefined` at no load. @internal */
+export function resistanceAtCollapse(supplyVoltage: Volts, power: Watts): Ohms | undefined {
+  return power === 0 ? undefined : (supplyVoltage * supplyVoltage) / (4 * power);
+}

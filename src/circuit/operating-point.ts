@@ -1,0 +1,163 @@
+/** Where a load settles at the end of a resistive line. @module */
+import { differenceOfProducts, nextDown, nextUp } from '../quantity/exact.ts';
+import { requireNonNegative, requireObject, requirePositive } from '../quantity/guards.ts';
+import { InputError } from '../quantity/input-error.ts';
+import type { Amperes, Ohms, Volts, Watts } from '../quantity/units.ts';
+
+/** What a device draws: a power (most electronics), a current, or as a resistance. Exactly one of the three. */
+export type Load =
+  | { readonly power: Watts; readonly current?: undefined; readonly resistance?: undefined }
+  | { readonly current: Amperes; readonly power?: undefined; readonly resistance?: undefined }
+  | { readonly resistance: Ohms; readonly power?: undefined; readonly current?: undefined };
+
+/** A load behind a line. */
+export interface OperatingPointInput {
+  /** Voltage at the supply. [V] */
+  readonly supplyVoltage: Volts;
+  /** Resistance of the line, out and back. [Ω] */
+  readonly resistance: Ohms;
+  /** Power [W], current [A] or resistance [Ω] of the load. */
+  readonly load: Load;
+}
+
+/** The load runs. */
+export interface FeasiblePoint {
+  readonly feasible: true;
+  /** [A] */
+  readonly current: Amperes;
+  /** Voltage at the load. [V] */
+  readonly loadVoltage: Volts;
+  /** [W] */
+  readonly loadPower: Watts;
+  /** Voltage lost along the line. [V] */
+  readonly voltageDrop: Volts;
+  /** The drop as a fraction of the supply voltage, 0 to 1. */
+  readonly dropFraction: number;
+  /** Heat in the line. [W] */
+  readonly lineLoss: Watts;
+  /** Power taken from the supply. [W] */
+  readonly supplyPower: Watts;
+  /** Power at the load over power from the supply, 0 to 1; 1 at no load. */
+  readonly efficiency: number;
+}
+
+/** The line cannot carry the load, whatever the load does. */
+export interface InfeasiblePoint {
+  readonly feasible: false;
+  /** The most power this line can deliver to any load, `V²/4R`. [W] */
+  readonly maximumLoadPower: Watts;
+  /** The most current this line can carry, into a short at its far end, `V/R`. [A] */
+  readonly maximumCurrent: Amperes;
+}
+
+/** Where a load settles, or the plain no with the figure that explains it. */
+export type OperatingPoint = FeasiblePoint | InfeasiblePoint;
+
+/**
+ * Current, voltage and power of a load at the end of a resistive line. DC, steady state.
+ *
+ * A constant-power load has two roots; the one returned is the stable one, with the higher voltage. Results are
+ * within 4 ulp of the exact ones (line loss 6), and `feasible` is exactly right up to the limit `P = V²/4R`.
+ *
+ * @param input - Supply voltage [V], line resistance out and back [Ω], load: power [W], current [A] or resistance [Ω].
+ * @returns The operating point, or the most power [W] and current [A] that the line can deliver.
+ * @throws {@link InputError} If a number is outside its domain (0 or 1e-12 to 1e12), if the load does not name
+ *   exactly one of the three, or if a load of 0 Ω shorts a line of 0 Ω.
+ * @example A 25.5 W device behind 12.5 Ω at 50 V
+ * const point = operatingPoint({ supplyVoltage: 50, resistance: 12.5, load: { power: 25.5 } });
+ * point.feasible && [point.current, point.loadVoltage, point.supplyPower]; // => [0.6, 42.5, 30]
+ * @example The same line cannot carry 60 W
+ * operatingPoint({ supplyVoltage: 50, resistance: 12.5, load: { power: 60 } }); // => { feasible: false, maximumLoadPower: 50, maximumCurrent: 4 }
+ */
+export function operatingPoint(input: OperatingPointInput): OperatingPoint {
+  requireObject(input, 'input', 'an object with supplyVoltage, resistance and load');
+  const { supplyVoltage, resistance, load } = input;
+  requirePositive(supplyVoltage, 'supplyVoltage', 'V');
+  requireNonNegative(resistance, 'resistance', 'Ω');
+  requireObject(load, 'load', 'an object with power, current or resistance');
+
+  if (load.power !== undefined && load.current === undefined && load.resistance === undefined) {
+    requireNonNegative(load.power, 'load.power', 'W');
+    return constantPower(supplyVoltage, resistance, load.power);
+  }
+  if (load.current !== undefined && load.power === undefined && load.resistance === undefined) {
+    requireNonNegative(load.current, 'load.current', 'A');
+    return constantCurrent(supplyVoltage, resistance, load.current);
+  }
+  if (load.resistance !== undefined && load.power === undefined && load.current === undefined) {
+    requireNonNegative(load.resistance, 'load.resistance', 'Ω');
+    if (load.resistance === 0 && resistance === 0) {
+      throw new InputError('conflict', 'load.resistance', 'a number above 0 Ω on a line of 0 Ω', 0);
+    }
+    return constantResistance(supplyVoltage, resistance, load.resistance);
+  }
+  throw new InputError('conflict', 'load', 'exactly one of power, current and resistance', load);
+}
+
+/** The stable root for a constant power. Arguments are already within their domains. @internal */
+export function constantPower(V: Volts, R: Ohms, P: Watts): OperatingPoint {
+  const fourPR = 4 * P * R;
+  // V² - 4PR, the discriminant; the plain difference has no correct digit left near the limit.
+  const discriminant = fourPR > 0.25 * V * V ? differenceOfProducts(V, V, 4 * P, R) : V * V - fourPR;
+  if (discriminant < 0) return infeasible(V, R);
+  // The larger root as a sum and the current by the conjugate form: nothing cancels, and R = 0 is no special case.
+  const twiceLoadVoltage = V + Math.sqrt(discriminant);
+  const current = (2 * P) / twiceLoadVoltage;
+  const voltageDrop = current * R;
+  return {
+    feasible: true,
+    current,
+    loadVoltage: twiceLoadVoltage / 2,
+    loadPower: P,
+    voltageDrop,
+    dropFraction: voltageDrop / V,
+    lineLoss: voltageDrop * current,
+    supplyPower: V * current,
+    efficiency: twiceLoadVoltage / (2 * V),
+  };
+}
+
+function constantCurrent(V: Volts, R: Ohms, current: Amperes): OperatingPoint {
+  const loadVoltage = differenceOfProducts(V, 1, current, R);
+  if (loadVoltage < 0) return infeasible(V, R);
+  const voltageDrop = current * R;
+  return {
+    feasible: true,
+    current,
+    loadVoltage,
+    loadPower: loadVoltage * current,
+    voltageDrop,
+    dropFraction: voltageDrop / V,
+    lineLoss: voltageDrop * current,
+    supplyPower: V * current,
+    efficiency: loadVoltage / V,
+  };
+}
+
+function constantResistance(V: Volts, R: Ohms, loadResistance: Ohms): OperatingPoint {
+  const total = R + loadResistance;
+  const current = V / total;
+  const voltageDrop = current * R;
+  const loadVoltage = current * loadResistance;
+  return {
+    feasible: true,
+    current,
+    loadVoltage,
+    loadPower: loadVoltage * current,
+    voltageDrop,
+    dropFraction: R / total,
+    lineLoss: voltageDrop * current,
+    supplyPower: V * current,
+    efficiency: loadResistance / total,
+  };
+}
+
+function infeasible(V: Volts, R: Ohms): InfeasiblePoint {
+  // `V²/4R` rounded up would itself be infeasible: step to the largest double that the line does carry.
+  let maximumLoadPower = (V * V) / (4 * R);
+  while (differenceOfProducts(V, V, 4 * maximumLoadPower, R) < 0) maximumLoadPower = nextDown(maximumLoadPower);
+  while (differenceOfProducts(V, V, 4 * nextUp(maximumLoadPower), R) >= 0) maximumLoadPower = nextUp(maximumLoadPower);
+  let maximumCurrent = V / R;
+  while (differenceOfProducts(V, 1, maximumCurrent, R) < 0) maximumCurrent = nextDown(maximumCurrent);
+  return { feasible: false, maximumLoadPower, maximumCurrent };
+}

@@ -1,0 +1,62 @@
+/** A conductor from the ohms per kilometre on its data sheet. @module */
+import { requireObject, requireOneOf, requirePositive, requireTemperature } from '../quantity/guards.ts';
+import { InputError } from '../quantity/input-error.ts';
+import type { Celsius } from '../quantity/units.ts';
+import type { Conductor, ResistanceBasis, Stranding } from './conductor.ts';
+import { MATERIALS, type MaterialName } from './materials.ts';
+
+/** What a data sheet says of one conductor. */
+export interface ConductorFromResistanceInput {
+  /** Resistance of one conductor, not of the loop. [Ω/km] */
+  readonly ohmsPerKilometre: number;
+  /** Temperature at which it is stated; 20 if absent. [°C] */
+  readonly temperature?: Celsius | undefined;
+  /** The metal, whose temperature coefficient is then used; `annealed-copper` if absent. */
+  readonly material?: MaterialName | undefined;
+  /** What the figure is; a data sheet states a `maximum` unless it says otherwise. */
+  readonly basis?: ResistanceBasis | undefined;
+  /** One wire or many strands; `solid` if absent. */
+  readonly stranding?: Stranding | undefined;
+  /** A name for reports; made from the resistance if absent. */
+  readonly name?: string | undefined;
+}
+
+/**
+ * A conductor whose resistance is known from a data sheet or a measurement.
+ *
+ * The figure is brought to 20 °C by the metal's own temperature coefficient. Area and diameter are those of the
+ * solid conductor of that metal with that resistance (`geometry: 'equivalent'`), not a measured size.
+ *
+ * @param input - Resistance of one conductor [Ω/km], the temperature it holds at [°C], and the metal.
+ * @returns The conductor, its resistance at 20 °C [Ω/m].
+ * @throws {@link InputError} If the resistance is not from 1e-12 to 1e12 Ω/km or a name is not known.
+ * @example
+ * conductorFromResistance({ ohmsPerKilometre: 96 }).resistancePerMetre; // => 0.096
+ */
+export function conductorFromResistance(input: ConductorFromResistanceInput): Conductor {
+  requireObject(input, 'input', 'an object with ohmsPerKilometre');
+  const { ohmsPerKilometre, temperature = 20, basis = 'maximum', stranding = 'solid', name } = input;
+  const materialName = input.material ?? 'annealed-copper';
+  requirePositive(ohmsPerKilometre, 'ohmsPerKilometre', 'Ω/km');
+  requireTemperature(temperature, 'temperature');
+  requireOneOf(basis, ['nominal', 'maximum', 'measured'], 'basis');
+  requireOneOf(stranding, ['solid', 'stranded'], 'stranding');
+  requireOneOf(materialName, Object.keys(MATERIALS), 'material');
+  if (name !== undefined && typeof name !== 'string') throw new InputError('type', 'name', 'a text', name);
+
+  const { conductivity, temperatureCoefficient } = MATERIALS[materialName];
+  const resistancePerMetre = ohmsPerKilometre / 1000 / (1 + temperatureCoefficient * (temperature - 20));
+  const area = 1 / (conductivity * resistancePerMetre);
+  return {
+    name: name ?? `${ohmsPerKilometre} Ω/km`,
+    area,
+    diameter: Math.sqrt((4 / Math.PI) * area),
+    geometry: 'equivalent',
+    material: materialName,
+    stranding,
+    resistancePerMetre,
+    temperatureCoefficient,
+    basis,
+    source: 'data-sheet',
+  };
+}

@@ -1,0 +1,29 @@
+/** Out and back through two equal conductors. @module */
+import { requireNonNegative, requireObject } from '../quantity/guards.ts';
+import type { Celsius, Metres, Ohms } from '../quantity/units.ts';
+import type { Conductor } from './conductor.ts';
+import { resistancePerMetre } from './resistance-per-metre.ts';
+
+/** A loop of two equal conductors. */
+export interface LoopResistanceInput {
+  readonly conductor: Conductor;
+  /** Length of the run, one way. [m] */
+  readonly length: Metres;
+  /** Conductor temperature; 20 if absent. [°C] */
+  readonly temperature?: Celsius | undefined;
+}
+
+/**
+ * Resistance of two equal conductors in series: one pair shorted at its far end, or a two-wire DC circuit.
+ *
+ * @param input - Conductor, length one way [m], conductor temperature [°C].
+ * @returns `2 · r(T) · length`. [Ω]
+ * @throws {@link InputError} If the length is neither 0 nor from 1e-12 to 1e12 m, or the temperature out of range.
+ * @example
+ * loopResistance({ conductor: awg(24), length: 100 }).toFixed(2); // => '16.84'
+ */
+export function loopResistance(input: LoopResistanceInput): Ohms {
+  requireObject(input, 'input', 'an object with conductor and length');
+  requireNonNegative(input.length, 'length', 'm');
+  return 2 * resistancePerMetre(input.conductor, input.temperature) * input.length;
+}

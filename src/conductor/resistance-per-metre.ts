@@ -1,0 +1,37 @@
+/** Resistance of one conductor, hot or cold. @module */
+import { requireObject, requirePositive, requireTemperature } from '../quantity/guards.ts';
+import type { Celsius, OhmsPerMetre } from '../quantity/units.ts';
+import type { Conductor } from './conductor.ts';
+
+/**
+ * Resistance of one metre of one conductor at a conductor temperature.
+ *
+ * `r(T) = r20 · (1 + α20 · (T - 20))`. Against Matula's copper the straight line is within 0.45 % from 0 to 77 °C.
+ *
+ * @param conductor - A conductor, as made by {@link awg} or {@link conductorFromResistance}.
+ * @param temperature - Conductor temperature, -100 to 400; 20 if absent. [°C]
+ * @returns Resistance of the one conductor. [Ω/m]
+ * @throws {@link InputError} If the conductor is not one, or the temperature is outside its range.
+ * @example
+ * (resistancePerMetre(awg(24), 60) * 1000).toFixed(2); // => '97.46'
+ */
+export function resistancePerMetre(conductor: Conductor, temperature: Celsius = 20): OhmsPerMetre {
+  requireConductor(conductor, 'conductor');
+  requireTemperature(temperature, 'temperature');
+  return atTemperature(conductor.resistancePerMetre, conductor.temperatureCoefficient, temperature);
+}
+
+/** r(T) = r20 (1 + a20 (T - 20)), the one place where the line is drawn. @internal */
+export function atTemperature(at20: number, coefficient: number, temperature: Celsius): number {
+  return at20 * (1 + coefficient * (temperature - 20));
+}
+
+/** @internal */
+export function requireConductor(conductor: Conductor, parameter: string): void {
+  requireObject(conductor, parameter, 'a conductor, such as awg(24)');
+  requirePositive(conductor.resistancePerMetre, `${parameter}.resistancePerMetre`, 'Ω/m');
+  // 0.02/K is three times the steepest metal: past it the line would cross zero inside the temperature range.
+  if (!(typeof conductor.temperatureCoefficient === 'number' && conductor.temperatureCoefficient >= 0)) {
+    requirePositive(conductor.temperatureCoefficient, `${parameter}.temperatureCoefficient`, '1/K');
+  }
+}

@@ -1,0 +1,113 @@
+/** A power class of IEEE 802.3 as one type of switch port serves it. @module */
+import { requireInteger, requireObject, requireOneOf } from '../quantity/guards.ts';
+import { InputError } from '../quantity/input-error.ts';
+import type { Ohms, Volts, Watts } from '../quantity/units.ts';
+import type { SourceKey } from '../sources/sources.ts';
+import { CLASS_TABLE, type ClassRow, type PoeClassNumber, type PseType } from './class-table.ts';
+
+/** Which port serves the class. */
+export interface PoeClassOptions {
+  /** Type of the switch port; the weakest that may serve the class if absent (1 for 0 to 3, 2 for 4, 3 for 5 and 6, 4 for 7 and 8). */
+  readonly pseType?: PseType | undefined;
+  /** Pairs that carry power; 4 for classes 5 to 8, else 2. Types 3 and 4 may power classes 0 to 4 over 4. */
+  readonly pairs?: 2 | 4 | undefined;
+}
+
+/** A power class with the limits that hold at its port, at its device and along its channel. */
+export interface PoeClass {
+  readonly poeClass: PoeClassNumber;
+  readonly type: PseType;
+  readonly pairs: 2 | 4;
+  /** Least power that the port must be able to give, as printed. [W] */
+  readonly psePower: Watts;
+  /** Power limit applied at the port: as printed, or what `pdPower` takes at worst where that is more. [W] */
+  readonly psePowerLimit: Watts;
+  /** Most average power that the device may draw, as printed. [W] */
+  readonly pdPower: Watts;
+  /** Classes 0 and 3: the 13.0 W that later editions print for the same class. [W] */
+  readonly pdPowerLater?: Watts;
+  /** Lowest voltage at the port. [V] */
+  readonly pseVoltageMin: Volts;
+  /** Highest voltage at the port. [V] */
+  readonly pseVoltageMax: Volts;
+  /** Lowest voltage at which the device must work, as printed. [V] */
+  readonly pdVoltageMin: Volts;
+  /** Voltage limit applied at the device: as printed, or what arrives at worst where that is less. [V] */
+  readonly pdVoltageLimit: Volts;
+  /** Most resistance of the channel that the standard assumes, in the circuit that power sees. [Ω] */
+  readonly channelResistance: Ohms;
+  readonly source: SourceKey;
+}
+
+/** Lowest output voltage by type, 1 to 4. */
+const PSE_VOLTAGE_MIN: readonly Volts[] = [44, 50, 50, 52];
+/** Resistance of one pairset of the channel by type, 1 to 4. */
+const PAIRSET_RESISTANCE: readonly Ohms[] = [20, 12.5, 12.5, 12.5];
+
+/**
+ * A power class of IEEE 802.3 as served by one type of switch port.
+ *
+ * Single-signature classes 0 to 8. `psePowerLimit` and `pdVoltageLimit` are the limits at which the standard agrees
+ * with its own rounded figures: a device at its printed power, on the worst channel at the lowest voltage, passes.
+ *
+ * @param poeClass - Class, 0 to 8.
+ * @param options - Type of the port and number of powered pairs.
+ * @returns Powers [W], voltages [V] and channel resistance [Ω] of the class.
+ * @throws {@link InputError} If the class or type does not exist, if the type grants less than the class, or if it
+ *   cannot power that many pairs.
+ * @example
+ * const { psePower, pdPower, pseVoltageMin, channelResistance } = poeClass(4);
+ * [psePower, pdPower, pseVoltageMin, channelResistance]; // => [30, 25.5, 50, 12.5]
+ */
+export function poeClass(poeClass: PoeClassNumber, options: PoeClassOptions = {}): PoeClass {
+  requireInteger(poeClass, 0, 8, 'poeClass');
+  requireObject(options, 'options', 'an object with pseType and pairs');
+  const row = CLASS_TABLE[poeClass] as ClassRow;
+  const { pseType: type = row.type, pairs = row.pairs } = options;
+  requireOneOf(type, [1, 2, 3, 4], 'pseType');
+  requireOneOf(pairs, [2, 4], 'pairs');
+  if (type < row.type) {
+    throw new InputError('conflict', 'pseType', `Type ${row.type} or higher for class ${poeClass}`, type);
+  }
+  if (pairs === 2 && row.pairs === 4) throw new InputError('conflict', 'pairs', `4 pairs for class ${poeClass}`, 2);
+  if (pairs === 4 && type < 3) throw new InputError('conflict', 'pairs', `2 pairs for a Type ${type} port`, 4);
+
+  // On a stronger type than the weakest the same device draws less from the port: the printed limit is enough.
+  const weakest = type === row.type;
+  return {
+    poeClass,
+    type,
+    pairs,
+    psePower: row.psePower,
+    psePowerLimit: (weakest && row.psePowerLimit) || row.psePower,
+    pdPower: row.pdPower,
+    ...(row.pdPowerLater === undefined ? {} : { pdPowerLater: row.pdPowerLater }),
+    pseVoltageMin: PSE_VOLTAGE_MIN[type - 1] as Volts,
+    pseVoltageMax: 57,
+    pdVoltageMin: row.pdVoltageMin,
+    pdVoltageLimit: row.pdVoltageMin,
+    channelResistance: (PAIRSET_RESISTANCE[type - 1] as Ohms) / (pairs / 2),
+    source: 'ieee-802.3-class',
+  };
+}
+
+/**
+ * The class that a type of port grants to a device that asks for more than it can give (power demotion).
+ *
+ * Type 1 treats class 4 as class 0; Type 2 knows classes up to 4; Type 3 up to 6. The device must then keep to the
+ * granted class.
+ *
+ * @param requested - Class the device asks for, 0 to 8.
+ * @param pseType - Type of the port, 1 to 4.
+ * @returns The class granted; `requested` itself where the port can give it.
+ * @throws {@link InputError} If the class or type does not exist.
+ * @example A class 8 device on a Type 3 port
+ * assignedClass(8, 3); // => 6
+ */
+export function assignedClass(requested: PoeClassNumber, pseType: PseType): PoeClassNumber {
+  requireInteger(requested, 0, 8, 'requested');
+  requireOneOf(pseType, [1, 2, 3, 4], 'pseType');
+  if (pseType === 1) return requested > 3 ? 0 : requested;
+  const most = pseType === 2 ? 4 : pseType === 3 ? 6 : 8;
+  return requested > most ? most : requested;
+}

@@ -1,0 +1,194 @@
+/** What arrives at a powered device over Ethernet. @module */
+import type { RunResistance } from '../cable/run-resistance.ts';
+import { type Check, type CheckName, MARGINAL_BELOW, requireMarginalBelow, settledMargin, type Verdict, verdictOf } from '../circuit/check.ts';
+import { resistanceAtCollapse, resistanceAtLoadVoltage, resistanceAtSupplyPower } from '../circuit/loop-limits.ts';
+import { constantPower, type FeasiblePoint, type InfeasiblePoint } from '../circuit/operating-point.ts';
+import { requireNonNegative, requireObject, requirePositive } from '../quantity/guards.ts';
+import type { Amperes, Ohms, Volts, Watts } from '../quantity/units.ts';
+import type { SourceKey } from '../sources/sources.ts';
+import { CLASS_TABLE, type ClassRow, type PoeClassNumber, type PseType } from './class-table.ts';
+import { type PoeClass, poeClass } from './poe-class.ts';
+
+/** A powered device at the end of a run. */
+export interface PowerAtPdInput {
+  /** Class of the device, 0 to 8. */
+  readonly poeClass: PoeClassNumber;
+  /** The loop that power sees [Ω], or a `runResistance` result, from which the number of pairs picks. */
+  readonly resistance: Ohms | RunResistance;
+  /** Type of the switch port; the weakest that may serve the class if absent. */
+  readonly pseType?: PseType | undefined;
+  /** Voltage at the port; the lowest of its type if absent. [V] */
+  readonly pseVoltage?: Volts | undefined;
+  /** What the device draws; all that its class allows if absent. [W] */
+  readonly pdPower?: Watts | undefined;
+  /** Pairs that carry power; 4 for classes 5 to 8, else 2. */
+  readonly pairs?: 2 | 4 | undefined;
+  /** Lowest voltage on the device's own data sheet, where it states one. [V] */
+  readonly minimumVoltage?: Volts | undefined;
+  /** A margin under this fraction of the limit is marginal; 0.05 if absent. */
+  readonly marginalBelow?: number | undefined;
+}
+
+interface PowerAtPdCommon {
+  /** Most power that the class's printed PSE power delivers over this run. [W] */
+  readonly available: Watts;
+  /** Most power that the class allows the device to draw, however short the run. [W] */
+  readonly allowed: Watts;
+  /** The class and its limits, as applied. */
+  readonly limits: PoeClass;
+  /** The voltage at the port that was used. [V] */
+  readonly pseVoltage: Volts;
+  /** The loop that power sees. [Ω] */
+  readonly resistance: Ohms;
+  readonly checks: readonly Check[];
+  /** The worst verdict of the checks. */
+  readonly verdict: Verdict;
+}
+
+/** What arrives at the device, or the plain no. */
+export type PowerAtPd =
+  | (PowerAtPdCommon & {
+      readonly feasible: true;
+      readonly operating: FeasiblePoint;
+      /** Through the whole port. [A] */
+      readonly totalCurrent: Amperes;
+      /** Through one pairset: out on one pair, back on another. [A] */
+      readonly pairsetCurrent: Amperes;
+      /** Through one wire of a pair. [A] */
+      readonly conductorCurrent: Amperes;
+    })
+  | (PowerAtPdCommon & { readonly feasible: false; readonly operating: InfeasiblePoint });
+
+/**
+ * Power, voltage and currents at a powered device, and every electrical limit of its class held against them.
+ *
+ * DC, steady state, equal conductors, constant-power device. On a short run more power is *available* than the class
+ * *allows*; the device may draw what is allowed. A device of class 0 or 3 that states exactly 13.0 W is held against
+ * the later editions' figures, any other against 12.95 W.
+ *
+ * @param input - Class, resistance of the loop that power sees [Ω] or a run, port type, voltage at the port [V],
+ *   power drawn [W], powered pairs, the device's own minimum voltage [V].
+ * @returns Available and allowed power [W], the operating point, currents in total, per pairset and per conductor
+ *   [A], and the checks. Where the line cannot carry the load: `feasible: false` and the most it can deliver.
+ * @throws {@link InputError} If the class, type or number of pairs do not go together, or a number is outside its domain.
+ * @example A class 4 camera behind 90 m of Category 5e
+ * const run = runResistance({ segments: [{ cable: cable('cat5e'), length: 90 }] });
+ * const camera = powerAtPd({ poeClass: 4, resistance: run });
+ * [camera.available.toFixed(2), camera.allowed, camera.verdict]; // => ['26.96', 25.5, 'pass']
+ */
+export function powerAtPd(input: PowerAtPdInput): PowerAtPd {
+  requireObject(input, 'input', 'an object with poeClass and resistance');
+  const { minimumVoltage, marginalBelow = MARGINAL_BELOW } = input;
+  const limits = appliedLimits(input);
+  const { pseVoltage = limits.pseVoltageMin, pdPower = limits.pdPower } = input;
+  requirePositive(pseVoltage, 'pseVoltage', 'V');
+  requireNonNegative(pdPower, 'pdPower', 'W');
+  if (minimumVoltage !== undefined) requirePositive(minimumVoltage, 'minimumVoltage', 'V');
+  requireMarginalBelow(marginalBelow);
+  const resistance = loopThatPowerSees(input.resistance, limits.pairs);
+
+  const operating = constantPower(pseVoltage, resistance, pdPower);
+  const { pdPower: allowed, psePower, psePowerLimit, pdVoltageLimit } = limits;
+  const checks: Check[] = [
+    {
+      name: 'pd-power',
+      value: pdPower,
+      limit: allowed,
+      unit: 'W',
+      margin: allowed - pdPower,
+      marginFraction: (allowed - pdPower) / allowed,
+      // A class power is a promise kept by design, not a figure with a spread: no margin is asked for.
+      verdict: pdPower <= allowed ? 'pass' : 'fail',
+      source: 'ieee-802.3-class',
+    },
+  ];
+  if (resistance > 0) {
+    const most = operating.feasible ? (pseVoltage * pseVoltage) / (4 * resistance) : operating.maximumLoadPower;
+    const limit = resistanceAtCollapse(pseVoltage, pdPower);
+    checks.push(settled('collapse', pdPower, most, 'W', most - pdPower, operating.feasible, limit, resistance, marginalBelow, 'collapse'));
+  }
+  const common = { available: availablePower(pseVoltage, resistance, psePower), allowed, limits, pseVoltage, resistance, checks };
+  if (!operating.feasible) return { ...common, feasible: false, operating, verdict: 'fail' };
+
+  const { current, loadVoltage, supplyPower } = operating;
+  const powerLoop = resistanceAtSupplyPower(pseVoltage, pdPower, psePowerLimit);
+  const pse = settled(
+    'pse-power',
+    supplyPower,
+    psePowerLimit,
+    'W',
+    psePowerLimit - supplyPower,
+    powerLoop === undefined || resistance <= powerLoop,
+    powerLoop,
+    resistance,
+    marginalBelow,
+    'ieee-802.3-class',
+  );
+  checks.push(psePowerLimit === psePower ? pse : { ...pse, published: psePower });
+  const voltage = voltageCheck('pd-voltage', pdVoltageLimit, 'ieee-802.3-pd-voltage');
+  checks.push(pdVoltageLimit === limits.pdVoltageMin ? voltage : { ...voltage, published: limits.pdVoltageMin });
+  if (minimumVoltage !== undefined) checks.push(voltageCheck('device-voltage', minimumVoltage, 'data-sheet'));
+
+  let verdict: Verdict = 'pass';
+  for (const check of checks) {
+    if (check.verdict === 'fail') verdict = 'fail';
+    else if (check.verdict === 'marginal' && verdict === 'pass') verdict = 'marginal';
+  }
+  const pairsetCurrent = current / (limits.pairs / 2);
+  return { ...common, feasible: true, operating, totalCurrent: current, pairsetCurrent, conductorCurrent: pairsetCurrent / 2, verdict };
+
+  function voltageCheck(name: CheckName, minimum: Volts, source: SourceKey): Check {
+    const loop = resistanceAtLoadVoltage(pseVoltage, pdPower, minimum);
+    const passes = loop === undefined || resistance <= loop;
+    return settled(name, loadVoltage, minimum, 'V', loadVoltage - minimum, passes, loop, resistance, marginalBelow, source);
+  }
+}
+
+/** The class limits; those of the later editions where the device states just their power. @internal */
+export function appliedLimits(input: Pick<PowerAtPdInput, 'poeClass' | 'pseType' | 'pairs' | 'pdPower'>): PoeClass {
+  const limits = poeClass(input.poeClass, { pseType: input.pseType, pairs: input.pairs });
+  if (limits.pdPowerLater === undefined || input.pdPower !== limits.pdPowerLater) return limits;
+  const row = CLASS_TABLE[input.poeClass] as ClassRow;
+  const weakest = limits.type === row.type;
+  return {
+    ...limits,
+    pdPower: limits.pdPowerLater,
+    psePowerLimit: (weakest && row.psePowerLimitLater) || limits.psePowerLimit,
+    pdVoltageLimit: (weakest && row.pdVoltageLimitLater) || limits.pdVoltageLimit,
+  };
+}
+
+function loopThatPowerSees(resistance: Ohms | RunResistance, pairs: 2 | 4): Ohms {
+  if (typeof resistance === 'object' && resistance !== null) {
+    const loop = pairs === 4 ? resistance.fourPair : resistance.twoPair;
+    requireNonNegative(loop, pairs === 4 ? 'resistance.fourPair' : 'resistance.twoPair', 'Ω');
+    return loop;
+  }
+  requireNonNegative(resistance, 'resistance', 'Ω');
+  return resistance;
+}
+
+/** Most power that `psePower` delivers: less its own loss, until the line itself can deliver no more. */
+function availablePower(V: Volts, R: Ohms, psePower: Watts): Watts {
+  if (2 * psePower * R > V * V) return (V * V) / (4 * R);
+  const current = psePower / V;
+  return psePower - current * current * R;
+}
+
+function settled(
+  name: CheckName,
+  value: number,
+  limit: number,
+  unit: 'W' | 'V',
+  rawMargin: number,
+  passes: boolean,
+  loopLimit: Ohms | undefined,
+  resistance: Ohms,
+  marginalBelow: number,
+  source: SourceKey,
+): Check {
+  const margin = settledMargin(rawMargin, limit, passes);
+  const verdict = verdictOf(margin, limit, marginalBelow);
+  const check: Check = { name, value, limit, unit, margin, marginFraction: margin / limit, verdict, source };
+  return loopLimit === undefined ? check : { ...check, loop: { limit: loopLimit, margin: loopLimit - resistance } };
+}

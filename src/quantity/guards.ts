@@ -1,0 +1,91 @@
+/** Domain guards: every number that enters the library passes one of these. @module */
+import { InputError } from './input-error.ts';
+
+/** Smallest non-zero magnitude accepted, in the SI unit of the quantity: nothing under it underflows later. */
+export const SMALLEST = 1e-12;
+/** Largest magnitude accepted, in the SI unit of the quantity: nothing up to it overflows later. */
+export const LARGEST = 1e12;
+/** Coldest conductor or ambient temperature accepted. [°C] */
+export const COLDEST = -100;
+/** Hottest conductor or ambient temperature accepted. [°C] */
+export const HOTTEST = 400;
+
+/**
+ * Requires 0, or a magnitude from 1e-12 to 1e12.
+ *
+ * The type is tested first, because `'50' > 0` is true.
+ * @internal
+ */
+export function requireNonNegative(value: number, parameter: string, unit: string): void {
+  if (typeof value === 'number' && (value === 0 || (value >= SMALLEST && value <= LARGEST))) return;
+  refuse(value, parameter, `0 or a number from 1e-12 to 1e12 ${unit}`);
+}
+
+/**
+ * Requires a magnitude from 1e-12 to 1e12.
+ * @internal
+ */
+export function requirePositive(value: number, parameter: string, unit: string): void {
+  if (typeof value === 'number' && value >= SMALLEST && value <= LARGEST) return;
+  refuse(value, parameter, `a number from 1e-12 to 1e12 ${unit}`);
+}
+
+/**
+ * Requires any number of at most 1e12 either side of 0.
+ * @internal
+ */
+export function requireFinite(value: number, parameter: string): void {
+  if (typeof value === 'number' && Math.abs(value) <= LARGEST) return;
+  refuse(value, parameter, 'a number of at most 1e12');
+}
+
+/**
+ * Requires a temperature from -100 °C to 400 °C.
+ * @internal
+ */
+export function requireTemperature(value: number, parameter: string): void {
+  if (typeof value === 'number' && value >= COLDEST && value <= HOTTEST) return;
+  refuse(value, parameter, `a temperature from ${COLDEST} to ${HOTTEST} °C`);
+}
+
+/**
+ * Requires a whole number between two bounds, both included.
+ * @internal
+ */
+export function requireInteger(value: number, low: number, high: number, parameter: string): void {
+  if (Number.isInteger(value) && value >= low && value <= high) return;
+  refuse(value, parameter, `a whole number from ${low} to ${high}`);
+}
+
+/**
+ * Requires one of a closed list of names.
+ * @internal
+ */
+export function requireOneOf(value: unknown, allowed: readonly (string | number)[], parameter: string): void {
+  if (allowed.includes(value as string | number)) return;
+  const names = allowed.map((name) => (typeof name === 'string' ? `'${name}'` : name)).join(', ');
+  throw new InputError(value === undefined ? 'missing' : 'unknown', parameter, `one of ${names}`, value);
+}
+
+/**
+ * Requires an object (not null, not an array), so that reading a field of it cannot throw a TypeError.
+ * @internal
+ */
+export function requireObject(value: unknown, parameter: string, what: string): void {
+  if (typeof value === 'object' && value !== null && !Array.isArray(value)) return;
+  throw new InputError(value === undefined ? 'missing' : 'type', parameter, what, value);
+}
+
+/**
+ * Requires an array.
+ * @internal
+ */
+export function requireArray(value: unknown, parameter: string, what: string): void {
+  if (Array.isArray(value)) return;
+  throw new InputError(value === undefined ? 'missing' : 'type', parameter, what, value);
+}
+
+function refuse(value: unknown, parameter: string, expected: string): never {
+  const code = value === undefined ? 'missing' : typeof value === 'number' ? 'range' : 'type';
+  throw new InputError(code, parameter, expected, value);
+}

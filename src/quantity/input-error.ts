@@ -1,0 +1,93 @@
+/** The one error this library throws: an argument that has no meaning for the formula. @module */
+
+/** What is wrong with an argument: its type, its size, its name, its absence, or its company. */
+export type InputErrorCode = 'type' | 'range' | 'unknown' | 'missing' | 'conflict' | 'unreadable';
+
+/** The plain-data form of an {@link InputError}, as `JSON.stringify` writes it. */
+export interface InputErrorJson {
+  readonly name: 'InputError';
+  readonly code: InputErrorCode;
+  readonly parameter: string;
+  readonly expected: string;
+  readonly received: string;
+  readonly message: string;
+}
+
+// Shared by every copy of the library in a process, so that a copy recognises another copy's errors.
+const BRAND = 'farend.InputError';
+
+/**
+ * An argument lies outside the domain where the formula has a meaning.
+ *
+ * Wrong inputs throw this; a physical "no" (a load that a line cannot carry) is a result, not an error.
+ *
+ * @example
+ * let message = '';
+ * try { awg(41); } catch (error) { if (isInputError(error)) message = error.message; }
+ * message; // => "size: expected a whole number from -3 to 40, or '1/0' to '4/0', received 41"
+ */
+export class InputError extends RangeError {
+  override readonly name: 'InputError' = 'InputError' as const;
+  /** The kind of mistake. */
+  readonly code: InputErrorCode;
+  /** Path of the argument, as in `segments[3].length`. */
+  readonly parameter: string;
+  /** What would have been accepted, in words. */
+  readonly expected: string;
+  /** What arrived, untouched. */
+  readonly received: unknown;
+
+  constructor(code: InputErrorCode, parameter: string, expected: string, received: unknown) {
+    super(`${parameter}: expected ${expected}, received ${describe(received)}`);
+    this.code = code;
+    this.parameter = parameter;
+    this.expected = expected;
+    this.received = received;
+    Object.defineProperty(this, Symbol.for(BRAND), { value: true });
+  }
+
+  /** The same facts as plain data: a bare Error turns into `{}` in JSON. */
+  toJSON(): InputErrorJson {
+    return {
+      name: this.name,
+      code: this.code,
+      parameter: this.parameter,
+      expected: this.expected,
+      received: describe(this.received),
+      message: this.message,
+    };
+  }
+}
+
+/**
+ * Tells an {@link InputError} from any other thrown value, also when it comes from another copy of the library.
+ *
+ * @param error - Anything that was caught.
+ * @returns Whether it is an InputError.
+ * @example
+ * isInputError(new Error('no')); // => false
+ */
+export function isInputError(error: unknown): error is InputError {
+  return error instanceof Error && Symbol.for(BRAND) in error;
+}
+
+/** The argument as a person would write it; never throws, whatever arrives. */
+function describe(value: unknown): string {
+  switch (typeof value) {
+    case 'string':
+      return JSON.stringify(value.length > 80 ? `${value.slice(0, 77)}...` : value);
+    case 'number':
+      return Object.is(value, -0) ? '-0' : String(value);
+    case 'bigint':
+      return `${value}n`;
+    case 'undefined':
+    case 'boolean':
+    case 'symbol':
+      return String(value);
+    case 'function':
+      return 'a function';
+    default:
+      // `String(value)` throws on an object without a prototype.
+      return value === null ? 'null' : Array.isArray(value) ? 'an array' : 'an object';
+  }
+}

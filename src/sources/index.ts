@@ -1,0 +1,3 @@
+/** The bibliography: who says so, where, and how sure that is. @module */
+export { source, sourceKeys } from './source.ts';
+export type { Source, SourceKey, SourceStatus } from './sources.ts';

@@ -1,6 +1,14 @@
 /** From the pieces of a run to the three loops that people mean by "its resistance". @module */
 import { atTemperature } from '../conductor/resistance-per-metre.ts';
-import { requireArray, requireInteger, requireNonNegative, requireObject, requireOneOf, requirePositive, requireTemperature } from '../quantity/guards.ts';
+import {
+  requireArray,
+  requireInteger,
+  requireNonNegative,
+  requireObject,
+  requireOneOf,
+  requirePositive,
+  requireTemperature,
+} from '../quantity/guards.ts';
 import { InputError } from '../quantity/input-error.ts';
 import type { Celsius, Metres, Ohms } from '../quantity/units.ts';
 import type { Cable } from './cable.ts';

@@ -1,6 +1,14 @@
 /** What arrives at a powered device over Ethernet. @module */
 import type { RunResistance } from '../cable/run-resistance.ts';
-import { type Check, type CheckName, MARGINAL_BELOW, requireMarginalBelow, settledMargin, type Verdict, verdictOf } from '../circuit/check.ts';
+import {
+  type Check,
+  type CheckName,
+  MARGINAL_BELOW,
+  requireMarginalBelow,
+  settledMargin,
+  type Verdict,
+  verdictOf,
+} from '../circuit/check.ts';
 import { resistanceAtCollapse, resistanceAtLoadVoltage, resistanceAtSupplyPower } from '../circuit/loop-limits.ts';
 import { constantPower, type FeasiblePoint, type InfeasiblePoint } from '../circuit/operating-point.ts';
 import { requireNonNegative, requireObject, requirePositive } from '../quantity/guards.ts';

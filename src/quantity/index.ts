@@ -8,8 +8,8 @@ export {
   inches,
   kilohms,
   milliamperes,
-  mils,
   milliwatts,
+  mils,
   ohmsPerKilofoot,
   ohmsPerKilometre,
 } from './convert.ts';

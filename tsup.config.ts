@@ -1,18 +1,23 @@
 import { defineConfig, type Options } from 'tsup';
 
-// One build for all entries: a split CommonJS build shares its chunks, so every entry throws the same InputError.
-const config: Options = {
-  entry: { index: 'src/index.ts', schedule: 'src/schedule/index.ts', cli: 'src/cli.ts' },
-  format: ['esm', 'cjs'],
-  dts: { entry: { index: 'src/index.ts', schedule: 'src/schedule/index.ts' } },
+const library = { index: 'src/index.ts', schedule: 'src/schedule/index.ts' };
+
+const shared: Options = {
   target: 'es2022',
   platform: 'neutral',
   external: [/^node:/, 'zod', /^csv-parse/],
+  // Entries of one format share their chunks, so every entry throws the same InputError.
   splitting: true,
   treeshake: false,
-  clean: true,
   sourcemap: false,
+  silent: true,
 };
+
+// The two run side by side, so neither may clean the folder: `npm run build` does, before.
+const config: Options[] = [
+  { ...shared, format: 'esm', entry: { ...library, cli: 'src/cli.ts' }, dts: { entry: library } },
+  { ...shared, format: 'cjs', entry: library, dts: { entry: library } },
+];
 
 const exported: ReturnType<typeof defineConfig> = defineConfig(config);
 export default exported;

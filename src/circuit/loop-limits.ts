@@ -1,5 +1,6 @@
-/** Electrical limits of a constant-power load, each first expressed as the most resistance the line may have. @module */
+/** Electrical limits of a load, each first expressed as the most resistance the line may have. @module */
 import type { Ohms, Volts, Watts } from '../quantity/units.ts';
+import type { Load } from './operating-point.ts';
 
 /**
  * Most line resistance at which the supply gives no more than `limit`.
@@ -29,4 +30,18 @@ export function resistanceAtLoadVoltage(supplyVoltage: Volts, power: Watts, mini
 /** Most line resistance that carries `power` at all, `V²/4P`; `undefined` at no load. @internal */
 export function resistanceAtCollapse(supplyVoltage: Volts, power: Watts): Ohms | undefined {
   return power === 0 ? undefined : (supplyVoltage * supplyVoltage) / (4 * power);
+}
+
+/** Most line resistance at which any kind of load still sees `minimum`; `undefined` where nothing bounds it. @internal */
+export function resistanceAtVoltage(supplyVoltage: Volts, load: Load, minimum: Volts): Ohms | undefined {
+  if (load.power !== undefined) return resistanceAtLoadVoltage(supplyVoltage, load.power, minimum);
+  if (load.resistance !== undefined) return load.resistance * ((supplyVoltage - minimum) / minimum);
+  if (load.current > 0) return (supplyVoltage - minimum) / load.current;
+  return minimum > supplyVoltage ? -1 : undefined;
+}
+
+/** Most line resistance that carries any kind of load at all; `undefined` where nothing bounds it. @internal */
+export function resistanceAtLimit(supplyVoltage: Volts, load: Load): Ohms | undefined {
+  if (load.power !== undefined) return resistanceAtCollapse(supplyVoltage, load.power);
+  return load.current === undefined || load.current === 0 ? undefined : supplyVoltage / load.current;
 }

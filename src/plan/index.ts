@@ -1,1 +1,17 @@
-export {};
+/** Decisions: is this run good, how far could it go, what would put it right, and who gets power. @module */
+export type { CablingStandard } from './cabling-rules.ts';
+export type { ResistanceLimit } from './device-resistance.ts';
+export type { MaximumPoweredRunInput } from './maximum-powered-run.ts';
+export { type MaximumRunInput, maximumRun } from './maximum-run.ts';
+export { checkPoweredRun, type PoweredRun, type PoweredRunInput } from './powered-run.ts';
+export type { MaximumRun, RunLimit } from './run-limit.ts';
+export {
+  type BudgetedPort,
+  type BudgetPort,
+  type PortPriority,
+  type PowerSupply,
+  type SwitchBudget,
+  type SwitchBudgetInput,
+  switchBudget,
+} from './switch-budget.ts';
+export { checkTwoWireRun, type SupplyVoltage, type TwoWireCircuit, type TwoWireRun, type TwoWireRunInput } from './two-wire-run.ts';

@@ -1,0 +1,110 @@
+/** The longest run to a powered device. @module */
+import type { Cable } from '../cable/cable.ts';
+import { cableResistancePerMetre, type Loop, type RunResistance, runResistance, type Segment } from '../cable/run-resistance.ts';
+import type { CheckName } from '../circuit/check.ts';
+import { resistanceAtCollapse, resistanceAtLoadVoltage, resistanceAtSupplyPower } from '../circuit/loop-limits.ts';
+import { appliedLimits, type PowerAtPdInput } from '../ethernet/power-at-pd.ts';
+import { requireArray, requireNonNegative, requireOneOf, requirePositive, requireTemperature } from '../quantity/guards.ts';
+import type { Celsius, Metres, Ohms } from '../quantity/units.ts';
+import type { SourceKey } from '../sources/sources.ts';
+import { CABLING_RULES, type CablingStandard } from './cabling-rules.ts';
+import { judgedLoop, type ResistanceLimit, requireResistanceLimit } from './device-resistance.ts';
+import { longestPassing } from './longest.ts';
+import { governed, type MaximumRun, type RunLimit } from './run-limit.ts';
+
+/** A run to a powered device whose length is asked for. */
+export interface MaximumPoweredRunInput extends Omit<PowerAtPdInput, 'resistance' | 'marginalBelow'> {
+  /** The cable whose length is asked for. */
+  readonly cable: Cable;
+  /** Temperature of that cable; 20 if absent. [°C] */
+  readonly temperature?: Celsius | undefined;
+  /** Cords at its ends, each with its own length [m] and temperature [°C] (20 if absent); none if absent. */
+  readonly cords?: readonly Segment[] | undefined;
+  /** Mated plugs and jacks along the run; an in-line coupler is two. 0 if absent. */
+  readonly connections?: number | undefined;
+  /** Input to output of one connection, per conductor; 0.2 if absent. [Ω] */
+  readonly connectionResistance?: Ohms | undefined;
+  /** Line-resistance limit on the device's data sheet. */
+  readonly maximumResistance?: ResistanceLimit | undefined;
+  /** Whose cabling rules apply; `TIA-568` if absent. */
+  readonly cabling?: CablingStandard | undefined;
+}
+
+/** Every limit expressed as a length, and the shortest of them. @internal */
+export function maximumPoweredRun(input: MaximumPoweredRunInput): MaximumRun {
+  const { cable, temperature = 20, cords = [], connections = 0, connectionResistance, cabling = 'TIA-568' } = input;
+  const { maximumResistance, minimumVoltage } = input;
+  requireTemperature(temperature, 'temperature');
+  requireArray(cords, 'cords', 'a list of { cable, length, temperature }');
+  requireOneOf(cabling, ['TIA-568', 'ISO/IEC 11801', 'none'], 'cabling');
+  if (minimumVoltage !== undefined) requirePositive(minimumVoltage, 'minimumVoltage', 'V');
+  if (maximumResistance !== undefined) requireResistanceLimit(maximumResistance, 'maximumResistance');
+  const limits = appliedLimits(input);
+  const { pseVoltage = limits.pseVoltageMin, pdPower = limits.pdPower } = input;
+  requirePositive(pseVoltage, 'pseVoltage', 'V');
+  requireNonNegative(pdPower, 'pdPower', 'W');
+  const cordsLength = cords.reduce((sum, { length }) => sum + length, 0);
+  const seen: Loop = limits.pairs === 4 ? 'fourPair' : 'twoPair';
+
+  const found: RunLimit[] = [];
+  if (pdPower > limits.pdPower) {
+    found.push({ limit: 'pd-power', shortfall: pdPower - limits.pdPower, unit: 'W', source: 'ieee-802.3-class' });
+  }
+  addResistance('collapse', seen, resistanceAtCollapse(pseVoltage, pdPower), 'collapse');
+  addResistance('pse-power', seen, resistanceAtSupplyPower(pseVoltage, pdPower, limits.psePowerLimit), 'ieee-802.3-class');
+  addResistance('pd-voltage', seen, resistanceAtLoadVoltage(pseVoltage, pdPower, limits.pdVoltageLimit), 'ieee-802.3-pd-voltage');
+  if (minimumVoltage !== undefined) {
+    addResistance('device-voltage', seen, resistanceAtLoadVoltage(pseVoltage, pdPower, minimumVoltage), 'data-sheet');
+  }
+  if (maximumResistance !== undefined) {
+    addResistance('device-resistance', judgedLoop(maximumResistance), maximumResistance.ohms, 'data-sheet');
+    const strict = found.at(-1) as RunLimit;
+    if (maximumResistance.loop === 'unstated' && strict.length !== undefined) {
+      const lengthAsTwoPair = lengthAt('twoPair', maximumResistance.ohms, 'as stated');
+      if (lengthAsTwoPair !== undefined) found[found.length - 1] = { ...strict, lengthAsTwoPair };
+    }
+  }
+  if (cabling !== 'none') {
+    const rules = CABLING_RULES[cabling];
+    addLength('channel-length', rules.channelLength.limit, cordsLength, rules.channelLength.source);
+    addLength('permanent-link-length', rules.permanentLinkLength.limit, 0, rules.permanentLinkLength.source);
+    addResistance('channel-loop', 'pairLoop', rules.channelLoop.limit, rules.channelLoop.source, 'at 20');
+    if (rules.permanentLinkLoop !== undefined) {
+      addResistance('permanent-link-loop', 'pairLoop', rules.permanentLinkLoop.limit, rules.permanentLinkLoop.source, 'link at 20');
+    }
+    addResistance('channel-resistance', seen, limits.channelResistance, 'ieee-802.3-channel');
+    const { limit, source } = rules.connections;
+    if (connections > limit) found.push({ limit: 'connections', shortfall: connections - limit, unit: '1', source });
+  }
+  return governed(found, cordsLength);
+
+  type Conditions = 'as stated' | 'at 20' | 'link at 20';
+
+  function addResistance(limit: CheckName, loop: Loop, ohms: Ohms | undefined, source: SourceKey, conditions: Conditions = 'as stated'): void {
+    if (ohms === undefined) {
+      found.push({ limit, source });
+      return;
+    }
+    const length = lengthAt(loop, ohms, conditions);
+    const shared = { limit, resistance: ohms, loop, source };
+    found.push(length === undefined ? { ...shared, shortfall: runOf(0, conditions)[loop] - ohms, unit: 'Ω' } : { ...shared, length });
+  }
+
+  function addLength(limit: CheckName, metres: Metres, others: Metres, source: SourceKey): void {
+    const length = longestPassing(metres - others, (candidate) => candidate + others <= metres);
+    found.push(length === undefined ? { limit, shortfall: others - metres, unit: 'm', source } : { limit, length, source });
+  }
+
+  function lengthAt(loop: Loop, ohms: Ohms, conditions: Conditions): Metres | undefined {
+    const slope = cableResistancePerMetre(cable, conditions === 'as stated' ? temperature : 20, 'maximum', 'input');
+    const perLoop = loop === 'pairLoop' ? 2 : loop === 'twoPair' ? 1 : 0.5;
+    const guess = (ohms / perLoop - runOf(0, conditions).twoPair) / slope;
+    return longestPassing(guess, (length) => runOf(length, conditions)[loop] <= ohms);
+  }
+
+  function runOf(length: Metres, conditions: Conditions): RunResistance {
+    const own = { cable, length, temperature: conditions === 'as stated' ? temperature : 20 };
+    const ends = conditions === 'as stated' ? cords : conditions === 'at 20' ? cords.map((cord) => ({ ...cord, temperature: 20 })) : [];
+    return runResistance({ segments: [own, ...ends], connections, connectionResistance });
+  }
+}

@@ -1,0 +1,39 @@
+/** The longest two-wire DC run. @module */
+import type { CheckName } from '../circuit/check.ts';
+import { resistanceAtLimit } from '../circuit/loop-limits.ts';
+import { operatingPoint } from '../circuit/operating-point.ts';
+import { loopResistance } from '../conductor/loop-resistance.ts';
+import { toMaximum } from '../conductor/to-maximum.ts';
+import type { Ohms } from '../quantity/units.ts';
+import type { SourceKey } from '../sources/sources.ts';
+import { longestPassing } from './longest.ts';
+import { governed, type MaximumRun, type RunLimit } from './run-limit.ts';
+import { requireTwoWire, supplyRange, type TwoWireCircuit, twoWireJoints, voltageBounds } from './two-wire-run.ts';
+
+/** Every limit expressed as a loop resistance, then as a length, at the lowest supply voltage. @internal */
+export function maximumTwoWireRun(input: TwoWireCircuit): MaximumRun {
+  requireTwoWire(input);
+  const { temperature, load, minimumVoltage, permittedDrop, maximumResistance } = input;
+  const { low } = supplyRange(input.supplyVoltage);
+  const conductor = toMaximum(input.conductor);
+  const joints = twoWireJoints(input);
+  // Called for its guards: a load that names none or two of its kinds is refused here.
+  operatingPoint({ supplyVoltage: low, resistance: 1, load });
+
+  const found: RunLimit[] = [];
+  add('collapse', resistanceAtLimit(low, load), 'collapse');
+  for (const { name, loop } of voltageBounds(low, load, minimumVoltage, permittedDrop)) add(name, loop, 'data-sheet');
+  if (maximumResistance !== undefined) add('device-resistance', maximumResistance, 'data-sheet');
+  return governed(found, 0);
+
+  function add(limit: CheckName, ohms: Ohms | undefined, source: SourceKey): void {
+    if (ohms === undefined) {
+      found.push({ limit, source });
+      return;
+    }
+    const guess = (ohms - joints) / loopResistance({ conductor, length: 1, temperature });
+    const length = longestPassing(guess, (candidate) => loopResistance({ conductor, length: candidate, temperature }) + joints <= ohms);
+    const shared = { limit, resistance: ohms, loop: 'pairLoop' as const, source };
+    found.push(length === undefined ? { ...shared, shortfall: joints - ohms, unit: 'Ω' } : { ...shared, length });
+  }
+}

@@ -1,0 +1,89 @@
+/** What a search for the longest run returns. @module */
+import type { Loop } from '../cable/run-resistance.ts';
+import type { CheckName, CheckUnit } from '../circuit/check.ts';
+import type { Metres, Ohms } from '../quantity/units.ts';
+import type { SourceKey } from '../sources/sources.ts';
+
+/** One limit and the length it alone would allow. */
+export interface RunLimit {
+  readonly limit: CheckName;
+  /** Installed cable that this limit alone allows; absent where it allows any length, or none. [m] */
+  readonly length?: Metres;
+  /** The limit as a resistance of the run, where it is one. [Ω] */
+  readonly resistance?: Ohms;
+  /** The circuit that `resistance` is about. */
+  readonly loop?: Loop;
+  /** A bare figure that does not say its loop: the length it allows if it means one pairset. [m] */
+  readonly lengthAsTwoPair?: Metres;
+  /** Present where no length meets this limit: by how much it is missed at length 0, in `unit`. */
+  readonly shortfall?: number;
+  readonly unit?: CheckUnit;
+  readonly source: SourceKey;
+}
+
+/** The longest run, or that nothing bounds it, or that no length will do. */
+export type MaximumRun =
+  | {
+      readonly feasible: true;
+      readonly unbounded?: undefined;
+      /** Installed cable that every limit allows, rounded down. [m] */
+      readonly length: Metres;
+      /** Installed cable and cords. [m] */
+      readonly channelLength: Metres;
+      /** The limit that bites first. */
+      readonly governedBy: CheckName;
+      /** Installed cable that the electrical limits allow; absent where they bound nothing. [m] */
+      readonly powerLength?: Metres;
+      /** Installed cable that the cabling rules allow; absent where none apply. [m] */
+      readonly cablingLength?: Metres;
+      readonly limits: readonly RunLimit[];
+    }
+  | { readonly feasible: true; readonly unbounded: true; readonly limits: readonly RunLimit[] }
+  | {
+      readonly feasible: false;
+      /** The limit that no length meets. */
+      readonly governedBy: CheckName;
+      /** By how much it is missed at length 0, in `unit`. */
+      readonly shortfall: number;
+      readonly unit: CheckUnit;
+      readonly limits: readonly RunLimit[];
+    };
+
+/** Names of the limits that belong to the cabling standard rather than to power. @internal */
+const CABLING: readonly CheckName[] = [
+  'channel-length',
+  'permanent-link-length',
+  'connections',
+  'channel-loop',
+  'permanent-link-loop',
+  'channel-resistance',
+];
+
+/** The verdict over a list of limits. @internal */
+export function governed(limits: readonly RunLimit[], cordsLength: Metres): MaximumRun {
+  const missed = limits.find(({ shortfall }) => shortfall !== undefined);
+  if (missed !== undefined) {
+    return { feasible: false, governedBy: missed.limit, shortfall: missed.shortfall as number, unit: missed.unit as CheckUnit, limits };
+  }
+  const power = shortest(limits.filter(({ limit }) => !CABLING.includes(limit)));
+  const cabling = shortest(limits.filter(({ limit }) => CABLING.includes(limit)));
+  const first = power === undefined || (cabling !== undefined && cabling.length < power.length) ? cabling : power;
+  if (first === undefined) return { feasible: true, unbounded: true, limits };
+  return {
+    feasible: true,
+    length: first.length,
+    channelLength: first.length + cordsLength,
+    governedBy: first.limit,
+    ...(power === undefined ? {} : { powerLength: power.length }),
+    ...(cabling === undefined ? {} : { cablingLength: cabling.length }),
+    limits,
+  };
+}
+
+function shortest(limits: readonly RunLimit[]): (RunLimit & { length: Metres }) | undefined {
+  let first: (RunLimit & { length: Metres }) | undefined;
+  for (const { length, ...limit } of limits) {
+    if (length !== undefined && (first === undefined || length < first.length)) first = { ...limit, length };
+  }
+  return first;
+}

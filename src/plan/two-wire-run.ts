@@ -1,0 +1,191 @@
+/** One two-wire DC run, judged: does enough voltage reach the device at every supply voltage it will see. @module */
+import { type Check, MARGINAL_BELOW, requireMarginalBelow, settledMargin, type Verdict, verdictOf, worstVerdict } from '../circuit/check.ts';
+import { resistanceAtLimit, resistanceAtVoltage } from '../circuit/loop-limits.ts';
+import { type Load, type OperatingPoint, operatingPoint } from '../circuit/operating-point.ts';
+import type { Conductor } from '../conductor/conductor.ts';
+import { loopResistance } from '../conductor/loop-resistance.ts';
+import { toMaximum } from '../conductor/to-maximum.ts';
+import { requireInteger, requireNonNegative, requireObject, requirePositive } from '../quantity/guards.ts';
+import { InputError } from '../quantity/input-error.ts';
+import type { Celsius, Metres, Ohms, Volts } from '../quantity/units.ts';
+import { governingCheck } from './governing-check.ts';
+
+/** A voltage that is known, or known to stay between two others. */
+export type SupplyVoltage = Volts | { readonly low: Volts; readonly high: Volts };
+
+/** What a two-wire circuit is made of, its length apart. */
+export interface TwoWireCircuit {
+  /** One figure [V], or a range: a nominal 24 V on battery is 21 to 27.6 V. One figure makes the verdict at best uncertain. */
+  readonly supplyVoltage: SupplyVoltage;
+  /** Both conductors alike; a nominal one is taken at its maximum. */
+  readonly conductor: Conductor;
+  /** Conductor temperature; 20 if absent. [°C] */
+  readonly temperature?: Celsius | undefined;
+  /** Joints along the run, each through both conductors. 0 if absent. */
+  readonly connections?: number | undefined;
+  /** One joint, one conductor; 0 if absent. [Ω] */
+  readonly connectionResistance?: Ohms | undefined;
+  /** Power [W], current [A] or resistance [Ω] of the device. */
+  readonly load: Load;
+  /** Lowest voltage at which the device works. [V] */
+  readonly minimumVoltage?: Volts | undefined;
+  /** Most drop along the run that is permitted, as a fraction of the supply voltage, 0 to 1. */
+  readonly permittedDrop?: number | undefined;
+  /** Most resistance out and back on the device's data sheet. [Ω] */
+  readonly maximumResistance?: Ohms | undefined;
+  /** A margin under this fraction of the limit is marginal; 0.05 if absent. */
+  readonly marginalBelow?: number | undefined;
+}
+
+/** A two-wire run. */
+export interface TwoWireRunInput extends TwoWireCircuit {
+  /** Length of the run, one way. [m] */
+  readonly length: Metres;
+}
+
+/** A two-wire run, judged. */
+export interface TwoWireRun {
+  /** Out and back, conductors at their maximum, at the stated temperature. [Ω] */
+  readonly resistance: Ohms;
+  /** What a meter should show with the far end shorted: the conductor as given, and its maximum. [Ω] */
+  readonly meterReading: { readonly nominal: Ohms; readonly maximum: Ohms };
+  /** [m] */
+  readonly length: Metres;
+  /** At the lowest supply voltage. */
+  readonly atLowest: OperatingPoint;
+  /** At the highest supply voltage. */
+  readonly atHighest: OperatingPoint;
+  readonly checks: readonly Check[];
+  readonly verdict: Verdict;
+  /** The check that is closest to its limit; absent where there is no limit at all. */
+  readonly governing?: Check;
+}
+
+/**
+ * Judges one two-wire DC run at the lowest supply voltage it will see.
+ *
+ * Out and back alike. DC, steady state; inrush and protective devices are not considered. A single supply figure, or
+ * no limit to hold the result against, makes a pass `uncertain` and says which input would settle it.
+ *
+ * @param input - Supply voltage [V] or range, conductor, length one way [m], temperature [°C], load, device limits.
+ * @returns Loop resistance [Ω], operating points at the lowest and highest supply, checks and verdict.
+ * @throws {@link InputError} If a number is outside its domain or the range is upside down.
+ * @example A 6 W cue light on 60 m of 18 AWG, on a battery-backed 24 V supply
+ * const cue = checkTwoWireRun({
+ *   supplyVoltage: { low: 21, high: 27.6 }, conductor: awg(18), length: 60, load: { power: 6 }, minimumVoltage: 19,
+ * });
+ * [cue.resistance.toFixed(2), cue.verdict]; // => ['2.56', 'pass']
+ */
+export function checkTwoWireRun(input: TwoWireRunInput): TwoWireRun {
+  requireTwoWire(input);
+  const { conductor, length, temperature, load, minimumVoltage, permittedDrop, maximumResistance } = input;
+  const { marginalBelow = MARGINAL_BELOW } = input;
+  const { low, high, single } = supplyRange(input.supplyVoltage);
+  const joints = twoWireJoints(input);
+  const resistance = loopResistance({ conductor: toMaximum(conductor), length, temperature }) + joints;
+  const atLowest = operatingPoint({ supplyVoltage: low, resistance, load });
+  const atHighest = operatingPoint({ supplyVoltage: high, resistance, load });
+
+  const checks: Check[] = [];
+  const limit = resistanceAtLimit(low, load);
+  if (limit !== undefined) {
+    checks.push({
+      ...judged('collapse', resistance, limit, 'Ω', limit - resistance, atLowest.feasible),
+      source: 'collapse',
+      loop: { limit, margin: limit - resistance },
+    });
+  }
+  if (atLowest.feasible) {
+    for (const bound of voltageBounds(low, load, minimumVoltage, permittedDrop)) {
+      const passes = bound.loop === undefined || resistance <= bound.loop;
+      const value = bound.name === 'device-voltage' ? atLowest.loadVoltage : atLowest.dropFraction;
+      const margin = bound.name === 'device-voltage' ? value - bound.limit : bound.limit - value;
+      const check = { ...judged(bound.name, value, bound.limit, bound.unit, margin, passes), source: 'data-sheet' as const };
+      checks.push(bound.loop === undefined ? check : { ...check, loop: { limit: bound.loop, margin: bound.loop - resistance } });
+    }
+  }
+  if (maximumResistance !== undefined) {
+    const margin = maximumResistance - resistance;
+    checks.push({
+      ...judged('device-resistance', resistance, maximumResistance, 'Ω', margin, margin >= 0),
+      source: 'data-sheet',
+      loop: { limit: maximumResistance, margin },
+    });
+  }
+
+  const worst = worstVerdict(checks);
+  const deciding = [
+    ...(single ? ['supplyVoltage'] : []),
+    ...(minimumVoltage === undefined && permittedDrop === undefined ? ['minimumVoltage'] : []),
+  ];
+  const verdict = worst === 'fail' || deciding.length === 0 ? worst : 'uncertain';
+  const settled = verdict === 'uncertain' ? checks.map((check): Check => ({ ...check, verdict: 'uncertain', deciding })) : checks;
+  return {
+    resistance,
+    meterReading: { nominal: loopResistance({ conductor, length, temperature }) + joints, maximum: resistance },
+    length,
+    atLowest,
+    atHighest,
+    checks: settled,
+    verdict,
+    ...(settled.length === 0 ? {} : { governing: governingCheck(settled) }),
+  };
+
+  function judged(name: Check['name'], value: number, against: number, unit: Check['unit'], raw: number, passes: boolean): Omit<Check, 'source'> {
+    const margin = settledMargin(raw, against, passes);
+    return { name, value, limit: against, unit, margin, marginFraction: margin / against, verdict: verdictOf(margin, against, marginalBelow) };
+  }
+}
+
+/** The voltage limits of a two-wire run, each with the most loop resistance it allows. @internal */
+export function voltageBounds(
+  supplyVoltage: Volts,
+  load: Load,
+  minimumVoltage: Volts | undefined,
+  permittedDrop: number | undefined,
+): { name: 'device-voltage' | 'voltage-drop'; limit: number; unit: 'V' | '1'; loop: Ohms | undefined }[] {
+  const bounds: ReturnType<typeof voltageBounds> = [];
+  if (minimumVoltage !== undefined) {
+    const loop = resistanceAtVoltage(supplyVoltage, load, minimumVoltage);
+    bounds.push({ name: 'device-voltage', limit: minimumVoltage, unit: 'V', loop });
+  }
+  if (permittedDrop !== undefined) {
+    const loop = resistanceAtVoltage(supplyVoltage, load, supplyVoltage * (1 - permittedDrop));
+    bounds.push({ name: 'voltage-drop', limit: permittedDrop, unit: '1', loop });
+  }
+  return bounds;
+}
+
+/** @internal */
+export function supplyRange(supplyVoltage: SupplyVoltage): { low: Volts; high: Volts; single: boolean } {
+  if (typeof supplyVoltage === 'object' && supplyVoltage !== null) {
+    requirePositive(supplyVoltage.low, 'supplyVoltage.low', 'V');
+    requirePositive(supplyVoltage.high, 'supplyVoltage.high', 'V');
+    if (supplyVoltage.high < supplyVoltage.low) {
+      throw new InputError('conflict', 'supplyVoltage.high', `at least the low end, ${supplyVoltage.low} V`, supplyVoltage.high);
+    }
+    return { low: supplyVoltage.low, high: supplyVoltage.high, single: false };
+  }
+  requirePositive(supplyVoltage, 'supplyVoltage', 'V');
+  return { low: supplyVoltage, high: supplyVoltage, single: true };
+}
+
+/** All the joints, out and back. [Ω] @internal */
+export function twoWireJoints({ connections = 0, connectionResistance = 0 }: TwoWireCircuit): Ohms {
+  return 2 * connections * connectionResistance;
+}
+
+/** @internal */
+export function requireTwoWire(input: TwoWireCircuit): void {
+  requireObject(input, 'input', 'an object with supplyVoltage, conductor and load');
+  const { connections = 0, connectionResistance = 0, minimumVoltage, permittedDrop, maximumResistance, marginalBelow } = input;
+  requireInteger(connections, 0, 1000, 'connections');
+  requireNonNegative(connectionResistance, 'connectionResistance', 'Ω');
+  if (minimumVoltage !== undefined) requirePositive(minimumVoltage, 'minimumVoltage', 'V');
+  if (permittedDrop !== undefined) {
+    requirePositive(permittedDrop, 'permittedDrop', '(a fraction of the supply voltage)');
+    if (permittedDrop >= 1) throw new InputError('range', 'permittedDrop', 'a fraction of the supply voltage under 1', permittedDrop);
+  }
+  if (maximumResistance !== undefined) requirePositive(maximumResistance, 'maximumResistance', 'Ω');
+  if (marginalBelow !== undefined) requireMarginalBelow(marginalBelow);
+}

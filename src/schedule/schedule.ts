@@ -1,0 +1,58 @@
+/** A cable schedule as plain data: what was read, ready to be checked. @module */
+import type { PseType } from '../ethernet/class-table.ts';
+import type { PoweredRunInput } from '../plan/powered-run.ts';
+import type { PortPriority, PowerSupply } from '../plan/switch-budget.ts';
+import type { TwoWireRunInput } from '../plan/two-wire-run.ts';
+import type { Volts, Watts } from '../quantity/units.ts';
+
+interface ScheduledRunCommon {
+  /** The run's own name, as the drawings call it. */
+  readonly run: string;
+  /** What is at its far end. */
+  readonly device?: string;
+  /** Line of the file it was read from, from 1; absent for rows that came as data. */
+  readonly line?: number;
+}
+
+/** A run to a powered device on a switch port. */
+export interface ScheduledPoweredRun extends ScheduledRunCommon {
+  readonly kind: 'powered';
+  readonly switch: string;
+  readonly port: number;
+  readonly priority: PortPriority;
+  /** The run itself; type and voltage of the port come from the switch. */
+  readonly input: Omit<PoweredRunInput, 'pseType' | 'pseVoltage' | 'cabling' | 'marginalBelow'>;
+}
+
+/** A two-wire DC run from a supply of its own. */
+export interface ScheduledTwoWireRun extends ScheduledRunCommon {
+  readonly kind: 'two-wire';
+  readonly input: Omit<TwoWireRunInput, 'marginalBelow'>;
+}
+
+/** One run of a schedule. */
+export type ScheduledRun = ScheduledPoweredRun | ScheduledTwoWireRun;
+
+/** One switch of a schedule. */
+export interface ScheduledSwitch {
+  readonly switch: string;
+  /** Type of its ports. */
+  readonly type: PseType;
+  /** How many ports it has. */
+  readonly ports: number;
+  /** Published power budget; absent where `supplies` are given. [W] */
+  readonly budget?: Watts;
+  /** Its supplies, where no budget is published. */
+  readonly supplies?: readonly PowerSupply[];
+  /** What the switch itself takes. [W] */
+  readonly systemLoad?: Watts;
+  /** Lowest voltage at its ports, where its data sheet states one. [V] */
+  readonly minimumVoltage?: Volts;
+  readonly line?: number;
+}
+
+/** A schedule: every run that could be read, and the switches that feed them. */
+export interface Schedule {
+  readonly runs: readonly ScheduledRun[];
+  readonly switches: readonly ScheduledSwitch[];
+}

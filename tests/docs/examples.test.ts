@@ -1,0 +1,65 @@
+import { existsSync, readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { describe, expect, test } from 'vitest';
+import * as core from '../../src/index.ts';
+import * as schedule from '../../src/schedule/index.ts';
+import { type Example, examplesInPage, examplesInSource, literalValue, runExample } from '../support/examples.ts';
+import { ENTRIES, exportsOf } from '../support/exports.ts';
+import { filesBelow, ROOT, sourceTexts } from '../support/files.ts';
+import { typeErrors } from '../support/type-check.ts';
+
+const inSource = Object.entries(sourceTexts()).flatMap(([file, text]) => examplesInSource(`src/${file}`, text));
+const pages = ['README.md', 'CHANGELOG.md', 'DEVELOPERS.md', ...filesBelow('docs', '.md').map((file) => `docs/${file}`)]
+  .filter((file) => !file.startsWith('docs/api/') && existsSync(join(ROOT, file)))
+  .map((file) => [file, readFileSync(join(ROOT, file), 'utf8')] as const);
+const inPages = pages.flatMap(([file, text]) => examplesInPage(file, text));
+
+async function expectPromises(
+  { at, code }: Example,
+  scope: Readonly<Record<string, unknown>>,
+  modules: Readonly<Record<string, unknown>>,
+): Promise<number> {
+  const promised = await runExample(code, scope, modules);
+  for (const { actual, literal } of promised) expect(actual, `${at} promises ${literal}`).toStrictEqual(literalValue(literal));
+  return promised.length;
+}
+
+describe('examples in docstrings', () => {
+  test.each(inSource.map((example) => [example.at, example] as const))('%s', async (at, example) => {
+    expect(
+      await expectPromises(example, { ...core, ...schedule }, {}),
+      `${at} needs a line such as: feet(1); // => 0.3048`,
+    ).toBeGreaterThan(0);
+  });
+
+  test('compile, strictly, with the public names alone', () => {
+    const seen = new Set<string>();
+    const imports = ENTRIES.map(({ file }) => {
+      const names = exportsOf(file).map(({ name }) => name);
+      const fresh = names.filter((name) => !seen.has(name));
+      for (const name of fresh) seen.add(name);
+      return `import { ${fresh.join(', ')} } from './${file}';`;
+    });
+    // The imports stand on the first line, so that an error is counted from there.
+    const texts = inSource.map(
+      ({ at, code }) => [at, `${imports.join(' ')} export {}; void (async () => { await undefined;\n${code}\n});`] as const,
+    );
+    expect(typeErrors(Object.fromEntries(texts))).toEqual([]);
+  });
+});
+
+describe('code in pages', () => {
+  test('the README shows code', () => {
+    expect(inPages.filter(({ at }) => at.startsWith('README.md:'))).not.toHaveLength(0);
+  });
+
+  test.each(inPages.map((example) => [example.at, example] as const))('%s', async (_at, example) => {
+    await expectPromises(example, {}, { farend: core, 'farend/schedule': schedule });
+  });
+
+  test('compiles, strictly, as a reader would copy it', () => {
+    const paths = Object.fromEntries(ENTRIES.map(({ name, file }) => [name, file]));
+    const texts = inPages.map(({ at, code }) => [at, `${code}\nexport {};`] as const);
+    expect(typeErrors(Object.fromEntries(texts), paths)).toEqual([]);
+  });
+});

@@ -85,17 +85,23 @@ export function runResistance(input: RunResistanceInput): RunResistance {
 export function segmentResistance(segment: Segment, basis: 'nominal' | 'maximum', path: string): Ohms {
   requireObject(segment, path, 'an object with cable and length');
   requireNonNegative(segment.length, `${path}.length`, 'm');
-  return cableResistancePerMetre(segment.cable, segment.temperature ?? 20, basis, path) * segment.length;
+  return cableResistancePerMetre(segment.cable, segment.temperature ?? 20, basis, `${path}.`) * segment.length;
+}
+
+/** Requires every piece of a list to be one, so that an error names the list it stands in. @internal */
+export function requireSegments(segments: readonly Segment[], parameter: string): void {
+  requireArray(segments, parameter, 'a list of { cable, length, temperature }');
+  for (const [index, segment] of segments.entries()) segmentResistance(segment, 'maximum', `${parameter}[${index}]`);
 }
 
 /** One conductor of a cable at a temperature. [Ω/m] @internal */
-export function cableResistancePerMetre(cable: Cable, temperature: Celsius, basis: 'nominal' | 'maximum', path: string): number {
+export function cableResistancePerMetre(cable: Cable, temperature: Celsius, basis: 'nominal' | 'maximum', prefix: string): number {
   if (typeof cable !== 'object' || cable === null) {
-    throw new InputError(cable === undefined ? 'missing' : 'type', `${path}.cable`, "a cable, such as cable('cat5e')", cable);
+    throw new InputError(cable === undefined ? 'missing' : 'type', `${prefix}cable`, "a cable, such as cable('cat5e')", cable);
   }
   const at20 = basis === 'maximum' ? cable.maximumResistancePerMetre : cable.nominalResistancePerMetre;
-  requirePositive(at20, `${path}.cable.${basis}ResistancePerMetre`, 'Ω/m');
-  requireNonNegative(cable.temperatureCoefficient, `${path}.cable.temperatureCoefficient`, '1/K');
-  requireTemperature(temperature, `${path}.temperature`);
+  requirePositive(at20, `${prefix}cable.${basis}ResistancePerMetre`, 'Ω/m');
+  requireNonNegative(cable.temperatureCoefficient, `${prefix}cable.temperatureCoefficient`, '1/K');
+  requireTemperature(temperature, `${prefix}temperature`);
   return atTemperature(at20, cable.temperatureCoefficient, temperature);
 }

@@ -1,4 +1,5 @@
 /** Electrical limits of a load, each first expressed as the most resistance the line may have. @module */
+import { differenceOfProducts, nextDown } from '../quantity/exact.ts';
 import type { Ohms, Volts, Watts } from '../quantity/units.ts';
 import type { Load } from './operating-point.ts';
 
@@ -29,7 +30,11 @@ export function resistanceAtLoadVoltage(supplyVoltage: Volts, power: Watts, mini
 
 /** Most line resistance that carries `power` at all, `V²/4P`; `undefined` at no load. @internal */
 export function resistanceAtCollapse(supplyVoltage: Volts, power: Watts): Ohms | undefined {
-  return power === 0 ? undefined : (supplyVoltage * supplyVoltage) / (4 * power);
+  if (power === 0) return undefined;
+  let limit = (supplyVoltage * supplyVoltage) / (4 * power);
+  // Rounded up, the limit itself would not carry the load.
+  while (differenceOfProducts(supplyVoltage, supplyVoltage, 4 * power, limit) < 0) limit = nextDown(limit);
+  return limit;
 }
 
 /** Most line resistance at which any kind of load still sees `minimum`; `undefined` where nothing bounds it. @internal */
@@ -43,5 +48,7 @@ export function resistanceAtVoltage(supplyVoltage: Volts, load: Load, minimum: V
 /** Most line resistance that carries any kind of load at all; `undefined` where nothing bounds it. @internal */
 export function resistanceAtLimit(supplyVoltage: Volts, load: Load): Ohms | undefined {
   if (load.power !== undefined) return resistanceAtCollapse(supplyVoltage, load.power);
-  return load.current === undefined || load.current === 0 ? undefined : supplyVoltage / load.current;
+  if (load.current === undefined || load.current === 0) return undefined;
+  const limit = supplyVoltage / load.current;
+  return differenceOfProducts(supplyVoltage, 1, load.current, limit) < 0 ? nextDown(limit) : limit;
 }

@@ -4,6 +4,8 @@ export type { ResistanceLimit } from './device-resistance.ts';
 export type { MaximumPoweredRunInput } from './maximum-powered-run.ts';
 export { type MaximumRunInput, maximumRun } from './maximum-run.ts';
 export { checkPoweredRun, type PoweredRun, type PoweredRunInput } from './powered-run.ts';
+export { poweredRunRemedies, twoWireRemedies } from './remedies.ts';
+export type { Remedy, RemedyName } from './remedy.ts';
 export type { MaximumRun, RunLimit } from './run-limit.ts';
 export {
   type BudgetedPort,

@@ -1,10 +1,17 @@
 /** The longest run to a powered device. @module */
 import type { Cable } from '../cable/cable.ts';
-import { cableResistancePerMetre, type Loop, type RunResistance, runResistance, type Segment } from '../cable/run-resistance.ts';
+import {
+  cableResistancePerMetre,
+  type Loop,
+  type RunResistance,
+  requireSegments,
+  runResistance,
+  type Segment,
+} from '../cable/run-resistance.ts';
 import type { CheckName } from '../circuit/check.ts';
 import { resistanceAtCollapse, resistanceAtLoadVoltage, resistanceAtSupplyPower } from '../circuit/loop-limits.ts';
 import { appliedLimits, type PowerAtPdInput } from '../ethernet/power-at-pd.ts';
-import { requireArray, requireNonNegative, requireOneOf, requirePositive, requireTemperature } from '../quantity/guards.ts';
+import { requireNonNegative, requireOneOf, requirePositive } from '../quantity/guards.ts';
 import type { Celsius, Metres, Ohms } from '../quantity/units.ts';
 import type { SourceKey } from '../sources/sources.ts';
 import { CABLING_RULES, type CablingStandard } from './cabling-rules.ts';
@@ -34,8 +41,8 @@ export interface MaximumPoweredRunInput extends Omit<PowerAtPdInput, 'resistance
 export function maximumPoweredRun(input: MaximumPoweredRunInput): MaximumRun {
   const { cable, temperature = 20, cords = [], connections = 0, connectionResistance, cabling = 'TIA-568' } = input;
   const { maximumResistance, minimumVoltage } = input;
-  requireTemperature(temperature, 'temperature');
-  requireArray(cords, 'cords', 'a list of { cable, length, temperature }');
+  cableResistancePerMetre(cable, temperature, 'maximum', '');
+  requireSegments(cords, 'cords');
   requireOneOf(cabling, ['TIA-568', 'ISO/IEC 11801', 'none'], 'cabling');
   if (minimumVoltage !== undefined) requirePositive(minimumVoltage, 'minimumVoltage', 'V');
   if (maximumResistance !== undefined) requireResistanceLimit(maximumResistance, 'maximumResistance');
@@ -47,9 +54,8 @@ export function maximumPoweredRun(input: MaximumPoweredRunInput): MaximumRun {
   const seen: Loop = limits.pairs === 4 ? 'fourPair' : 'twoPair';
 
   const found: RunLimit[] = [];
-  if (pdPower > limits.pdPower) {
-    found.push({ limit: 'pd-power', shortfall: pdPower - limits.pdPower, unit: 'W', source: 'ieee-802.3-class' });
-  }
+  const excess = pdPower - limits.pdPower;
+  found.push({ limit: 'pd-power', source: 'ieee-802.3-class', ...(excess > 0 ? { shortfall: excess, unit: 'W' } : {}) });
   addResistance('collapse', seen, resistanceAtCollapse(pseVoltage, pdPower), 'collapse');
   addResistance('pse-power', seen, resistanceAtSupplyPower(pseVoltage, pdPower, limits.psePowerLimit), 'ieee-802.3-class');
   addResistance('pd-voltage', seen, resistanceAtLoadVoltage(pseVoltage, pdPower, limits.pdVoltageLimit), 'ieee-802.3-pd-voltage');
@@ -66,21 +72,33 @@ export function maximumPoweredRun(input: MaximumPoweredRunInput): MaximumRun {
   }
   if (cabling !== 'none') {
     const rules = CABLING_RULES[cabling];
-    addLength('channel-length', rules.channelLength.limit, cordsLength, rules.channelLength.source);
-    addLength('permanent-link-length', rules.permanentLinkLength.limit, 0, rules.permanentLinkLength.source);
+    addLength(
+      'channel-length',
+      rules.channelLength.limit,
+      cordsLength,
+      rules.channelLength.source,
+      (length) => runOf(length, 'as stated').length,
+    );
+    addLength('permanent-link-length', rules.permanentLinkLength.limit, 0, rules.permanentLinkLength.source, (length) => length);
     addResistance('channel-loop', 'pairLoop', rules.channelLoop.limit, rules.channelLoop.source, 'at 20');
     if (rules.permanentLinkLoop !== undefined) {
       addResistance('permanent-link-loop', 'pairLoop', rules.permanentLinkLoop.limit, rules.permanentLinkLoop.source, 'link at 20');
     }
     addResistance('channel-resistance', seen, limits.channelResistance, 'ieee-802.3-channel');
     const { limit, source } = rules.connections;
-    if (connections > limit) found.push({ limit: 'connections', shortfall: connections - limit, unit: '1', source });
+    found.push({ limit: 'connections', source, ...(connections > limit ? { shortfall: connections - limit, unit: '1' } : {}) });
   }
-  return governed(found, cordsLength);
+  return governed(found, (length) => runOf(length, 'as stated').length);
 
   type Conditions = 'as stated' | 'at 20' | 'link at 20';
 
-  function addResistance(limit: CheckName, loop: Loop, ohms: Ohms | undefined, source: SourceKey, conditions: Conditions = 'as stated'): void {
+  function addResistance(
+    limit: CheckName,
+    loop: Loop,
+    ohms: Ohms | undefined,
+    source: SourceKey,
+    conditions: Conditions = 'as stated',
+  ): void {
     if (ohms === undefined) {
       found.push({ limit, source });
       return;
@@ -90,13 +108,13 @@ export function maximumPoweredRun(input: MaximumPoweredRunInput): MaximumRun {
     found.push(length === undefined ? { ...shared, shortfall: runOf(0, conditions)[loop] - ohms, unit: 'Ω' } : { ...shared, length });
   }
 
-  function addLength(limit: CheckName, metres: Metres, others: Metres, source: SourceKey): void {
-    const length = longestPassing(metres - others, (candidate) => candidate + others <= metres);
+  function addLength(limit: CheckName, metres: Metres, others: Metres, source: SourceKey, total: (length: Metres) => Metres): void {
+    const length = longestPassing(metres - others, (candidate) => total(candidate) <= metres);
     found.push(length === undefined ? { limit, shortfall: others - metres, unit: 'm', source } : { limit, length, source });
   }
 
   function lengthAt(loop: Loop, ohms: Ohms, conditions: Conditions): Metres | undefined {
-    const slope = cableResistancePerMetre(cable, conditions === 'as stated' ? temperature : 20, 'maximum', 'input');
+    const slope = cableResistancePerMetre(cable, conditions === 'as stated' ? temperature : 20, 'maximum', '');
     const perLoop = loop === 'pairLoop' ? 2 : loop === 'twoPair' ? 1 : 0.5;
     const guess = (ohms / perLoop - runOf(0, conditions).twoPair) / slope;
     return longestPassing(guess, (length) => runOf(length, conditions)[loop] <= ohms);

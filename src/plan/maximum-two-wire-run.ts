@@ -24,7 +24,7 @@ export function maximumTwoWireRun(input: TwoWireCircuit): MaximumRun {
   add('collapse', resistanceAtLimit(low, load), 'collapse');
   for (const { name, loop } of voltageBounds(low, load, minimumVoltage, permittedDrop)) add(name, loop, 'data-sheet');
   if (maximumResistance !== undefined) add('device-resistance', maximumResistance, 'data-sheet');
-  return governed(found, 0);
+  return governed(found, (length) => length);
 
   function add(limit: CheckName, ohms: Ohms | undefined, source: SourceKey): void {
     if (ohms === undefined) {

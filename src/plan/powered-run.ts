@@ -1,10 +1,10 @@
 /** One run to a powered device, judged: does power arrive, and is it an Ethernet channel. @module */
-import { type RunResistance, runResistance, type Segment } from '../cable/run-resistance.ts';
+import { type RunResistance, requireSegments, runResistance, type Segment } from '../cable/run-resistance.ts';
 import { type Check, MARGINAL_BELOW, requireMarginalBelow, type Verdict, worstVerdict } from '../circuit/check.ts';
 import type { PoeClassNumber } from '../ethernet/class-table.ts';
 import { assignedClass, poeClass } from '../ethernet/poe-class.ts';
 import { type PowerAtPd, type PowerAtPdInput, powerAtPd } from '../ethernet/power-at-pd.ts';
-import { requireArray, requireObject, requireOneOf } from '../quantity/guards.ts';
+import { requireObject, requireOneOf } from '../quantity/guards.ts';
 import type { Metres, Ohms } from '../quantity/units.ts';
 import { cablingChecks } from './cabling-checks.ts';
 import type { CablingStandard } from './cabling-rules.ts';
@@ -66,8 +66,8 @@ export function checkPoweredRun(input: PoweredRunInput): PoweredRun {
   requireObject(input, 'input', 'an object with installed, poeClass and more');
   const { installed, cords = [], connections = 0, connectionResistance, cabling = 'TIA-568', maximumResistance } = input;
   const { marginalBelow = MARGINAL_BELOW } = input;
-  requireArray(installed, 'installed', 'a list of { cable, length, temperature }');
-  requireArray(cords, 'cords', 'a list of { cable, length, temperature }');
+  requireSegments(installed, 'installed');
+  requireSegments(cords, 'cords');
   requireOneOf(cabling, ['TIA-568', 'ISO/IEC 11801', 'none'], 'cabling');
   requireMarginalBelow(marginalBelow);
   if (maximumResistance !== undefined) requireResistanceLimit(maximumResistance, 'maximumResistance');

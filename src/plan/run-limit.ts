@@ -60,7 +60,7 @@ const CABLING: readonly CheckName[] = [
 ];
 
 /** The verdict over a list of limits. @internal */
-export function governed(limits: readonly RunLimit[], cordsLength: Metres): MaximumRun {
+export function governed(limits: readonly RunLimit[], channelLength: (length: Metres) => Metres): MaximumRun {
   const missed = limits.find(({ shortfall }) => shortfall !== undefined);
   if (missed !== undefined) {
     return { feasible: false, governedBy: missed.limit, shortfall: missed.shortfall as number, unit: missed.unit as CheckUnit, limits };
@@ -72,7 +72,7 @@ export function governed(limits: readonly RunLimit[], cordsLength: Metres): Maxi
   return {
     feasible: true,
     length: first.length,
-    channelLength: first.length + cordsLength,
+    channelLength: channelLength(first.length),
     governedBy: first.limit,
     ...(power === undefined ? {} : { powerLength: power.length }),
     ...(cabling === undefined ? {} : { cablingLength: cabling.length }),

@@ -1,5 +1,13 @@
 /** One two-wire DC run, judged: does enough voltage reach the device at every supply voltage it will see. @module */
-import { type Check, MARGINAL_BELOW, requireMarginalBelow, settledMargin, type Verdict, verdictOf, worstVerdict } from '../circuit/check.ts';
+import {
+  type Check,
+  MARGINAL_BELOW,
+  requireMarginalBelow,
+  settledMargin,
+  type Verdict,
+  verdictOf,
+  worstVerdict,
+} from '../circuit/check.ts';
 import { resistanceAtLimit, resistanceAtVoltage } from '../circuit/loop-limits.ts';
 import { type Load, type OperatingPoint, operatingPoint } from '../circuit/operating-point.ts';
 import type { Conductor } from '../conductor/conductor.ts';
@@ -131,9 +139,24 @@ export function checkTwoWireRun(input: TwoWireRunInput): TwoWireRun {
     ...(settled.length === 0 ? {} : { governing: governingCheck(settled) }),
   };
 
-  function judged(name: Check['name'], value: number, against: number, unit: Check['unit'], raw: number, passes: boolean): Omit<Check, 'source'> {
+  function judged(
+    name: Check['name'],
+    value: number,
+    against: number,
+    unit: Check['unit'],
+    raw: number,
+    passes: boolean,
+  ): Omit<Check, 'source'> {
     const margin = settledMargin(raw, against, passes);
-    return { name, value, limit: against, unit, margin, marginFraction: margin / against, verdict: verdictOf(margin, against, marginalBelow) };
+    return {
+      name,
+      value,
+      limit: against,
+      unit,
+      margin,
+      marginFraction: margin / against,
+      verdict: verdictOf(margin, against, marginalBelow),
+    };
   }
 }
 

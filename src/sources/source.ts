@@ -1,6 +1,10 @@
 /** Resolving a source key to its citation. @module */
 import { InputError } from '../quantity/input-error.ts';
-import { SOURCES, type Source, type SourceKey } from './sources.ts';
+import { CABLING_SOURCES } from './cabling-sources.ts';
+import { CONDUCTOR_SOURCES } from './conductor-sources.ts';
+import { ETHERNET_SOURCES } from './ethernet-sources.ts';
+import { GENERAL_SOURCES } from './general-sources.ts';
+import type { Source, SourceKey } from './sources.ts';
 
 /**
  * The citation behind a source key, as carried by tables, checks and limits.
@@ -12,10 +16,9 @@ import { SOURCES, type Source, type SourceKey } from './sources.ts';
  * source('iso-11801-permanent-link-loop').status; // => 'memory'
  */
 export function source(key: SourceKey): Source {
-  if (typeof key !== 'string' || !Object.hasOwn(SOURCES, key)) {
-    throw new InputError('unknown', 'key', 'the key of a source', key);
-  }
-  return { ...SOURCES[key] };
+  const all = registry();
+  if (typeof key !== 'string' || !Object.hasOwn(all, key)) throw new InputError('unknown', 'key', 'the key of a source', key);
+  return { ...all[key] };
 }
 
 /**
@@ -26,5 +29,10 @@ export function source(key: SourceKey): Source {
  * sourceKeys().includes('iec-60028'); // => true
  */
 export function sourceKeys(): SourceKey[] {
-  return Object.keys(SOURCES) as SourceKey[];
+  return Object.keys(registry()) as SourceKey[];
+}
+
+// Joined here and not at module scope, where a bundler would have to keep the tables for everyone.
+function registry(): Record<SourceKey, Source> {
+  return { ...CONDUCTOR_SOURCES, ...CABLING_SOURCES, ...ETHERNET_SOURCES, ...GENERAL_SOURCES };
 }

@@ -1,0 +1,114 @@
+/** One two-wire DC run, judged. */
+import { describe, expect, test } from 'vitest';
+import {
+  awg,
+  checkTwoWireRun,
+  conductorFromResistance,
+  InputError,
+  maximumRun,
+  type TwoWireRunInput,
+  twoWireRemedies,
+} from '../../../src/index.ts';
+
+const cue: TwoWireRunInput = {
+  supplyVoltage: { low: 21, high: 27.6 },
+  conductor: awg(18),
+  length: 60,
+  load: { power: 6 },
+  minimumVoltage: 19,
+};
+
+describe('the supply', () => {
+  test('is judged at its lowest voltage', () => {
+    const { atLowest, atHighest, checks } = checkTwoWireRun(cue);
+    expect(atLowest).toMatchObject({ feasible: true });
+    expect(checks.find(({ name }) => name === 'device-voltage')?.value).toBe(atLowest.feasible && atLowest.loadVoltage);
+    expect(atHighest.feasible && atLowest.feasible && atHighest.loadVoltage > atLowest.loadVoltage).toBe(true);
+  });
+
+  test('given as one figure leaves a pass uncertain, and a fail a fail', () => {
+    const one = checkTwoWireRun({ ...cue, supplyVoltage: 24 });
+    expect(one.verdict).toBe('uncertain');
+    expect(one.checks.every(({ deciding }) => deciding?.includes('supplyVoltage'))).toBe(true);
+    expect(checkTwoWireRun({ ...cue, supplyVoltage: 24, length: 2000 }).verdict).toBe('fail');
+  });
+
+  test('without any limit of the device a pass is uncertain: its minimum voltage would settle it', () => {
+    const { minimumVoltage: _, ...open } = cue;
+    expect(checkTwoWireRun(open)).toMatchObject({ verdict: 'uncertain', checks: [{ name: 'collapse', deciding: ['minimumVoltage'] }] });
+  });
+});
+
+describe('the conductor', () => {
+  test('of a gauge is taken 2 % up for its diameter; one from a data sheet is taken as stated', () => {
+    const { meterReading } = checkTwoWireRun(cue);
+    expect(meterReading.maximum / meterReading.nominal).toBeCloseTo(1.02, 12);
+    const sheet = checkTwoWireRun({ ...cue, conductor: conductorFromResistance({ ohmsPerKilometre: 39 }) });
+    expect(sheet.resistance).toBeCloseTo(2 * 0.039 * 60, 12);
+    expect(sheet.meterReading.nominal).toBe(sheet.meterReading.maximum);
+  });
+
+  test('joints add out and back', () => {
+    const plain = checkTwoWireRun(cue).resistance;
+    expect(checkTwoWireRun({ ...cue, connections: 3, connectionResistance: 0.05 }).resistance).toBeCloseTo(plain + 0.3, 12);
+  });
+});
+
+describe('limits', () => {
+  test('a load the line cannot carry is a fail with the figures that explain it', () => {
+    const far = checkTwoWireRun({ ...cue, length: 2000 });
+    expect(far.atLowest).toMatchObject({ feasible: false });
+    expect(far.governing).toMatchObject({ name: 'collapse', verdict: 'fail' });
+    expect(far.governing?.margin).toBeLessThan(0);
+  });
+
+  test('a permitted drop and a resistance limit are checks of their own', () => {
+    const names = checkTwoWireRun({ ...cue, permittedDrop: 0.05, maximumResistance: 10 }).checks.map(({ name }) => name);
+    expect(names).toEqual(['collapse', 'device-voltage', 'voltage-drop', 'device-resistance']);
+  });
+
+  test('a resistance load without limits has nothing to be judged by, and nothing bounds its run', () => {
+    const lamp = { supplyVoltage: { low: 21, high: 27.6 }, conductor: awg(18), load: { resistance: 96 } } as const;
+    expect(checkTwoWireRun({ ...lamp, length: 60 })).toMatchObject({ checks: [], verdict: 'uncertain' });
+    expect(checkTwoWireRun({ ...lamp, length: 60 })).not.toHaveProperty('governing');
+    expect(maximumRun(lamp)).toMatchObject({ feasible: true, unbounded: true });
+  });
+
+  test('a minimum above the supply is met by no length', () => {
+    expect(maximumRun({ ...cue, minimumVoltage: 22 })).toMatchObject({ feasible: false, governedBy: 'device-voltage' });
+    expect(maximumRun({ ...cue, minimumVoltage: 22, load: { current: 0 } })).toMatchObject({ feasible: false });
+    expect(maximumRun({ ...cue, minimumVoltage: 22, load: { power: 0 } })).toMatchObject({ feasible: false });
+  });
+});
+
+test('remedies are thicker wire or less of it, each passing the same checks', () => {
+  const failing = { ...cue, conductor: awg(22), length: 90 };
+  for (const { remedy, to } of twoWireRemedies(failing)) {
+    const changed = remedy === 'shorter-run' ? { ...failing, length: to } : { ...failing, conductor: awg(to) };
+    expect(checkTwoWireRun(changed).verdict).not.toBe('fail');
+  }
+  expect(twoWireRemedies(failing).map(({ remedy }) => remedy)).toEqual(['thicker-conductor', 'shorter-run']);
+  expect(twoWireRemedies(cue)).toEqual([]);
+});
+
+test.each([
+  ['supplyVoltage', { supplyVoltage: '24' }],
+  ['supplyVoltage.low', { supplyVoltage: { high: 24 } }],
+  ['supplyVoltage.high', { supplyVoltage: { low: 24, high: 21 } }],
+  ['conductor', { conductor: undefined }],
+  ['length', { length: -1 }],
+  ['temperature', { temperature: 1000 }],
+  ['load', { load: {} }],
+  ['load', { load: { power: 6, current: 1 } }],
+  ['load.power', { load: { power: Number.NaN } }],
+  ['connections', { connections: -1 }],
+  ['connectionResistance', { connectionResistance: -1 }],
+  ['minimumVoltage', { minimumVoltage: 0 }],
+  ['permittedDrop', { permittedDrop: 1 }],
+  ['maximumResistance', { maximumResistance: 0 }],
+  ['marginalBelow', { marginalBelow: -0.1 }],
+])('nonsense in %s is named', (parameter, change) => {
+  const act = (): unknown => checkTwoWireRun({ ...cue, ...change } as unknown as TwoWireRunInput);
+  expect(act).toThrow(InputError);
+  expect(act).toThrow(expect.objectContaining({ parameter }));
+});

@@ -1,0 +1,28 @@
+/** What a reader must know before acting on a report. @module */
+import type { RunReport } from './report.ts';
+
+/** Above this a two-wire circuit is no longer of the harmless kind. Common practice, no source. [V] */
+const HARMLESS_DC = 60;
+
+/** The cautions that concern this schedule. @internal */
+export function cautionsFor(runs: readonly RunReport[]): string[] {
+  const cautions = [
+    'This is arithmetic, not a licence: it judges the figures it was given. The local electrical code, the makers’ instructions and a licensed practitioner come first.',
+    'Heat: cable runs at the temperatures stated here; how far a bundle warms itself, and the temperature and current ratings of the cable, are not judged. Measure or calculate them before filling a bundle with powered runs.',
+    'Switches and supplies are fed from the mains: only a person licensed for it works on that side, with it switched off.',
+  ];
+  if (runs.some(({ kind }) => kind === 'two-wire')) {
+    cautions.push(
+      'Two-wire runs: whether a short at the far end opens the protective device is not judged here. A long thin line may never open it.',
+    );
+  }
+  if (runs.some(({ kind, supplyVoltage }) => kind === 'two-wire' && supplyVoltage.high > HARMLESS_DC)) {
+    cautions.push(
+      `A supply of this schedule exceeds ${HARMLESS_DC} V DC: it can injure. Have it designed and installed by a licensed practitioner.`,
+    );
+  }
+  if (runs.some(({ kind }) => kind === 'powered')) {
+    cautions.push('A meter reading is taken with the run unplugged at both ends: never on a line that carries power.');
+  }
+  return cautions;
+}

@@ -1,0 +1,173 @@
+/** What a checked schedule says, as plain data: unrounded, JSON-safe, the same for every format. @module */
+import type { Check, Verdict } from '../circuit/check.ts';
+import type { PoeClassNumber, PseType } from '../ethernet/class-table.ts';
+import type { CablingStandard } from '../plan/cabling-rules.ts';
+import type { Remedy } from '../plan/remedy.ts';
+import type { BudgetedPort, PortPriority, SwitchBudget } from '../plan/switch-budget.ts';
+import type { Amperes, Celsius, Metres, Ohms, Volts, Watts } from '../quantity/units.ts';
+import type { Finding, FindingSeverity } from './finding.ts';
+
+/** What becomes of a run: its worst verdict, or `denied` where it would not fail but its switch has no power left for it. */
+export type RunOutcome = Verdict | 'denied';
+
+/** One piece of a run. */
+export interface ReportedPiece {
+  /** How the trade calls it, as in `Category 6` or `18 AWG stranded`. */
+  readonly cable: string;
+  readonly use: 'installed' | 'cord' | 'two-wire';
+  /** One way. [m] */
+  readonly length: Metres;
+  /** [°C] */
+  readonly temperature: Celsius;
+}
+
+/** What arrives at the device, at the lowest supply voltage; or the most that this line could ever deliver. */
+export type FarEnd =
+  | {
+      readonly feasible: true;
+      /** [V] */
+      readonly voltage: Volts;
+      /** [W] */
+      readonly power: Watts;
+      /** Through the whole port or circuit. [A] */
+      readonly totalCurrent: Amperes;
+      /** Through one pairset; absent on a two-wire run. [A] */
+      readonly pairsetCurrent?: Amperes;
+      /** Through one conductor. [A] */
+      readonly conductorCurrent: Amperes;
+      /** Heat in the cable, at whichever end of the supply range it is greater. [W] */
+      readonly cableHeat: Watts;
+    }
+  | {
+      readonly feasible: false;
+      /** [W] */
+      readonly maximumPower: Watts;
+      /** [A] */
+      readonly maximumCurrent: Amperes;
+    };
+
+interface RunReportCommon {
+  readonly run: string;
+  /** What is at its far end. */
+  readonly device?: string;
+  /** Line of the file it was read from, from 1. */
+  readonly line?: number;
+  /** Lowest and highest voltage at the near end; the same where only one counts. [V] */
+  readonly supplyVoltage: { readonly low: Volts; readonly high: Volts };
+  readonly pieces: readonly ReportedPiece[];
+  /** Plugs, jacks and joints along the run. */
+  readonly connections: number;
+  /** Without cords, one way. [m] */
+  readonly installedLength: Metres;
+  /** With cords, one way. [m] */
+  readonly channelLength: Metres;
+  /** What a meter should show on one pair shorted at the far end: usual copper, and the most allowed. [Ω] */
+  readonly meterReading: { readonly nominal: Ohms; readonly maximum: Ohms };
+  readonly farEnd: FarEnd;
+  readonly powerChecks: readonly Check[];
+  readonly cablingChecks: readonly Check[];
+  /** `cabling` is absent where no cabling rules apply. */
+  readonly verdict: { readonly power: Verdict; readonly cabling?: Verdict };
+  readonly outcome: RunOutcome;
+  /** The check that is closest to its limit, or furthest beyond it; absent where the run has no limit at all. */
+  readonly governing?: Check;
+  /** Single changes, any one of which makes a failing run pass. */
+  readonly remedies: readonly Remedy[];
+  /** What was taken for granted, in words. */
+  readonly notes: readonly string[];
+}
+
+/** A run to a powered device, judged. */
+export interface PoweredRunReport extends RunReportCommon {
+  readonly kind: 'powered';
+  readonly switch: string;
+  readonly port: number;
+  readonly priority: PortPriority;
+  /** Whether the switch's budget has power for it; absent where the port is in no budget. */
+  readonly allocation?: 'allocated' | 'denied';
+  readonly poeClass: PoeClassNumber;
+  /** Lower than `poeClass` where the type of the port is too weak. */
+  readonly grantedClass: PoeClassNumber;
+  readonly pseType: PseType;
+  /** Pairs that carry power. */
+  readonly pairs: 2 | 4;
+  /** At the stated temperatures, every cable at its maximum: a shorted pair, one pairset, two pairsets. [Ω] */
+  readonly loops: { readonly pairLoop: Ohms; readonly twoPair: Ohms; readonly fourPair: Ohms };
+  /** A shorted pair at 20 °C: what the cabling limits are about. [Ω] */
+  readonly pairLoopAt20: Ohms;
+  /** What the class's power leaves at the device over this run. [W] */
+  readonly availablePower: Watts;
+  /** What the class allows the device to draw. [W] */
+  readonly allowedPower: Watts;
+}
+
+/** A two-wire DC run, judged. */
+export interface TwoWireRunReport extends RunReportCommon {
+  readonly kind: 'two-wire';
+  /** Out and back, at the stated temperature, the conductor at its maximum. [Ω] */
+  readonly loops: { readonly pairLoop: Ohms };
+}
+
+/** One run, judged. */
+export type RunReport = PoweredRunReport | TwoWireRunReport;
+
+/** A port of a switch's budget, with what is plugged into it. */
+export interface ReportedPort extends BudgetedPort {
+  readonly run: string;
+  readonly device?: string;
+}
+
+/** A switch's budget, with the runs on its ports. */
+export interface ReportedBudget extends Omit<SwitchBudget, 'powered' | 'denied'> {
+  /** By priority, then port number. */
+  readonly powered: readonly ReportedPort[];
+  /** In the order in which they are shed. */
+  readonly denied: readonly ReportedPort[];
+}
+
+/** One switch, judged. */
+export interface SwitchReport {
+  readonly switch: string;
+  readonly type: PseType;
+  readonly ports: number;
+  readonly line?: number;
+  /** Absent where neither a budget nor supplies are given, or they make no sense. */
+  readonly budget?: ReportedBudget;
+  readonly notes: readonly string[];
+}
+
+/** Sums over the whole schedule. */
+export interface ReportTotals {
+  readonly runs: number;
+  readonly outcomes: Readonly<Record<RunOutcome, number>>;
+  readonly power: Readonly<Record<Verdict, number>>;
+  readonly cabling: Readonly<Record<Verdict, number>>;
+  /** By type of cable, installed, cords and two-wire apart. [m] */
+  readonly cables: readonly { readonly cable: string; readonly use: ReportedPiece['use']; readonly length: Metres }[];
+  /** The run closest to a limit, or furthest beyond one. */
+  readonly worstRun?: { readonly run: string; readonly line?: number; readonly check: Check };
+  /** Heat in all cables together, every device that its line can carry at full load, denied ports included. [W] */
+  readonly cableHeat: Watts;
+  readonly findings: Readonly<Record<FindingSeverity, number>>;
+}
+
+/** How a schedule was judged. */
+export interface ReportSettings {
+  readonly cabling: CablingStandard;
+  /** A margin under this fraction of the limit is marginal. */
+  readonly marginalBelow: number;
+  readonly budget: { readonly basis: 'class' | 'requested'; readonly policy: 'strict' | 'fill' };
+}
+
+/** A schedule, judged: every run, every switch, the sums, and everything that was wrong, doubtful or assumed. */
+export interface Report {
+  /** Name of the schedule file, or `runs`. */
+  readonly file: string;
+  readonly settings: ReportSettings;
+  readonly runs: readonly RunReport[];
+  readonly switches: readonly SwitchReport[];
+  readonly totals: ReportTotals;
+  readonly findings: readonly Finding[];
+  /** What the reader must know before acting on it. */
+  readonly cautions: readonly string[];
+}

@@ -25,6 +25,7 @@ function howFar(name: 'cat5e' | 'cat6a', temperature: number, ohms?: number): st
 
 console.log(howFar('cat5e', 20, 15)); // => 'cat5e at 20 °C: 68.2 m installed (device-resistance); power alone 68.2 m'
 console.log(howFar('cat5e', 45, 15)); // => 'cat5e at 45 °C: 62.1 m installed (device-resistance); power alone 62.1 m'
+
 // Category 6A may have as much resistance as 5e: what a standard promises is no more.
 console.log(howFar('cat6a', 45, 15)); // => 'cat6a at 45 °C: 62.1 m installed (device-resistance); power alone 62.1 m'
 console.log(howFar('cat6a', 45)); // => 'cat6a at 45 °C: 90.0 m installed (permanent-link-length); power alone 183.5 m'

@@ -12,6 +12,7 @@ describe('the runner of examples', () => {
     ['a constant', 'const a = double(5); // => 10', 10, '10'],
     ['the next line', 'double(2)\n// => 4', 4, '4'],
     ['lines that continue', 'double(2)\n// => [\n//   4 ]', 4, '[\n   4 ]'],
+    ['a line above a comment', 'double(2); // => 4\n// The double of two.', 4, '4'],
     ['an awaited value', 'await Promise.resolve(double(2)); // => 4', 4, '4'],
     ['a name that hides an export', 'const double = 7; // => 7', 7, '7'],
     ['an import', "import { double as twice } from 'here';\ntwice(2); // => 4", 4, '4'],

@@ -156,9 +156,9 @@ function instrument(code: string): string {
   return edits.reduceRight((text, edit) => text.slice(0, edit.start) + edit.text + text.slice(edit.end), code);
 }
 
-/** The literal of `// => literal` that follows a statement, with the comment lines that continue it. */
+/** The literal of `// => literal` that follows a statement, with the comment lines, indented by three or more, that continue it. */
 function promiseAfter(code: string, end: number): string | undefined {
-  const promise = /^[ \t]*(?:\r?\n[ \t]*)?\/\/ =>(?<literal>.*(?:\r?\n[ \t]*\/\/(?! =>).*)*)/.exec(code.slice(end))?.groups?.['literal'];
+  const promise = /^[ \t]*(?:\r?\n[ \t]*)?\/\/ =>(?<literal>.*(?:\r?\n[ \t]*\/\/ {3,}.*)*)/.exec(code.slice(end))?.groups?.['literal'];
   return promise?.replace(/\r?\n[ \t]*\/\//g, '\n').trim();
 }
 

@@ -9,3 +9,8 @@ export {
   operatingPoint,
 } from './operating-point.ts';
 export { type VoltageDropInput, voltageDrop } from './voltage-drop.ts';
+export type { NetworkInput, NetworkSection, NetworkSupply, NetworkTap, NodeName } from './network-problem.ts';
+export { type Network, type NetworkCollapse, type NetworkSolution, solveNetwork } from './solve-network.ts';
+export { type Loadability, type LoadabilityOptions, loadability } from './loadability.ts';
+export { type SheddingTap, type ShedTaps, type ShedTapsInput, shedTaps } from './shed-taps.ts';
+export { maximumTaps, type TapCount, type TapCountInput } from './tap-count.ts';

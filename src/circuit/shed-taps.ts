@@ -1,0 +1,94 @@
+/** Which taps stay on when some of them turn off under a voltage. @module */
+import { requireArray, requireObject, requireOneOf, requirePositive } from '../quantity/guards.ts';
+import type { Volts } from '../quantity/units.ts';
+import type { NetworkInput, NetworkTap } from './network-problem.ts';
+import { type NetworkSolution, solveNetwork } from './solve-network.ts';
+
+/** A tap that turns itself off under a voltage. */
+export type SheddingTap = NetworkTap & {
+  /** Voltage under which it turns off; it never does if absent. [V] */
+  readonly turnOff?: Volts | undefined;
+};
+
+/** A network whose taps turn off, and the rule by which they do. */
+export interface ShedTapsInput extends Omit<NetworkInput, 'taps'> {
+  readonly taps: readonly SheddingTap[];
+  /** Each round, all taps under their turn-off voltage go, or only the one that is furthest under it. */
+  readonly shed: 'allBelow' | 'furthestBelow';
+}
+
+/** What is left running. */
+export type ShedTaps =
+  | {
+      readonly feasible: true;
+      /** Indices of the taps that went, in the order they did. */
+      readonly off: readonly number[];
+      /** The network with the others; its `taps` are in their order, those that are off left out. */
+      readonly network: NetworkSolution;
+      readonly note: string;
+    }
+  /** The network gives way with no tap left that would turn off. */
+  | { readonly feasible: false; readonly off: readonly number[]; readonly at: string; readonly note: string };
+
+const NOTE = 'The real order depends on start-up: how fast each device rises, and which one turns off first.';
+
+/**
+ * Which taps of a network stay on, when each turns off under a voltage of its own.
+ *
+ * Rounds: solve, turn off by the stated rule, solve again. Where the network collapses outright, its voltages just before
+ * collapse (all loads scaled down together until it carries them) decide. Taps that went stay off.
+ *
+ * @param input - The network, turn-off voltages [V], and the rule.
+ * @returns The taps that turn off, in order, and the network that is left.
+ * @throws {@link InputError} As {@link solveNetwork}, or if the rule is not one of the two.
+ * @example Two 40 W devices behind 10 Ω at 48 V: one too many
+ * const left = shedTaps({
+ *   supplies: [{ at: 'A', voltage: 48 }],
+ *   sections: [{ from: 'A', to: 'B', resistance: 10 }, { from: 'B', to: 'C', resistance: 1 }],
+ *   taps: [{ at: 'B', load: { power: 40 }, turnOff: 30 }, { at: 'C', load: { power: 40 }, turnOff: 30 }],
+ *   shed: 'furthestBelow',
+ * });
+ * left.off; // => [1]
+ */
+export function shedTaps(input: ShedTapsInput): ShedTaps {
+  requireObject(input, 'input', 'an object with supplies, sections, taps and shed');
+  const { supplies, sections, taps, shed } = input;
+  requireOneOf(shed, ['allBelow', 'furthestBelow'], 'shed');
+  requireArray(taps, 'taps', 'a list of { at, load, turnOff }');
+  for (const [i, tap] of taps.entries()) {
+    if (tap?.turnOff !== undefined) requirePositive(tap.turnOff, `taps[${i}].turnOff`, 'V');
+  }
+
+  const off: number[] = [];
+  const on = taps.map((_, i) => i);
+  for (;;) {
+    const running = on.map((i) => taps[i] as SheddingTap);
+    const whole = solveNetwork({ supplies, sections, taps: running });
+    const shown = whole.feasible ? whole : atTheBrink(input, running, whole.loadability);
+    const below = shown.taps
+      .map(({ voltage }, k) => ({ tap: on[k] as number, short: (running[k]?.turnOff ?? 0) - voltage }))
+      .filter(({ short }) => short > 0)
+      // The furthest below goes first; of equals, the one listed last.
+      .sort((a, b) => b.short - a.short || b.tap - a.tap);
+    const going = (shed === 'allBelow' ? below : below.slice(0, 1)).map(({ tap }) => tap);
+    if (going.length === 0) {
+      return whole.feasible ? { feasible: true, off, network: whole, note: NOTE } : { feasible: false, off, at: whole.at, note: NOTE };
+    }
+    off.push(...going);
+    for (const tap of going) on.splice(on.indexOf(tap), 1);
+  }
+}
+
+/** The network just before it collapses. */
+function atTheBrink({ supplies, sections }: ShedTapsInput, taps: readonly NetworkTap[], share: number): NetworkSolution {
+  // A hair inside, so that rounding cannot put it on the other side.
+  const factor = share * (1 - 1e-9);
+  const scaled = taps.map(({ at, load }): NetworkTap => {
+    if (load.power !== undefined) return { at, load: { power: load.power * factor } };
+    if (load.current !== undefined) return { at, load: { current: load.current * factor } };
+    return { at, load: { resistance: load.resistance / factor } };
+  });
+  const brink = solveNetwork({ supplies, sections, taps: scaled });
+  if (!brink.feasible) return solveNetwork({ supplies, sections, taps: [] }) as NetworkSolution;
+  return brink;
+}

@@ -7,6 +7,7 @@ const BENCHMARKS: readonly (readonly [string, ...string[]])[] = [
   ['operating-point.mts', 'one'],
   ['operating-point.mts', 'mixed'],
   ['power-at-pd.mts'],
+  ['network.mts'],
   ['start.mts'],
   ['schedule.mts'],
   ['schedule.mts', 'memory'],

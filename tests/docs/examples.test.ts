@@ -9,7 +9,8 @@ import { filesBelow, ROOT, sourceTexts } from '../support/files.ts';
 import { typeErrors } from '../support/type-check.ts';
 
 const inSource = Object.entries(sourceTexts()).flatMap(([file, text]) => examplesInSource(`src/${file}`, text));
-const pages = ['README.md', 'CHANGELOG.md', 'DEVELOPERS.md', ...filesBelow('docs', '.md').map((file) => `docs/${file}`)]
+const folders = ['docs', 'examples'].flatMap((folder) => filesBelow(folder, '.md').map((file) => `${folder}/${file}`));
+const pages = ['README.md', 'CHANGELOG.md', 'DEVELOPERS.md', ...folders]
   .filter((file) => !file.startsWith('docs/api/') && existsSync(join(ROOT, file)))
   .map((file) => [file, readFileSync(join(ROOT, file), 'utf8')] as const);
 const inPages = pages.flatMap(([file, text]) => examplesInPage(file, text));

@@ -16,7 +16,7 @@ export interface Probe {
 export const PROBES: readonly Probe[] = [
   ...probes(['operatingPoint', 'awg', 'poeClass', 'cable'], 1.2),
   ...probes(['powerAtPd'], 3),
-  ...probes(['maximumRun', 'switchBudget'], 4),
+  ...probes(['maximumRun', 'switchBudget', 'solveNetwork'], 4),
   { name: 'whole core', code: "import * as farend from 'farend'; globalThis.kept = farend;", ceiling: 10 },
 ];
 

@@ -18,6 +18,12 @@ export type PowerCheckName =
   | 'device-voltage'
   /** The line is under the resistance limit on the device's own data sheet. */
   | 'device-resistance'
+  /** The voltage stated for a switch port lies within the window of its type. */
+  | 'pse-voltage'
+  /** The two conductors of a pair are alike enough. */
+  | 'pair-unbalance'
+  /** Two pairs of one polarity are alike enough. */
+  | 'pair-to-pair-unbalance'
   /** The drop along a two-wire circuit is within what is permitted. */
   | 'voltage-drop';
 

@@ -1,0 +1,180 @@
+/** How unlike the two conductors of a pair, and the pairs of a run, are. @module */
+import { requireArray, requireNonNegative, requireObject, requirePositive } from '../quantity/guards.ts';
+import { InputError } from '../quantity/input-error.ts';
+import type { Ohms } from '../quantity/units.ts';
+import type { SourceKey } from '../sources/sources.ts';
+
+/** A pair of a run, by the two pins of its plug. */
+export type RunPair = '1,2' | '3,6' | '4,5' | '7,8';
+
+/** Each conductor of each pair alone, end to end, in the order of the pins. [Ω] */
+export type ConductorsByPair = Readonly<Partial<Record<RunPair, readonly [Ohms, Ohms]>>>;
+
+/** How much unbalance is permitted: the fraction or the floor, whichever is more. */
+export interface UnbalanceLimits {
+  /** Of the sum of the two conductors of a pair; 0.03 if absent (memory). A fraction. */
+  readonly pairFraction?: number | undefined;
+  /** A difference that is permitted whatever the fraction says; 0.2 if absent (memory). [Ω] */
+  readonly pairFloor?: Ohms | undefined;
+  /** Of the sum of two pairs, each pair's conductors in parallel; 0.07 if absent (memory). A fraction. */
+  readonly pairToPairFraction?: number | undefined;
+  /** The same floor between two pairs; 0.1 if absent (memory). [Ω] */
+  readonly pairToPairFloor?: Ohms | undefined;
+}
+
+/** The conductors of a run, pair by pair. */
+export interface UnbalanceInput {
+  /** At least one pair, measured or computed. [Ω] */
+  readonly pairs: ConductorsByPair;
+  readonly limits?: UnbalanceLimits | undefined;
+}
+
+/** One difference held against what is permitted. */
+export interface ResistanceUnbalance {
+  /** [Ω] */
+  readonly difference: Ohms;
+  /** `(larger - smaller) / (larger + smaller)`, 0 to 1. */
+  readonly fraction: number;
+  /** The largest difference permitted: the fraction of the sum or the floor, whichever is more. [Ω] */
+  readonly limit: Ohms;
+  /** `limit - difference`. [Ω] */
+  readonly margin: Ohms;
+  readonly withinLimit: boolean;
+}
+
+/** How unlike the conductors and the pairs of a run are. */
+export interface RunUnbalance {
+  readonly pairs: readonly (ResistanceUnbalance & {
+    readonly pair: RunPair;
+    readonly conductors: readonly [Ohms, Ohms];
+    /** Both conductors in parallel, `R1·R2/(R1+R2)`. [Ω] */
+    readonly parallel: Ohms;
+  })[];
+  /** Every two pairs of the run against each other; empty where only one pair is known. */
+  readonly pairToPair: readonly (ResistanceUnbalance & { readonly pairs: readonly [RunPair, RunPair] })[];
+  readonly withinLimits: boolean;
+  readonly source: SourceKey;
+}
+
+/** A run made unequal on purpose. */
+export interface UnbalancedPairsInput {
+  /** One conductor, end to end, if all were equal: the `twoPair` loop of a run. [Ω] */
+  readonly conductorResistance: Ohms;
+  /** Unbalance within each pair, `(larger - smaller) / (larger + smaller)`: a fraction from 0 to under 1; 0 if absent. */
+  readonly within?: number | undefined;
+  /** Unbalance between the pairs of each polarity, parallel values, as a fraction from 0 to under 1; 0 if absent. */
+  readonly between?: number | undefined;
+}
+
+/** The pairs of a plug, in the order of their pins. */
+const PAIRS: readonly RunPair[] = ['1,2', '3,6', '4,5', '7,8'];
+
+/**
+ * Resistance unbalance within each pair and between every two pairs of a run.
+ *
+ * Within a pair `|R1 - R2|` is held against the larger of 3 % of `R1 + R2` and 0.2 Ω; between pairs `|Rp1 - Rp2|`
+ * against the larger of 7 % of `Rp1 + Rp2` and 0.1 Ω, where `Rp = R1·R2/(R1 + R2)`. The percentages and the floors are
+ * from memory; all four can be set. Resistances of the channel alone: what the port and the device add is not in them.
+ *
+ * @param input - Conductor resistances by pair [Ω] and, if others than the usual apply, the limits [Ω].
+ * @returns Differences, limits and margins [Ω] and the unbalance as a fraction.
+ * @throws {@link InputError} If there is no pair, a pair is not known, or a resistance is 0 or outside its domain.
+ * @see IEEE Std 802.3-2022, 33.1.4.2 and 145.1.3 (clauses from memory).
+ * @example A pair of 9.0 and 9.3 Ω is 1.6 % apart
+ * const { pairs } = unbalance({ pairs: { '1,2': [9, 9.3] } });
+ * [pairs[0]?.fraction.toFixed(3), pairs[0]?.limit.toFixed(3), pairs[0]?.withinLimit]; // => ['0.016', '0.549', true]
+ */
+export function unbalance(input: UnbalanceInput): RunUnbalance {
+  requireObject(input, 'input', 'an object with pairs');
+  const { pairFraction = 0.03, pairFloor = 0.2, pairToPairFraction = 0.07, pairToPairFloor = 0.1 } = limitsOf(input.limits);
+  const conductors = conductorsOf(input.pairs);
+
+  const pairs = conductors.map(({ pair, resistances: [first, second] }) => ({
+    pair,
+    conductors: [first, second] as const,
+    parallel: parallel(first, second),
+    ...held(first, second, pairFraction, pairFloor),
+  }));
+  const pairToPair: RunUnbalance['pairToPair'][number][] = [];
+  for (const [index, one] of pairs.entries()) {
+    for (const other of pairs.slice(index + 1)) {
+      pairToPair.push({ pairs: [one.pair, other.pair], ...held(one.parallel, other.parallel, pairToPairFraction, pairToPairFloor) });
+    }
+  }
+  const withinLimits = pairs.every(({ withinLimit }) => withinLimit) && pairToPair.every(({ withinLimit }) => withinLimit);
+  return { pairs, pairToPair, withinLimits, source: 'ieee-802.3-unbalance' };
+}
+
+/**
+ * The conductors of a run with a stated unbalance: what an equal run would be at its worst.
+ *
+ * Within a pair one conductor is `1 - within` and the other `1 + within` times the pair's mean, so that their sum, which
+ * a meter reads, is kept. Pairs 1,2 and 3,6 are lower and pairs 4,5 and 7,8 higher, so that between pairs of one
+ * polarity the parallel values are `1 - between` to `1 + between`, and their mean is that of the equal run.
+ *
+ * @param input - One conductor of the equal run [Ω], unbalance within and between pairs as fractions.
+ * @returns Each conductor of the four pairs [Ω], for {@link unbalance} and `pairUnbalance`.
+ * @throws {@link InputError} If the resistance is 0 or outside its domain, or a fraction is outside 0 to 0.99.
+ * @example
+ * unbalancedPairs({ conductorResistance: 10, within: 0.03 })['1,2']; // => [9.7, 10.3]
+ */
+export function unbalancedPairs(input: UnbalancedPairsInput): Readonly<Record<RunPair, readonly [Ohms, Ohms]>> {
+  requireObject(input, 'input', 'an object with conductorResistance');
+  const { conductorResistance, within = 0, between = 0 } = input;
+  requirePositive(conductorResistance, 'conductorResistance', 'Ω');
+  requireFraction(within, 'within');
+  requireFraction(between, 'between');
+  // All pairs keep one factor for unbalance within, so the ratio of their parallel values is that of their means.
+  const low = conductorResistance * (1 - between);
+  const high = conductorResistance * (1 + between);
+  const pair = (mean: Ohms): readonly [Ohms, Ohms] => [mean * (1 - within), mean * (1 + within)];
+  return { '1,2': pair(low), '3,6': pair(low), '4,5': pair(high), '7,8': pair(high) };
+}
+
+/** Two resistances side by side. [Ω] @internal */
+export function parallel(first: Ohms, second: Ohms): Ohms {
+  return (first * second) / (first + second);
+}
+
+/** The pairs that are given, each checked, in the order of their pins. @internal */
+export function conductorsOf(pairs: ConductorsByPair): { pair: RunPair; resistances: readonly [Ohms, Ohms] }[] {
+  requireObject(pairs, 'pairs', "an object such as { '1,2': [9.1, 9.2] }");
+  for (const name of Object.keys(pairs)) {
+    if (!PAIRS.includes(name as RunPair)) throw new InputError('unknown', 'pairs', "the pairs '1,2', '3,6', '4,5' and '7,8'", name);
+  }
+  const found: { pair: RunPair; resistances: readonly [Ohms, Ohms] }[] = [];
+  for (const pair of PAIRS) {
+    const resistances = Object.hasOwn(pairs, pair) ? pairs[pair] : undefined;
+    if (resistances === undefined) continue;
+    requireArray(resistances, `pairs['${pair}']`, 'the resistances of its two conductors');
+    if (resistances.length !== 2) throw new InputError('range', `pairs['${pair}']`, 'two resistances', resistances.length);
+    requirePositive(resistances[0], `pairs['${pair}'][0]`, 'Ω');
+    requirePositive(resistances[1], `pairs['${pair}'][1]`, 'Ω');
+    found.push({ pair, resistances });
+  }
+  if (found.length === 0) throw new InputError('missing', 'pairs', 'at least one pair', undefined);
+  return found;
+}
+
+function limitsOf(limits: UnbalanceLimits | undefined): UnbalanceLimits {
+  if (limits === undefined) return {};
+  requireObject(limits, 'limits', 'an object with fractions and floors');
+  for (const name of ['pairFraction', 'pairToPairFraction'] as const)
+    if (limits[name] !== undefined) requireFraction(limits[name], `limits.${name}`);
+  for (const name of ['pairFloor', 'pairToPairFloor'] as const)
+    if (limits[name] !== undefined) requireNonNegative(limits[name], `limits.${name}`, 'Ω');
+  return limits;
+}
+
+function requireFraction(value: number, parameter: string): void {
+  requireNonNegative(value, parameter, '(a fraction)');
+  if (value > 0.99) throw new InputError('range', parameter, 'a fraction from 0 to 0.99', value);
+}
+
+function held(first: Ohms, second: Ohms, fractionLimit: number, floor: Ohms): ResistanceUnbalance {
+  const sum = first + second;
+  const difference = Math.abs(first - second);
+  const permitted = fractionLimit * sum;
+  const limit = permitted > floor ? permitted : floor;
+  return { difference, fraction: difference / sum, limit, margin: limit - difference, withinLimit: difference <= limit };
+}

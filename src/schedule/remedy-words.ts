@@ -1,0 +1,37 @@
+/** Remedies in words that a person can carry out; every figure is already on the safe side. @module */
+import type { Remedy } from '../plan/remedy.ts';
+import { amount } from './amount.ts';
+
+/** @internal */
+export function remedyInWords({ remedy, from, to, verdict }: Remedy): string {
+  const narrow = verdict.power === 'marginal' || verdict.cabling === 'marginal' ? ' (then close to a limit)' : '';
+  const doubt = verdict.power === 'uncertain' || verdict.cabling === 'uncertain' ? ' (then still uncertain)' : '';
+  return `${change(remedy, from, to)}${doubt || narrow}`;
+}
+
+function change(remedy: Remedy['remedy'], from: number, to: number): string {
+  switch (remedy) {
+    case 'higher-port-type':
+      return `Move it to a Type ${to} port, in place of Type ${from}`;
+    case 'four-pair':
+      return `Power it over ${to} pairs, if both the port and the device support that`;
+    case 'thicker-cords':
+      return `Use ${to} AWG cords in place of ${from} AWG`;
+    case 'shorter-cords':
+      return `Shorten the cords from ${amount(from, 'm')} to at most ${down(to, 'm', 1)} in all`;
+    case 'fewer-connections':
+      return `Make do with ${to} connections in place of ${from}`;
+    case 'cooler-route':
+      return `Keep the installed cable at ${down(to, '°C', 0)} or cooler, in place of ${amount(from, '°C')}`;
+    case 'thicker-conductor':
+      return `Use ${to} AWG copper or thicker, in place of ${from} AWG`;
+    case 'shorter-run':
+      return `Shorten the installed cable from ${amount(from, 'm')} to at most ${down(to, 'm', 1)}`;
+  }
+}
+
+/** Rounded down, whatever finer figure arrives: more is never safer. */
+function down(value: number, unit: string, decimals: number): string {
+  const lower = Number(value.toFixed(decimals)) > value ? value - 0.5 * 10 ** -decimals : value;
+  return amount(lower, unit, decimals);
+}

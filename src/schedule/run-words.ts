@@ -1,0 +1,151 @@
+/** A judged run in sentences: what is the matter, what would put it right, what it is made of. @module */
+import type { Check, CheckName, Verdict } from '../circuit/check.ts';
+import { amount, count } from './amount.ts';
+import { reason, whatSettles } from './check-words.ts';
+import { remedyInWords } from './remedy-words.ts';
+import type { ReportedPiece, RunReport } from './report.ts';
+
+/** A verdict as a word that needs no colour: a failure stands out by its capitals. @internal */
+export type VerdictWord = 'pass' | 'marginal' | 'uncertain' | 'FAIL' | 'DENIED' | '-';
+
+/** The two verdicts of a run as words; `DENIED` where power would do but the switch has none left. @internal */
+export function verdictWords(run: RunReport): { power: VerdictWord; cabling: VerdictWord } {
+  const { power, cabling } = run.verdict;
+  return {
+    power: isDenied(run) && power !== 'fail' ? 'DENIED' : word(power),
+    cabling: cabling === undefined ? '-' : word(cabling),
+  };
+}
+
+/** @internal */
+export function word(verdict: Verdict): VerdictWord {
+  return verdict === 'fail' ? 'FAIL' : verdict;
+}
+
+/** @internal */
+export function isDenied(run: RunReport): boolean {
+  return run.kind === 'powered' && run.allocation === 'denied';
+}
+
+/** What is the matter with a run, worst first; nothing for a plain pass. @internal */
+export function whatIsTheMatter(run: RunReport, standard: string): string[] {
+  const sentences = [
+    ...sideSentence('Power', run.verdict.power, run.powerChecks, run, standard),
+    ...sideSentence('Cabling', run.verdict.cabling ?? 'pass', run.cablingChecks, run, standard),
+  ];
+  if (run.kind === 'powered' && run.allocation === 'denied') {
+    sentences.push(`Power is DENIED: ${run.switch} has none left for port ${run.port}, priority ${run.priority}.`);
+  }
+  return sentences;
+}
+
+function sideSentence(side: string, verdict: Verdict, checks: readonly Check[], run: RunReport, standard: string): string[] {
+  if (verdict === 'pass') return [];
+  const concerned = checks.filter((check) => check.verdict === verdict);
+  if (verdict === 'uncertain') return [`${side} is UNCERTAIN: ${doubt(concerned, run, standard)}.`];
+  // A device that draws more than its port grants fails every other limit too: say the cause, not the effects.
+  const [first, ...others] = concerned.sort(
+    (a, b) => Number(b.name === 'pd-power') - Number(a.name === 'pd-power') || a.marginFraction - b.marginFraction,
+  );
+  if (first === undefined) return [];
+  const more = others.length === 0 ? '' : ` (and ${count(others.length, 'more limit')}, below)`;
+  return [`${side} ${verdict === 'fail' ? 'FAILS' : 'is marginal'}: ${reason(first, run, standard)}${more}.`];
+}
+
+function doubt(checks: readonly Check[], run: RunReport, standard: string): string {
+  const unstated = checks.find(({ readings }) => readings !== undefined);
+  if (unstated !== undefined) return reason(unstated, run, standard);
+  const deciding = checks[0]?.deciding ?? [];
+  const missing: string[] = [];
+  if (deciding.includes('supplyVoltage')) missing.push('the supply is given as one voltage, and a real one has a range');
+  if (deciding.includes('minimumVoltage')) missing.push('the lowest voltage at which the device works is not given');
+  return missing.length === 0 ? 'nothing is given that the voltage at the device could be held against' : missing.join('; ');
+}
+
+/** What to do about a run: any one of these is enough. @internal */
+export function whatToDo(run: RunReport): string[] {
+  if (run.remedies.length > 0) return run.remedies.map(remedyInWords);
+  if (run.outcome === 'fail') return [];
+  const questions = new Set<string>();
+  for (const check of [...run.powerChecks, ...run.cablingChecks]) {
+    if (check.verdict === 'uncertain') for (const question of whatSettles(check)) questions.add(question);
+  }
+  if (run.outcome === 'uncertain' && questions.size === 0) questions.add('State the lowest voltage at which the device works.');
+  return [...questions];
+}
+
+const WAYS_OUT: Readonly<Record<CheckName, string>> = {
+  'pd-power': 'a stronger port, or a device that keeps to what its port grants',
+  'pse-power': 'a shorter, thicker or cooler line',
+  'pd-voltage': 'a shorter, thicker or cooler line',
+  collapse: 'a shorter, thicker or cooler line',
+  'device-voltage': 'a shorter, thicker or cooler line',
+  'device-resistance': 'a shorter, thicker or cooler line',
+  'pse-voltage': 'a port whose voltage lies within its type',
+  'pair-unbalance': 'a better pair or connection',
+  'pair-to-pair-unbalance': 'better pairs or connections',
+  'voltage-drop': 'a shorter, thicker or cooler line',
+  'channel-length': 'a shorter route, or a switch nearer by',
+  'permanent-link-length': 'a shorter route, or a switch nearer by',
+  connections: 'fewer connections',
+  'channel-loop': 'a shorter route, or a switch nearer by',
+  'permanent-link-loop': 'a shorter route, or a switch nearer by',
+  'channel-resistance': 'a shorter, thicker or cooler line',
+};
+
+/** What to say of a failing run that no single change puts right. @internal */
+export function combination(run: RunReport): string {
+  const ways = new Set<string>();
+  for (const { verdict, name } of [...run.powerChecks, ...run.cablingChecks]) if (verdict === 'fail') ways.add(WAYS_OUT[name]);
+  return `No single change that was tried puts it right; it takes ${[...ways].join(', and ')}${ways.size > 1 ? ', together' : ''}.`;
+}
+
+/** Where a run starts, and what it is asked to feed. @internal */
+export function whereFrom(run: RunReport): string {
+  if (run.kind === 'two-wire') {
+    const { low, high } = run.supplyVoltage;
+    return `Two-wire, supply ${low === high ? amount(low, 'V') : `${amount(low, 'V')} to ${amount(high, 'V')}`}`;
+  }
+  const granted = run.grantedClass === run.poeClass ? '' : ` (granted class ${run.grantedClass})`;
+  return `${run.switch} port ${run.port}, Type ${run.pseType} at ${amount(run.supplyVoltage.low, 'V')}, class ${run.poeClass}${granted}, ${run.pairs} pairs, priority ${run.priority}`;
+}
+
+/** The pieces of a run, in order, as in `94 m Category 6 at 35 °C + 5 m Cord, 24 AWG at 20 °C; 2 connections`. @internal */
+export function whatOf(run: RunReport): string {
+  const pieces = run.pieces.map(pieceInWords).join(' + ');
+  const channel = run.channelLength === run.installedLength ? '' : `; channel ${amount(run.channelLength, 'm')}`;
+  return `${pieces}; ${count(run.connections, run.kind === 'powered' ? 'connection' : 'joint')}${channel}`;
+}
+
+function pieceInWords({ cable, length, temperature }: ReportedPiece): string {
+  return `${amount(length, 'm')} ${cable} at ${amount(temperature, '°C')}`;
+}
+
+/** The loops of a run. @internal */
+export function loopsInWords(run: RunReport): string {
+  if (run.kind === 'two-wire') return `out and back ${amount(run.loops.pairLoop, 'Ω')}`;
+  const { pairLoop, twoPair, fourPair } = run.loops;
+  return `shorted pair ${amount(pairLoop, 'Ω')}, one pairset ${amount(twoPair, 'Ω')}, two pairsets ${amount(fourPair, 'Ω')}`;
+}
+
+/** What a meter should show. @internal */
+export function meterInWords({ meterReading, kind }: RunReport): string {
+  const what = kind === 'powered' ? 'one pair' : 'the pair';
+  return `${amount(meterReading.nominal, 'Ω')} (usual copper) to ${amount(meterReading.maximum, 'Ω')} (the most allowed), ${what} shorted at the far end`;
+}
+
+/** What arrives at the far end. @internal */
+export function farEndInWords(run: RunReport): string {
+  const { farEnd } = run;
+  if (!farEnd.feasible) {
+    return `nothing lasting: the line can deliver at most ${amount(farEnd.maximumPower, 'W')}, and ${amount(farEnd.maximumCurrent, 'A')} into a short`;
+  }
+  const { voltage, power, totalCurrent, pairsetCurrent, conductorCurrent, cableHeat } = farEnd;
+  const available = run.kind === 'powered' ? ` (${amount(run.availablePower, 'W')} available)` : '';
+  const unasked = run.kind === 'powered' && run.grantedClass !== run.poeClass ? 'if it drew all it wants: ' : '';
+  const currents =
+    pairsetCurrent === undefined
+      ? `${amount(totalCurrent, 'A')}`
+      : `${amount(totalCurrent, 'A')} in all, ${amount(pairsetCurrent, 'A')} a pairset, ${amount(conductorCurrent, 'A')} a conductor`;
+  return `${unasked}${amount(voltage, 'V')}, ${amount(power, 'W')}${available}; ${currents}; ${amount(cableHeat, 'W')} heat in the cable`;
+}

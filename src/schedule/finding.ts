@@ -4,6 +4,8 @@
 export type FindingCode =
   /** A file holds no rows, or cannot be read as text. */
   | 'unusable-file'
+  /** Text in an encoding other than UTF-8; read, but signs may be wrong. */
+  | 'other-encoding'
   /** A column that is needed is not there. */
   | 'missing-column'
   /** A column that is not known; its cells are not used. */

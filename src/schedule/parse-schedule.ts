@@ -1,0 +1,75 @@
+/** From the text of a schedule's files to the schedule. @module */
+import { requireObject } from '../quantity/guards.ts';
+import { InputError } from '../quantity/input-error.ts';
+import { RUN_COLUMNS, SWITCH_COLUMNS } from './columns.ts';
+import type { Finding } from './finding.ts';
+import { findingList } from './findings.ts';
+import { rowsToRuns } from './rows-to-runs.ts';
+import { rowsToSwitches } from './rows-to-switches.ts';
+import type { Schedule } from './schedule.ts';
+import { tableFromText } from './table.ts';
+
+/** The files of a schedule: their text or their bytes, and how findings shall call them. */
+export interface ParseScheduleInput {
+  /** The runs, as delimited text. */
+  readonly runs: string | Uint8Array;
+  /** The switches that feed them, as delimited text. */
+  readonly switches?: string | Uint8Array | undefined;
+  /** Name of the file of runs; `runs` if absent. */
+  readonly runsFile?: string | undefined;
+  /** Name of the file of switches; `switches` if absent. */
+  readonly switchesFile?: string | undefined;
+}
+
+/** A schedule that was read, and everything that was wrong, doubtful or assumed about it. */
+export interface ParsedSchedule {
+  readonly schedule: Schedule;
+  /** In the order of the rows: those of the runs, then those of the switches. */
+  readonly findings: readonly Finding[];
+}
+
+/**
+ * Reads the files of a cable schedule.
+ *
+ * Delimited text in UTF-8; the delimiter is `,`, `;` or a tab, as the header line has it; columns in any order; cells
+ * with or without units (a bare number is in m, W, V, Ω or °C, or in the unit that the header names in brackets). Bad
+ * data never throws: a bad cell becomes a finding with its line and column and costs only what depends on it, an
+ * unclosed quote costs its own row, and every default that was applied is a finding of severity `note`.
+ *
+ * @param input - Text or bytes of the runs and of the switches, and the names of the files.
+ * @returns Every run and switch that could be read, and the findings. Lengths [m], temperatures [°C], powers [W],
+ *   voltages [V], resistances [Ω].
+ * @throws {@link InputError} If what is handed over is neither text nor bytes.
+ * @example A good row, and one whose length is no length
+ * const { schedule, findings } = parseSchedule({
+ *   runs: 'Run,Switch,Port,PoE class,Cable,Length\nHP-01,Foyer,1,3,cat6,212 ft\nHP-02,Foyer,2,3,cat6,far\n',
+ * });
+ * const [wrong] = findings.filter(({ severity }) => severity === 'error');
+ * [schedule.runs.map(({ run }) => run), wrong?.line, wrong?.column, wrong?.received]; // => [['HP-01'], 3, 'Length', 'far']
+ */
+export function parseSchedule(input: ParseScheduleInput): ParsedSchedule {
+  requireObject(input, 'input', 'an object with runs and switches');
+  const { runs, switches, runsFile = 'runs', switchesFile = 'switches' } = input;
+  requireText(runs, 'runs');
+  if (switches !== undefined) requireText(switches, 'switches');
+  requireName(runsFile, 'runsFile');
+  requireName(switchesFile, 'switchesFile');
+
+  const runFindings = findingList(runsFile);
+  const switchFindings = findingList(switchesFile);
+  const switchTable = switches === undefined ? undefined : tableFromText(switches, SWITCH_COLUMNS, switchFindings);
+  const fed = switchTable === undefined ? undefined : rowsToSwitches(switchTable, switchFindings);
+  const runTable = tableFromText(runs, RUN_COLUMNS, runFindings);
+  const found = runTable === undefined ? [] : rowsToRuns(runTable, fed?.list, runFindings);
+  return { schedule: { runs: found, switches: fed?.switches ?? [] }, findings: runFindings.all.concat(switchFindings.all) };
+}
+
+function requireText(value: unknown, parameter: string): void {
+  // By tag, not by class: bytes from another realm are bytes.
+  if (typeof value === 'string' || Object.prototype.toString.call(value) === '[object Uint8Array]') return;
+  throw new InputError(value === undefined ? 'missing' : 'type', parameter, 'the text of a file, or its bytes as a Uint8Array', value);
+}
+
+function requireName(value: unknown, parameter: string): void {
+  if (typeof value !== 'string') throw new InputError('type', parameter, 'the name of a file', value);
+}

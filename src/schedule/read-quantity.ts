@@ -1,0 +1,89 @@
+/** Reading cells that hold numbers and quantities. @module */
+import type { Load } from '../circuit/operating-point.ts';
+import { isInputError } from '../quantity/input-error.ts';
+import { parseQuantity, type QuantityName } from '../quantity/parse-quantity.ts';
+import { type Cell, doubted, holds, refused } from './cell.ts';
+
+/** How quantities are written in one column of one file. */
+export interface QuantityStyle {
+  /** Whether `1,5` is one and a half. */
+  readonly decimalComma: boolean;
+  /** The unit of a bare number, where the header names one. */
+  readonly unit?: string | undefined;
+}
+
+/** A number that nobody can misread; such cells skip the long way, which would give the same. */
+const PLAIN = /^\d{1,9}(?:\.\d{1,9})?$/;
+const BARE = /^[+\-\u2212\u2013]?[\d.,]+(?:[eE][+-]?\d+)?$/;
+const WHOLE = /^[+\-\u2212]?\d+$/;
+const DECIMAL = /^[+\-\u2212]?\d*[.,]\d+$/;
+/** In a decimal-comma file, `1.200` may be meant as 1200. */
+const THOUSANDS_POINT = /^[+-]?[1-9]\d{0,2}\.\d{3}(?!\d)/;
+
+const OWN_UNIT: Readonly<Partial<Record<QuantityName, string>>> = { length: 'm', voltage: 'V', power: 'W' };
+
+/** A quantity of one kind, in its SI unit. @internal */
+export function readQuantity(text: string, quantity: QuantityName, style: QuantityStyle): Cell<number> {
+  const own = OWN_UNIT[quantity];
+  if (style.unit === undefined && quantity !== 'temperature' && !(style.decimalComma && text.includes('.'))) {
+    const number = own !== undefined && text.endsWith(own) ? text.slice(0, -own.length).trimEnd() : text;
+    if (PLAIN.test(number)) return holds(Number(number));
+  }
+  return parsed(text, { quantity, decimalComma: style.decimalComma }, style, ({ value }) => value);
+}
+
+/** A power, a current or a resistance, told apart by its unit. @internal */
+export function readLoad(text: string, style: QuantityStyle): Cell<{ readonly load: Load; readonly size: number }> {
+  return parsed(text, { decimalComma: style.decimalComma }, style, ({ quantity, value }) => {
+    if (quantity === 'power') return { load: { power: value }, size: value };
+    if (quantity === 'current') return { load: { current: value }, size: value };
+    return quantity === 'resistance' ? { load: { resistance: value }, size: value } : undefined;
+  });
+}
+
+/** A whole number, without unit. @internal */
+export function readWhole(text: string): Cell<number> {
+  if (WHOLE.test(text)) return holds(Number(text.replace('\u2212', '-')));
+  // `2.5` is a number, only not a whole one: the range says so.
+  return DECIMAL.test(text) ? holds(Number(text.replace(',', '.').replace('\u2212', '-'))) : refused('unreadable-value');
+}
+
+/** Several pieces joined with `+`, each read by itself; the first that cannot be read speaks for the cell. @internal */
+export function readPieces<T>(text: string, read: (piece: string) => Cell<T>): Cell<readonly T[]> {
+  if (!text.includes('+')) {
+    const cell = read(text);
+    if (cell.value === undefined) return refused(cell.code ?? 'unreadable-value', cell.hint);
+    return cell.code === undefined ? holds([cell.value]) : doubted([cell.value], cell.code, cell.hint);
+  }
+  const values: T[] = [];
+  let doubt: Cell<T> | undefined;
+  for (const part of text.split('+')) {
+    const piece = part.trim();
+    const cell = piece === '' ? refused('unreadable-value', 'a + must have a piece on either side') : read(piece);
+    if (cell.value === undefined) return refused(cell.code ?? 'unreadable-value', cell.hint);
+    if (cell.code !== undefined) doubt ??= cell;
+    values.push(cell.value);
+  }
+  return doubt?.code === undefined ? holds(values) : doubted(values, doubt.code, doubt.hint);
+}
+
+function parsed<T>(
+  text: string,
+  options: Parameters<typeof parseQuantity>[1],
+  { unit, decimalComma }: QuantityStyle,
+  take: (found: ReturnType<typeof parseQuantity>) => T | undefined,
+): Cell<T> {
+  const full = unit !== undefined && BARE.test(text) ? `${text} ${unit}` : text;
+  try {
+    const value = take(parseQuantity(full, options));
+    if (value === undefined) return refused('unreadable-value');
+    if (decimalComma && THOUSANDS_POINT.test(text)) {
+      return doubted(value, 'unreadable-value', 'its point is read as a decimal sign; write a thousand without a mark');
+    }
+    return holds(value);
+  } catch (error) {
+    if (!isInputError(error)) throw error;
+    if (error.code === 'range') return refused('value-out-of-range');
+    return refused('unreadable-value', /\d,\d/.test(text) ? 'a comma here may be a decimal sign or a thousands mark' : '');
+  }
+}

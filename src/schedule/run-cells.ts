@@ -1,0 +1,174 @@
+/** The cells of one row of the runs, each read as what its column holds. @module */
+import type { Load } from '../circuit/operating-point.ts';
+import type { SupplyVoltage } from '../plan/two-wire-run.ts';
+import { type Cell, cellReader, holds, nameReader, refused } from './cell.ts';
+import type { RunColumn } from './columns.ts';
+import { cableShop, type NamedCable, type ReadCord, readCable, readCords } from './read-cable.ts';
+import { type QuantityStyle, readLoad, readPieces, readQuantity, readWhole } from './read-quantity.ts';
+import { type RunValues, refusedRunValues } from './row-schema.ts';
+import type { Table } from './table.ts';
+
+/** Numbers of several pieces, with the least and the greatest. */
+export interface Pieces {
+  readonly values: readonly number[];
+  readonly least: number;
+  readonly greatest: number;
+}
+
+/** One row. Names that are empty are absent; every other cell says itself whether it is empty, good, doubtful or bad. */
+export interface RunCells {
+  readonly run: string | undefined;
+  readonly switch: string | undefined;
+  readonly device: string | undefined;
+  port: Cell<number>;
+  poeClass: Cell<number>;
+  pdPower: Cell<number>;
+  minimumVoltage: Cell<number>;
+  maximumResistance: Cell<number>;
+  resistanceLoop: Cell<string>;
+  readonly cable: Cell<readonly NamedCable[]>;
+  length: Cell<Pieces>;
+  readonly cords: Cell<readonly ReadCord[]>;
+  connections: Cell<number>;
+  ambient: Cell<Pieces>;
+  priority: Cell<string>;
+  supply: Cell<{ readonly voltage: SupplyVoltage; readonly low: number }>;
+  load: Cell<{ readonly load: Load; readonly size: number }>;
+}
+
+// In small letters without blanks, `_` and hyphens; anything else is left as it is, for the schema to refuse.
+const LOOPS: Readonly<Record<string, string>> = {
+  pairloop: 'pairLoop',
+  onepairset: 'twoPair',
+  '1pairset': 'twoPair',
+  twopairsets: 'fourPair',
+  '2pairsets': 'fourPair',
+  unstated: 'unstated',
+};
+
+/** A reader for the rows of one table. @internal */
+export function runCellsReader({ columns, decimalComma }: Table<RunColumn>): (cells: readonly string[]) => RunCells {
+  const shop = cableShop();
+  const style = (key: RunColumn): QuantityStyle => ({ decimalComma, unit: columns[key]?.unit });
+  const quantity = (key: RunColumn, name: Parameters<typeof readQuantity>[1]): ReturnType<typeof cellReader<number>> => {
+    const how = style(key);
+    return cellReader(columns[key], (text) => readQuantity(text, name, how));
+  };
+  const pieces = (key: RunColumn, name: Parameters<typeof readQuantity>[1]): ReturnType<typeof cellReader<Pieces>> => {
+    const how = style(key);
+    return cellReader(columns[key], (text) => spread(readPieces(text, (piece) => readQuantity(piece, name, how))));
+  };
+  const read = {
+    run: nameReader(columns.run),
+    switch: nameReader(columns.switch),
+    device: nameReader(columns.device),
+    port: cellReader(columns.port, (text) => readWhole(text.replace(/^port\s*/i, ''))),
+    poeClass: cellReader(columns.poeClass, (text) => readWhole(text.replace(/^class\s*/i, ''))),
+    pdPower: quantity('pdPower', 'power'),
+    minimumVoltage: quantity('minimumVoltage', 'voltage'),
+    maximumResistance: quantity('maximumResistance', 'resistance'),
+    resistanceLoop: cellReader(columns.resistanceLoop, (text) => holds(loopName(text))),
+    cable: cellReader(columns.cable, (text) => readPieces(text, (piece) => readCable(piece, shop, style('cable')))),
+    length: pieces('length', 'length'),
+    cords: cellReader(columns.cords, (text) => readCords(text, shop, style('cords'))),
+    connections: cellReader(columns.connections, readWhole),
+    ambient: pieces('ambient', 'temperature'),
+    priority: cellReader(columns.priority, (text) => holds(text.toLowerCase())),
+    supply: cellReader(columns.supply, (text) => readSupply(text, style('supply'))),
+    load: cellReader(columns.load, (text) => readLoad(text, style('load'))),
+  };
+
+  return (cells) => {
+    const found: RunCells = {
+      run: read.run(cells),
+      switch: read.switch(cells),
+      device: read.device(cells),
+      port: read.port(cells),
+      poeClass: read.poeClass(cells),
+      pdPower: read.pdPower(cells),
+      minimumVoltage: read.minimumVoltage(cells),
+      maximumResistance: read.maximumResistance(cells),
+      resistanceLoop: read.resistanceLoop(cells),
+      cable: read.cable(cells),
+      length: read.length(cells),
+      cords: read.cords(cells),
+      connections: read.connections(cells),
+      ambient: read.ambient(cells),
+      priority: read.priority(cells),
+      supply: read.supply(cells),
+      load: read.load(cells),
+    };
+    for (const [value, code] of refusedRunValues(valuesOf(found))) found[CELL_OF[value]] = refused(code);
+    return found;
+  };
+}
+
+function valuesOf(cells: RunCells): RunValues {
+  return {
+    port: cells.port.value,
+    poeClass: cells.poeClass.value,
+    pdPower: cells.pdPower.value,
+    minimumVoltage: cells.minimumVoltage.value,
+    maximumResistance: cells.maximumResistance.value,
+    resistanceLoop: cells.resistanceLoop.value,
+    shortest: cells.length.value?.least,
+    longest: cells.length.value?.greatest,
+    connections: cells.connections.value,
+    coldest: cells.ambient.value?.least,
+    hottest: cells.ambient.value?.greatest,
+    priority: cells.priority.value,
+    supply: cells.supply.value?.low,
+    load: cells.load.value?.size,
+  };
+}
+
+/** Which cell a value of the schema came from. */
+const CELL_OF = {
+  port: 'port',
+  poeClass: 'poeClass',
+  pdPower: 'pdPower',
+  minimumVoltage: 'minimumVoltage',
+  maximumResistance: 'maximumResistance',
+  resistanceLoop: 'resistanceLoop',
+  shortest: 'length',
+  longest: 'length',
+  connections: 'connections',
+  coldest: 'ambient',
+  hottest: 'ambient',
+  priority: 'priority',
+  supply: 'supply',
+  load: 'load',
+} as const satisfies Record<keyof RunValues, keyof RunCells>;
+
+function spread({ value: values, ...rest }: Cell<readonly number[]>): Cell<Pieces> {
+  if (values === undefined) return { ...rest, value: undefined };
+  return { ...rest, value: { values, least: Math.min(...values), greatest: Math.max(...values) } };
+}
+
+function loopName(text: string): string {
+  const name = text.toLowerCase().replace(/[\s_-]+/g, '');
+  return Object.hasOwn(LOOPS, name) ? (LOOPS[name] as string) : text;
+}
+
+const RANGE = /^(.+?)\s*(?:\bto\b|\.\.\.?|[-\u2010-\u2015\u2026])\s*(.+)$/i;
+
+/** `24 V`, `21 V to 27.6 V` or `21-27.6 V`, where the first takes the unit of the second. */
+function readSupply(text: string, style: QuantityStyle): Cell<{ readonly voltage: SupplyVoltage; readonly low: number }> {
+  const ends = RANGE.exec(text);
+  if (ends === null) {
+    const single = readQuantity(text, 'voltage', style);
+    return single.value === undefined ? refused(single.code ?? 'unreadable-value', single.hint) : { ...single, value: alone(single.value) };
+  }
+  const high = readQuantity(ends[2] as string, 'voltage', style);
+  const unit = /[a-z]+$/i.exec(ends[2] as string)?.[0] ?? style.unit;
+  const low = readQuantity(ends[1] as string, 'voltage', { ...style, unit });
+  if (low.value === undefined) return refused(low.code ?? 'unreadable-value', low.hint);
+  if (high.value === undefined) return refused(high.code ?? 'unreadable-value', high.hint);
+  if (low.value > high.value) return refused('value-out-of-range', 'the lower voltage comes first');
+  const doubt = low.code === undefined ? high : low;
+  return { ...doubt, value: { voltage: { low: low.value, high: high.value }, low: low.value } };
+}
+
+function alone(voltage: number): { readonly voltage: SupplyVoltage; readonly low: number } {
+  return { voltage, low: voltage };
+}

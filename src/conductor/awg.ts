@@ -1,68 +1,82 @@
 /** A conductor from its American Wire Gauge. @module */
-import { requireObject, requireOneOf } from '../quantity/guards.ts';
+import { requireInteger, requireObject, requireOneOf } from '../quantity/guards.ts';
 import { InputError } from '../quantity/input-error.ts';
-import type { Conductor, Stranding } from './conductor.ts';
-import { MATERIALS, type MaterialName } from './materials.ts';
+import type { Conductor, CorrectableConductor, Stranding } from './conductor.ts';
+import { type AwgFamily, type AwgSize, gaugeDiameter, gaugeName, gaugeNumber } from './gauge.ts';
+import { type CorrectableMaterial, type MaterialName, wireMetal } from './material.ts';
 
-/** A gauge: a whole number from -3 (4/0) to 40, or the trade's names for the four largest. */
-export type AwgSize = number | '1/0' | '2/0' | '3/0' | '4/0';
+export type { AwgFamily, AwgSize } from './gauge.ts';
 
 /** How a conductor of a given gauge is made. */
 export interface AwgOptions {
-  /** One wire or many strands; `solid` if absent. */
+  /** One wire or many strands; `solid` if absent, unless `strands` is given. */
   readonly stranding?: Stranding | undefined;
   /** The metal; `annealed-copper` if absent. */
   readonly material?: MaterialName | undefined;
+  /** Which published diameters; `formula` (unrounded) if absent. */
+  readonly family?: AwgFamily | undefined;
+  /** Number of strands. Only tinned and hard-drawn copper need it, whose grade goes by strand diameter: 7 if absent. */
+  readonly strands?: number | undefined;
 }
 
 /** ASTM B496: the lay of the strands makes each longer than the cable, 2 % as the standard increment. */
 const LAY_FACTOR = 1.02;
 
+/** How a conductor is made of a metal whose temperature coefficient is known. */
+export interface CorrectableAwgOptions extends AwgOptions {
+  /** The metal; `annealed-copper` if absent. */
+  readonly material?: CorrectableMaterial | undefined;
+}
+
 /**
  * The nominal conductor of an AWG size, 4/0 to 40.
  *
- * Unrounded diameters by the ASTM B258 progression, `d = 0.127 mm · 92^((36-n)/39)`; published tables that start
- * from rounded diameters differ by up to 0.3 % for 4/0 to 21 AWG and 2.9 % at 40 AWG. A stranded conductor has the
- * same metal area and 2 % more resistance for the lay. Nominal, at 20 °C: for a check, see {@link toMaximum}.
+ * Diameters by the ASTM B258 progression, `d = 0.127 mm · 92^((36-n)/39)`: unrounded, or to the nearest 0.0001 in with
+ * `family: 'astm-b258'`. The two families differ in resistance by up to 0.26 % for 4/0 to 21 AWG and 2.9 % at 40 AWG.
+ * A stranded conductor has the same metal area and 2 % more resistance for the lay. Nominal, at 20 °C: for a check,
+ * see {@link toMaximum}.
  *
  * @param size - Gauge number from -3 (4/0) to 40, or `'1/0'` to `'4/0'`.
- * @param options - Stranding and metal.
+ * @param options - Stranding, metal, and family of diameters.
  * @returns The conductor: area [mm²], diameter [mm], resistance per metre at 20 °C [Ω/m].
- * @throws {@link InputError} If the size is not a gauge, or the stranding or material is not known.
+ * @throws {@link InputError} If the size is not a gauge, an option is not known, or the metal is not drawn so thin.
  * @example One conductor of 24 AWG, in ohms per kilometre
  * (awg(24).resistancePerMetre * 1000).toFixed(2); // => '84.22'
  * @example
  * awg('2/0', { stranding: 'stranded' }).name; // => '2/0 AWG stranded'
+ * @example The rounded diameter of ASTM B258, 0.0253 in
+ * awg(22, { family: 'astm-b258' }).diameter.toFixed(3); // => '0.643'
  */
+export function awg(size: AwgSize, options?: CorrectableAwgOptions): CorrectableConductor;
+export function awg(size: AwgSize, options?: AwgOptions): Conductor;
 export function awg(size: AwgSize, options: AwgOptions = {}): Conductor {
   requireObject(options, 'options', 'an object with stranding and material');
-  const { stranding = 'solid', material: materialName = 'annealed-copper' } = options;
+  const { strands, material = 'annealed-copper', family = 'formula' } = options;
+  const { stranding = strands === undefined ? 'solid' : 'stranded' } = options;
   const gauge = gaugeNumber(size);
   requireOneOf(stranding, ['solid', 'stranded'], 'options.stranding');
-  const material = Object.hasOwn(MATERIALS, materialName) ? MATERIALS[materialName] : undefined;
-  if (material === undefined) requireOneOf(materialName, Object.keys(MATERIALS), 'options.material');
-  const { conductivity, temperatureCoefficient, name } = material as (typeof MATERIALS)[MaterialName];
+  if (strands !== undefined) {
+    requireInteger(strands, 2, 10_000, 'options.strands');
+    if (stranding === 'solid') throw new InputError('conflict', 'options.strands', 'no strands in a solid conductor', strands);
+  }
+  const diameter = gaugeDiameter(gauge, family, 'options.family');
+  const strandDiameter = stranding === 'solid' ? diameter : diameter / Math.sqrt(strands ?? 7);
+  const { conductivity, temperatureCoefficient } = wireMetal(material, 'options.material', strandDiameter);
 
-  const diameter = 0.127 * 92 ** ((36 - gauge) / 39); // ASTM B258
   const area = (Math.PI / 4) * diameter * diameter;
   const lay = stranding === 'stranded' ? LAY_FACTOR : 1;
+  const metal = material === 'annealed-copper' ? '' : ` ${material.replaceAll('-', ' ')}`;
   return {
-    name: `${gauge < 1 ? `${1 - gauge}/0` : gauge} AWG${stranding === 'stranded' ? ' stranded' : ''}`,
+    name: `${gaugeName(gauge)} AWG${stranding === 'stranded' ? ' stranded' : ''}${metal}`,
     area,
     diameter,
     geometry: 'nominal',
-    material: name,
+    material,
     stranding,
+    ...(strands === undefined ? {} : { strands }),
     resistancePerMetre: lay / (conductivity * area),
-    temperatureCoefficient,
+    ...(temperatureCoefficient === undefined ? {} : { temperatureCoefficient }),
     basis: 'nominal',
-    source: 'astm-b258',
+    source: family === 'formula' ? 'astm-b258' : 'astm-b258-rounded',
   };
-}
-
-function gaugeNumber(size: AwgSize): number {
-  if (typeof size === 'number' && Number.isInteger(size) && size >= -3 && size <= 40) return size;
-  if (size === '1/0' || size === '2/0' || size === '3/0' || size === '4/0') return 1 - Number(size[0]);
-  const code = size === undefined ? 'missing' : typeof size === 'number' ? 'range' : 'unknown';
-  throw new InputError(code, 'size', "a whole number from -3 to 40, or '1/0' to '4/0'", size);
 }

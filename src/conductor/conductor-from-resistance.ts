@@ -2,8 +2,9 @@
 import { requireObject, requireOneOf, requirePositive, requireTemperature } from '../quantity/guards.ts';
 import { InputError } from '../quantity/input-error.ts';
 import type { Celsius } from '../quantity/units.ts';
-import type { Conductor, ResistanceBasis, Stranding } from './conductor.ts';
-import { MATERIALS, type MaterialName } from './materials.ts';
+import type { Conductor, CorrectableConductor, ResistanceBasis, Stranding } from './conductor.ts';
+import { type CorrectableMaterial, type MaterialName, wireMetal } from './material.ts';
+import { requireTwenty } from './resistance-per-metre.ts';
 
 /** What a data sheet says of one conductor. */
 export interface ConductorFromResistanceInput {
@@ -21,18 +22,28 @@ export interface ConductorFromResistanceInput {
   readonly name?: string | undefined;
 }
 
+/** What a data sheet says of one conductor of a metal whose temperature coefficient is known. */
+export interface CorrectableResistanceInput extends ConductorFromResistanceInput {
+  /** The metal, whose temperature coefficient is then used; `annealed-copper` if absent. */
+  readonly material?: CorrectableMaterial | undefined;
+}
+
 /**
  * A conductor whose resistance is known from a data sheet or a measurement.
  *
  * The figure is brought to 20 °C by the metal's own temperature coefficient. Area and diameter are those of the
- * solid conductor of that metal with that resistance (`geometry: 'equivalent'`), not a measured size.
+ * solid conductor of that metal with that resistance (`geometry: 'equivalent'`), not a measured size. Of a metal that is
+ * not one figure (tinned copper, clad aluminium of unknown make) the greatest resistivity is taken for them.
  *
  * @param input - Resistance of one conductor [Ω/km], the temperature it holds at [°C], and the metal.
  * @returns The conductor, its resistance at 20 °C [Ω/m].
- * @throws {@link InputError} If the resistance is not from 1e-12 to 1e12 Ω/km or a name is not known.
+ * @throws {@link InputError} If the resistance is not from 1e-12 to 1e12 Ω/km, a name is not known, or (code `conflict`) the
+ *   temperature is not 20 °C and the metal's temperature coefficient is not known.
  * @example
  * conductorFromResistance({ ohmsPerKilometre: 96 }).resistancePerMetre; // => 0.096
  */
+export function conductorFromResistance(input: CorrectableResistanceInput): CorrectableConductor;
+export function conductorFromResistance(input: ConductorFromResistanceInput): Conductor;
 export function conductorFromResistance(input: ConductorFromResistanceInput): Conductor {
   requireObject(input, 'input', 'an object with ohmsPerKilometre');
   const { ohmsPerKilometre, temperature = 20, basis = 'maximum', stranding = 'solid', name } = input;
@@ -41,11 +52,11 @@ export function conductorFromResistance(input: ConductorFromResistanceInput): Co
   requireTemperature(temperature, 'temperature');
   requireOneOf(basis, ['nominal', 'maximum', 'measured'], 'basis');
   requireOneOf(stranding, ['solid', 'stranded'], 'stranding');
-  requireOneOf(materialName, Object.keys(MATERIALS), 'material');
+  const { conductivity, temperatureCoefficient } = wireMetal(materialName, 'material');
   if (name !== undefined && typeof name !== 'string') throw new InputError('type', 'name', 'a text', name);
+  if (temperatureCoefficient === undefined) requireTwenty(temperature, materialName, 'temperature');
 
-  const { conductivity, temperatureCoefficient } = MATERIALS[materialName];
-  const resistancePerMetre = ohmsPerKilometre / 1000 / (1 + temperatureCoefficient * (temperature - 20));
+  const resistancePerMetre = ohmsPerKilometre / 1000 / (1 + (temperatureCoefficient ?? 0) * (temperature - 20));
   const area = 1 / (conductivity * resistancePerMetre);
   return {
     name: name ?? `${ohmsPerKilometre} Ω/km`,
@@ -55,7 +66,7 @@ export function conductorFromResistance(input: ConductorFromResistanceInput): Co
     material: materialName,
     stranding,
     resistancePerMetre,
-    temperatureCoefficient,
+    ...(temperatureCoefficient === undefined ? {} : { temperatureCoefficient }),
     basis,
     source: 'data-sheet',
   };

@@ -1,8 +1,26 @@
 /** What a wire is: gauge, area, metal and temperature to ohms per metre. @module */
-export { type AwgOptions, type AwgSize, awg } from './awg.ts';
-export type { Conductor, ResistanceBasis, Stranding } from './conductor.ts';
-export { type ConductorFromResistanceInput, conductorFromResistance } from './conductor-from-resistance.ts';
+export { type AwgFamily, type AwgOptions, type AwgSize, awg, type CorrectableAwgOptions } from './awg.ts';
+export { awgFromArea, awgFromDiameter, type GaugeOfWire } from './awg-from-size.ts';
+export type { Conductor, CorrectableConductor, ResistanceBasis, Stranding } from './conductor.ts';
+export {
+  type ConductorFromResistanceInput,
+  type CorrectableResistanceInput,
+  conductorFromResistance,
+} from './conductor-from-resistance.ts';
 export { type LoopResistanceInput, loopResistance } from './loop-resistance.ts';
-export type { MaterialName } from './materials.ts';
+export { type ConductorMaterial, type CorrectableMaterial, type MaterialName, type MaterialOptions, material } from './material.ts';
+export { type MetricOptions, metric } from './metric.ts';
+export { type NecTable8Options, necTable8 } from './nec-table-8.ts';
 export { resistancePerMetre } from './resistance-per-metre.ts';
-export { toMaximum } from './to-maximum.ts';
+export { type CorrectableStrandOptions, type StrandOptions, strandConstruction } from './strand-construction.ts';
+export {
+  type ResistanceAtTemperature,
+  resistanceAtTemperature,
+  type TemperatureLine,
+  temperatureCoefficientAt,
+  temperatureCoefficientFrom,
+  temperatureFromResistance,
+  zeroResistanceTemperature,
+} from './temperature-coefficient.ts';
+export { type Allowance, type AllowanceOptions, diameterAllowance, toMaximum, toNominal } from './to-maximum.ts';
+export { type UniformWire, type UniformWireInput, uniformWire } from './uniform-wire.ts';

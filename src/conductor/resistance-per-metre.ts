@@ -1,5 +1,6 @@
 /** Resistance of one conductor, hot or cold. @module */
 import { requireObject, requirePositive, requireTemperature } from '../quantity/guards.ts';
+import { InputError } from '../quantity/input-error.ts';
 import type { Celsius, OhmsPerMetre } from '../quantity/units.ts';
 import type { Conductor } from './conductor.ts';
 
@@ -7,18 +8,25 @@ import type { Conductor } from './conductor.ts';
  * Resistance of one metre of one conductor at a conductor temperature.
  *
  * `r(T) = r20 · (1 + α20 · (T - 20))`. Against Matula's copper the straight line is within 0.45 % from 0 to 77 °C.
+ * A conductor without a temperature coefficient is known at 20 °C only.
  *
  * @param conductor - A conductor, as made by {@link awg} or {@link conductorFromResistance}.
  * @param temperature - Conductor temperature, -100 to 400; 20 if absent. [°C]
  * @returns Resistance of the one conductor. [Ω/m]
- * @throws {@link InputError} If the conductor is not one, or the temperature is outside its range.
+ * @throws {@link InputError} If the conductor is not one, or the temperature is outside its range, or (code `conflict`)
+ *   not 20 °C where the metal's temperature coefficient is not known.
  * @example
  * (resistancePerMetre(awg(24), 60) * 1000).toFixed(2); // => '97.46'
  */
 export function resistancePerMetre(conductor: Conductor, temperature: Celsius = 20): OhmsPerMetre {
   requireConductor(conductor, 'conductor');
   requireTemperature(temperature, 'temperature');
-  return atTemperature(conductor.resistancePerMetre, conductor.temperatureCoefficient, temperature);
+  const { temperatureCoefficient } = conductor;
+  if (temperatureCoefficient === undefined) {
+    requireTwenty(temperature, conductor.material, 'temperature');
+    return conductor.resistancePerMetre;
+  }
+  return atTemperature(conductor.resistancePerMetre, temperatureCoefficient, temperature);
 }
 
 /** r(T) = r20 (1 + a20 (T - 20)), the one place where the line is drawn. @internal */
@@ -27,11 +35,19 @@ export function atTemperature(at20: number, coefficient: number, temperature: Ce
 }
 
 /** @internal */
+export function requireTwenty(temperature: Celsius, material: string, parameter: string): void {
+  if (temperature === 20) return;
+  throw new InputError('conflict', parameter, `20 °C, because no temperature coefficient of ${material} is known`, temperature);
+}
+
+/** @internal */
 export function requireConductor(conductor: Conductor, parameter: string): void {
   requireObject(conductor, parameter, 'a conductor, such as awg(24)');
   requirePositive(conductor.resistancePerMetre, `${parameter}.resistancePerMetre`, 'Ω/m');
-  // 0.02/K is three times the steepest metal: past it the line would cross zero inside the temperature range.
-  if (!(typeof conductor.temperatureCoefficient === 'number' && conductor.temperatureCoefficient >= 0)) {
-    requirePositive(conductor.temperatureCoefficient, `${parameter}.temperatureCoefficient`, '1/K');
+  const { temperatureCoefficient, material } = conductor;
+  // Absent means not known, in a conductor that says its metal; in anything else it was forgotten.
+  if (temperatureCoefficient === undefined && typeof material === 'string') return;
+  if (!(typeof temperatureCoefficient === 'number' && temperatureCoefficient >= 0)) {
+    requirePositive(temperatureCoefficient as number, `${parameter}.temperatureCoefficient`, '1/K');
   }
 }

@@ -1,0 +1,137 @@
+/** What a conductor metal is: resistivity, temperature coefficient, density. @module */
+import { requireObject, requireOneOf, requirePositive } from '../quantity/guards.ts';
+import { InputError } from '../quantity/input-error.ts';
+import type { Millimetres } from '../quantity/units.ts';
+import type { SourceKey } from '../sources/sources.ts';
+import { MATERIALS } from './tables/materials.ts';
+import { RESISTIVITY_BANDS } from './tables/resistivity-bands.ts';
+
+/** The name of a conductor metal. */
+export type MaterialName = keyof typeof MATERIALS;
+
+/** A metal whose resistance can be brought to another temperature: one with a known temperature coefficient. */
+export type CorrectableMaterial = {
+  [Name in MaterialName]: (typeof MATERIALS)[Name] extends { readonly temperatureCoefficient: unknown } ? Name : never;
+}[MaterialName];
+
+/** A conductor metal at 20 °C, as plain data. */
+export interface ConductorMaterial {
+  readonly name: MaterialName;
+  /** Volume resistivity; where the make or the wire's diameter is not known, the most it may be. [Ω·mm²/m] */
+  readonly resistivity: number;
+  /** The least the resistivity may be, where it is not one figure. [Ω·mm²/m] */
+  readonly bestResistivity?: number;
+  /** Volume conductivity, `1 / resistivity`. [MS/m] */
+  readonly conductivity: number;
+  /** Conductivity against the annealed copper standard of 58 MS/m. [%] */
+  readonly iacs: number;
+  /** Temperature coefficient of resistance, constant mass; absent where no source gives one. [1/K] */
+  readonly temperatureCoefficient?: number;
+  /** Absent where no source gives one. [g/cm³] */
+  readonly density?: number;
+  readonly source: SourceKey;
+}
+
+/** What is known of the wire that the metal is drawn into. */
+export interface MaterialOptions {
+  /** Diameter of the wire, or of one strand; tinned and hard-drawn copper are graded by it. [mm] */
+  readonly diameter?: Millimetres | undefined;
+}
+
+/** IACS: conductivity [MS/m] and temperature coefficient at 20 °C [1/K] of annealed copper (IEC 60028). */
+const IACS = 58;
+const IACS_COEFFICIENT = 0.00393;
+/** Density of copper, IACS. [g/cm³] */
+const COPPER_DENSITY = 8.89;
+
+/**
+ * A conductor metal by name: resistivity at 20 °C, its own temperature coefficient, density where known.
+ *
+ * Copper grades have 0.00393/K times their conductivity as a fraction of IACS; every other metal carries its own
+ * coefficient, or none where none was found: then nothing made of it is ever taken to another temperature.
+ * Standards for drawn and coated wire state limits, so `resistivity` is a greatest value except for `annealed-copper`,
+ * the copper-clad steels, phosphor bronze and silver. `copper-clad-steel-40` and `-30` are the trade's names: their true
+ * conductivities are 39.2 and 29.4 % IACS. `copper-clad-aluminium` is clad wire of unknown make.
+ *
+ * @param name - The metal.
+ * @param options - Diameter of the wire or strand [mm], for tinned and hard-drawn copper.
+ * @returns The metal at 20 °C.
+ * @throws {@link InputError} If the metal is not known, or the wire is thinner than its standard goes.
+ * @example
+ * material('aluminium').temperatureCoefficient; // => 0.00403
+ * @example Tinned 24 AWG (ASTM B33), in percent of annealed copper
+ * material('tinned-copper', { diameter: 0.511 }).iacs.toFixed(2); // => '96.16'
+ * @example The trade's "40 %"
+ * material('copper-clad-steel-40').iacs.toFixed(1); // => '39.2'
+ */
+export function material(name: MaterialName, options: MaterialOptions = {}): ConductorMaterial {
+  requireObject(options, 'options', 'an object with diameter');
+  if (options.diameter !== undefined) requirePositive(options.diameter, 'options.diameter', 'mm');
+  return findMaterial(name, 'name', options.diameter);
+}
+
+/** @internal */
+export function findMaterial(name: MaterialName, parameter: string, diameter?: Millimetres | undefined): ConductorMaterial {
+  const row = rowOf(name, parameter);
+  const metal = wireMetal(name, parameter, diameter);
+  const best = row.bands !== undefined && diameter === undefined ? (bandsOf(row)[0]?.[1] ?? 0) / COPPER_DENSITY : row.best;
+  return {
+    name,
+    resistivity: row.resistivity ?? 1 / metal.conductivity,
+    ...(best === undefined ? {} : { bestResistivity: best }),
+    ...metal,
+    iacs: (100 * metal.conductivity) / IACS,
+    ...(row.density === undefined ? {} : { density: row.density }),
+    source: row.source,
+  };
+}
+
+/** What a wire of the metal is computed from, at 20 °C. @internal */
+export interface WireMetal {
+  /** [MS/m] */
+  readonly conductivity: number;
+  /** [1/K] */
+  readonly temperatureCoefficient?: number;
+}
+
+/** @internal */
+export function wireMetal(name: MaterialName, parameter: string, diameter?: Millimetres | undefined): WireMetal {
+  const row = rowOf(name, parameter);
+  const conductivity = conductivityOf(name, row, parameter, diameter);
+  const coefficient = row.temperatureCoefficient === 'copper' ? (IACS_COEFFICIENT * conductivity) / IACS : row.temperatureCoefficient;
+  return { conductivity, ...(coefficient === undefined ? {} : { temperatureCoefficient: coefficient }) };
+}
+
+function rowOf(name: MaterialName, parameter: string): MaterialRow {
+  if (typeof name !== 'string' || !Object.hasOwn(MATERIALS, name)) requireOneOf(name, Object.keys(MATERIALS), parameter);
+  return MATERIALS[name];
+}
+
+/** A row of the table, as its own comment describes it. */
+interface MaterialRow {
+  readonly iacs?: number;
+  readonly resistivity?: number;
+  readonly bands?: keyof typeof RESISTIVITY_BANDS;
+  readonly best?: number;
+  readonly temperatureCoefficient?: number | 'copper';
+  readonly density?: number;
+  readonly source: SourceKey;
+}
+
+/** Conductivity of a wire of that diameter; without one, the least that the metal has at any. [MS/m] */
+function conductivityOf(name: string, row: MaterialRow, parameter: string, diameter: Millimetres | undefined): number {
+  if (row.iacs !== undefined) return (row.iacs * IACS) / 100;
+  if (row.resistivity !== undefined) return 1 / row.resistivity;
+  const bands = bandsOf(row);
+  // The bounds are printed to 0.0001 in: a diameter is brought to the same.
+  const inches = diameter === undefined ? undefined : Math.round(diameter / 0.00254) / 10_000;
+  const band = inches === undefined ? bands.at(-1) : bands.find(([from]) => inches >= from);
+  if (band === undefined) {
+    throw new InputError('conflict', parameter, `a wire of at least ${bands.at(-1)?.[0]} in: ${name} has no limit below`, name);
+  }
+  return COPPER_DENSITY / band[1];
+}
+
+function bandsOf(row: MaterialRow): readonly (readonly [from: number, massResistivity: number])[] {
+  return RESISTIVITY_BANDS[row.bands as keyof typeof RESISTIVITY_BANDS];
+}

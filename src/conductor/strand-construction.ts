@@ -1,0 +1,83 @@
+/** A conductor from the number and size of its strands. @module */
+import { requireObject, requirePositive } from '../quantity/guards.ts';
+import { InputError } from '../quantity/input-error.ts';
+import type { Millimetres } from '../quantity/units.ts';
+import type { Conductor, CorrectableConductor } from './conductor.ts';
+import { gaugeDiameter, gaugeNumber } from './gauge.ts';
+import { type CorrectableMaterial, type MaterialName, wireMetal } from './material.ts';
+
+/** How the strands are laid, and of what. */
+export interface StrandOptions {
+  /** How much longer each strand is than the cable, a fraction; 0.02 if absent (ASTM B496), 0 for a single wire. */
+  readonly layAllowance?: number | undefined;
+  /** The metal; `annealed-copper` if absent. */
+  readonly material?: MaterialName | undefined;
+}
+
+/** How strands of a metal whose temperature coefficient is known are laid. */
+export interface CorrectableStrandOptions extends StrandOptions {
+  /** The metal; `annealed-copper` if absent. */
+  readonly material?: CorrectableMaterial | undefined;
+}
+
+const NUMBER_AND_SIZE = /^(\d{1,5})\s*[/x×]\s*(\d{1,4}(?:\.\d+)?)\s*(mm|in|AWG)?$/;
+
+/**
+ * The nominal conductor of a strand construction such as `7/0.20`: seven strands of 0.20 mm.
+ *
+ * Area is `n · π/4 · d²`, resistance that of the area and `1 + layAllowance` longer strands. The strand size is in
+ * millimetres; `7/0.0080 in` and `7/32 AWG` (formula diameter) say otherwise. A whole number without a unit is refused,
+ * because `7/32` may mean either.
+ *
+ * @param construction - Number of strands, a slash, size of one strand.
+ * @param options - Lay allowance and metal.
+ * @returns The conductor: area of all strands [mm²], diameter of the solid wire of that area [mm], resistance per metre at
+ *   20 °C [Ω/m].
+ * @throws {@link InputError} If the text cannot be read, a size or allowance is out of range, or the metal is not known.
+ * @example Area in square millimetres
+ * strandConstruction('7/0.20').area.toFixed(4); // => '0.2199'
+ * @example Ohms per kilometre
+ * (strandConstruction('7/0.20').resistancePerMetre * 1000).toFixed(2); // => '79.97'
+ */
+export function strandConstruction(construction: string, options?: CorrectableStrandOptions): CorrectableConductor;
+export function strandConstruction(construction: string, options?: StrandOptions): Conductor;
+export function strandConstruction(construction: string, options: StrandOptions = {}): Conductor {
+  requireObject(options, 'options', 'an object with layAllowance and material');
+  const { strands, diameter: strandDiameter } = readConstruction(construction);
+  const { material = 'annealed-copper', layAllowance = strands === 1 ? 0 : 0.02 } = options;
+  if (!(typeof layAllowance === 'number' && layAllowance >= 0 && layAllowance <= 0.5)) {
+    const code = typeof layAllowance === 'number' ? 'range' : 'type';
+    throw new InputError(code, 'options.layAllowance', 'a fraction from 0 to 0.5, such as 0.02', layAllowance);
+  }
+  const { conductivity, temperatureCoefficient } = wireMetal(material, 'options.material', strandDiameter);
+  const area = strands * (Math.PI / 4) * strandDiameter * strandDiameter;
+  return {
+    name: construction.trim(),
+    area,
+    diameter: Math.sqrt(strands) * strandDiameter,
+    geometry: 'nominal',
+    material,
+    stranding: strands === 1 ? 'solid' : 'stranded',
+    strands,
+    resistancePerMetre: (1 + layAllowance) / (conductivity * area),
+    ...(temperatureCoefficient === undefined ? {} : { temperatureCoefficient }),
+    basis: 'nominal',
+    source: 'astm-b496',
+  };
+}
+
+function readConstruction(construction: string): { strands: number; diameter: Millimetres } {
+  const expected = "strands and their size, such as '7/0.20', '7/0.0080 in' or '7/32 AWG'";
+  if (typeof construction !== 'string') {
+    throw new InputError(construction === undefined ? 'missing' : 'type', 'construction', expected, construction);
+  }
+  const [, count, size, unit] = NUMBER_AND_SIZE.exec(construction.trim()) ?? [];
+  const isReadable = count !== undefined && size !== undefined && (unit !== undefined || size.includes('.'));
+  if (!isReadable) throw new InputError('unreadable', 'construction', expected, construction);
+  const strands = Number(count);
+  if (!(strands >= 1 && strands <= 10_000)) throw new InputError('range', 'construction', 'from 1 to 10000 strands', construction);
+  if (unit === 'AWG') return { strands, diameter: gaugeDiameter(gaugeNumber(Number(size)), 'formula', 'construction') };
+  const diameter = Number(size) * (unit === 'in' ? 25.4 : 1);
+  requirePositive(diameter, 'construction', 'mm');
+  return { strands, diameter };
+}

@@ -16,6 +16,7 @@ import type { Amperes, Ohms, Volts, Watts } from '../quantity/units.ts';
 import type { SourceKey } from '../sources/sources.ts';
 import { CLASS_TABLE, type ClassRow, type PoeClassNumber, type PseType } from './class-table.ts';
 import { type PoeClass, poeClass } from './poe-class.ts';
+import { voltageWindowCheck } from './voltage-window.ts';
 
 /** A powered device at the end of a run. */
 export interface PowerAtPdInput {
@@ -49,6 +50,8 @@ interface PowerAtPdCommon {
   /** The loop that power sees. [Ω] */
   readonly resistance: Ohms;
   readonly checks: readonly Check[];
+  /** A stated `pseVoltage` against the window of the port's type: a finding about the port, apart from the verdict of the run. */
+  readonly portVoltage?: Check;
   /** The worst verdict of the checks. */
   readonly verdict: Verdict;
 }
@@ -115,7 +118,11 @@ export function powerAtPd(input: PowerAtPdInput): PowerAtPd {
     const limit = resistanceAtCollapse(pseVoltage, pdPower);
     checks.push(settled('collapse', pdPower, most, 'W', most - pdPower, operating.feasible, limit, resistance, marginalBelow, 'collapse'));
   }
-  const common = { available: availablePower(pseVoltage, resistance, psePower), allowed, limits, pseVoltage, resistance, checks };
+  const figures = { available: availablePower(pseVoltage, resistance, psePower), allowed, limits, pseVoltage, resistance, checks };
+  const common =
+    input.pseVoltage === undefined
+      ? figures
+      : { ...figures, portVoltage: voltageWindowCheck(pseVoltage, pseVoltage, limits.pseVoltageMin, limits.pseVoltageMax) };
   if (!operating.feasible) return { ...common, feasible: false, operating, verdict: 'fail' };
 
   const { current, loadVoltage, supplyPower } = operating;
@@ -166,7 +173,8 @@ export function appliedLimits(input: Pick<PowerAtPdInput, 'poeClass' | 'pseType'
   };
 }
 
-function loopThatPowerSees(resistance: Ohms | RunResistance, pairs: 2 | 4): Ohms {
+/** The loop itself, or of a run the one that so many pairs make. [Ω] @internal */
+export function loopThatPowerSees(resistance: Ohms | RunResistance, pairs: 2 | 4): Ohms {
   if (typeof resistance === 'object' && resistance !== null) {
     const loop = pairs === 4 ? resistance.fourPair : resistance.twoPair;
     requireNonNegative(loop, pairs === 4 ? 'resistance.fourPair' : 'resistance.twoPair', 'Ω');

@@ -1,0 +1,84 @@
+/** The class that a device asks for and the class that a port grants. @module */
+import { requireInteger, requireObject, requireOneOf } from '../quantity/guards.ts';
+import { InputError } from '../quantity/input-error.ts';
+import type { Watts } from '../quantity/units.ts';
+import type { SourceKey } from '../sources/sources.ts';
+import type { PoeClassNumber, PseType } from './class-table.ts';
+import { assignedClass, poeClass } from './poe-class.ts';
+import { START_UP_POWER } from './pse-type.ts';
+
+/** What is settled between a port and a device. */
+export interface ClassAssignment {
+  readonly requestedClass: PoeClassNumber;
+  /** The class that the port grants. */
+  readonly assignedClass: PoeClassNumber;
+  /** Whether the device is granted less than it asks for. */
+  readonly demoted: boolean;
+  readonly pseType: PseType;
+  /** Pairs that the port powers at most. */
+  readonly pairs: 2 | 4;
+  /** What the device may draw while it starts, before a higher class is granted. [W] */
+  readonly startUpPower: Watts;
+  /** What it may draw afterwards, on average. Classes 0 and 3: 13.0 W, as later editions print. [W] */
+  readonly pdPower: Watts;
+  /** What it would draw with the class it asks for. [W] */
+  readonly requestedPdPower: Watts;
+  /** What the port must be able to give for the class it grants. [W] */
+  readonly psePower: Watts;
+  /** The same in a sentence. */
+  readonly statement: string;
+  readonly source: SourceKey;
+}
+
+/**
+ * Requested against assigned class, and what the device may draw at first and later.
+ *
+ * A port grants the highest class it can give (power demotion), and the device must keep to it: a class 8 device on a
+ * 60 W port is granted class 6, a class 4 device on a Type 1 port is treated as class 0. A port that powers two pairs
+ * only grants class 4 at most. Whatever is granted, a device draws at most 13 W while it starts.
+ *
+ * @param input - Class that the device asks for (0 to 8), type of the port (1 to 4), pairs the port can power; all of
+ *   its type's if absent.
+ * @returns Both classes and the powers that go with them [W].
+ * @throws {@link InputError} If the class, the type or the number of pairs does not exist, or the type cannot power so many.
+ * @see IEEE Std 802.3-2022, 33.2.6 and 145.2.8 (clauses from memory).
+ * @example A class 8 device on a Type 3 port
+ * classAssignment({ requestedClass: 8, pseType: 3 }).statement;
+ * // => 'A Type 3 port grants class 6 to this class 8 device: it may draw 51 W, not 71.3 W, and 13 W while it starts.'
+ */
+export function classAssignment(input: {
+  readonly requestedClass: PoeClassNumber;
+  readonly pseType: PseType;
+  readonly pairs?: 2 | 4 | undefined;
+}): ClassAssignment {
+  requireObject(input, 'input', 'an object with requestedClass and pseType');
+  const { requestedClass, pseType, pairs = pseType >= 3 ? 4 : 2 } = input;
+  requireInteger(requestedClass, 0, 8, 'requestedClass');
+  requireOneOf(pseType, [1, 2, 3, 4], 'pseType');
+  requireOneOf(pairs, [2, 4], 'pairs');
+  if (pairs === 4 && pseType < 3) throw new InputError('conflict', 'pairs', `2 pairs for a Type ${pseType} port`, 4);
+  const byType = assignedClass(requestedClass, pseType);
+  const assigned = pairs === 2 && byType > 4 ? 4 : byType;
+  const requested = poeClass(requestedClass);
+  const granted = poeClass(assigned, { pseType });
+  const pdPower = granted.pdPowerLater ?? granted.pdPower;
+  const requestedPdPower = requested.pdPowerLater ?? requested.pdPower;
+  const demoted = pdPower < requestedPdPower;
+  const startUpPower = pdPower < START_UP_POWER ? pdPower : START_UP_POWER;
+  const draws = demoted ? `${pdPower} W, not ${requestedPdPower} W` : `${pdPower} W`;
+  const start = pdPower > START_UP_POWER ? `, and ${startUpPower} W while it starts` : '';
+  const port = `A Type ${pseType} port${pseType >= 3 && pairs === 2 ? ' with one pairset' : ''}`;
+  return {
+    requestedClass,
+    assignedClass: assigned,
+    demoted,
+    pseType,
+    pairs,
+    startUpPower,
+    pdPower,
+    requestedPdPower,
+    psePower: granted.psePower,
+    statement: `${port} grants class ${assigned} to this class ${requestedClass} device: it may draw ${draws}${start}.`,
+    source: 'ieee-802.3-start-up',
+  };
+}

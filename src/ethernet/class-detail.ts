@@ -1,0 +1,88 @@
+/** A power class with everything that belongs to it: peak power, currents, LLDP limit, and a source for each. @module */
+import type { Amperes, Watts } from '../quantity/units.ts';
+import type { SourceKey } from '../sources/sources.ts';
+import type { PoeClassNumber } from './class-table.ts';
+import { lldpClassLimit } from './lldp.ts';
+import { type PoeClass, type PoeClassOptions, poeClass } from './poe-class.ts';
+
+/** A power class in full. */
+export interface PoeClassDetail extends PoeClass {
+  /** Most that the device may draw for up to 50 ms at 5 % duty (memory). [W] */
+  readonly pdPeakPower: Watts;
+  /** Current at the printed power of the port and its lowest voltage. [A] */
+  readonly totalCurrent: Amperes;
+  /** [A] */
+  readonly pairsetCurrent: Amperes;
+  /** One wire of a pair, if all are alike. [A] */
+  readonly conductorCurrent: Amperes;
+  /** Classes 5 to 8: the most that one pairset may carry where the pairs are unlike (memory, doubtful: judge nothing by it). [A] */
+  readonly pairsetCurrentUnbalanced?: Amperes;
+  /** Largest value that the device may request by LLDP, in 0.1 W, as a whole number (memory). */
+  readonly lldpLimit: number;
+  /** Where each figure comes from, where rows or columns differ. */
+  readonly sources: {
+    readonly psePower: SourceKey;
+    readonly pdPower: SourceKey;
+    readonly pdPowerLater?: SourceKey;
+    readonly pdPeakPower: SourceKey;
+    readonly pseVoltage: SourceKey;
+    readonly pdVoltage: SourceKey;
+    readonly channelResistance: SourceKey;
+    readonly pairsetCurrentUnbalanced?: SourceKey;
+    readonly lldpLimit: SourceKey;
+  };
+}
+
+/** Peak power at the device, classes 0 to 8. From memory. [W] */
+const PEAKS: readonly Watts[] = [14.4, 5.0, 8.36, 14.4, 28.3, 42.0, 53.5, 65.1, 74.9];
+/** Highest current of a pairset with unlike pairs, classes 5 to 8. From memory. [A] */
+const UNBALANCED: readonly Amperes[] = [0.55, 0.682, 0.781, 0.932];
+
+/**
+ * A power class as one type of port serves it, with peak power, currents, LLDP limit and the source of each figure.
+ *
+ * Class powers are averages. For classes 1 and 2 the device's peak is above the class power of the port, so a port must
+ * bear it apart from its budget.
+ *
+ * @param poeClass - Class, 0 to 8.
+ * @param options - Type of the port and number of powered pairs, as for `poeClass`.
+ * @returns What `poeClass` returns, and the peak [W], the currents at the port's class power [A], the LLDP limit.
+ * @throws {@link InputError} As `poeClass`.
+ * @example Class 8 at its worst
+ * const { totalCurrent, pairsetCurrent, conductorCurrent, pdPeakPower } = poeClassDetail(8);
+ * [totalCurrent, pairsetCurrent, conductorCurrent].map((amperes) => amperes.toFixed(3)); // => ['1.731', '0.865', '0.433']
+ */
+export function poeClassDetail(poeClass: PoeClassNumber, options: PoeClassOptions = {}): PoeClassDetail {
+  const limits = limitsOf(poeClass, options);
+  const totalCurrent = limits.psePower / limits.pseVoltageMin;
+  const pairsetCurrent = totalCurrent / (limits.pairs / 2);
+  const unbalanced = UNBALANCED[poeClass - 5];
+  return {
+    ...limits,
+    pdPeakPower: peakPower(poeClass),
+    totalCurrent,
+    pairsetCurrent,
+    conductorCurrent: pairsetCurrent / 2,
+    ...(unbalanced === undefined ? {} : { pairsetCurrentUnbalanced: unbalanced }),
+    lldpLimit: lldpClassLimit(poeClass),
+    sources: {
+      psePower: 'ieee-802.3-class',
+      pdPower: 'ieee-802.3-class',
+      ...(limits.pdPowerLater === undefined ? {} : { pdPowerLater: 'ieee-802.3-power-later' as const }),
+      pdPeakPower: 'ieee-802.3-peak',
+      pseVoltage: 'ieee-802.3-pse-voltage',
+      pdVoltage: 'ieee-802.3-pd-voltage',
+      channelResistance: 'ieee-802.3-channel',
+      ...(unbalanced === undefined ? {} : { pairsetCurrentUnbalanced: 'ieee-802.3-unbalanced-current' as const }),
+      lldpLimit: 'ieee-802.3-lldp-limits',
+    },
+  };
+}
+
+// Under another name, because the parameter that users meet is called as the function is.
+const limitsOf: typeof poeClass = poeClass;
+
+/** [W] @internal */
+export function peakPower(number: PoeClassNumber): Watts {
+  return PEAKS[number] as Watts;
+}

@@ -1,0 +1,222 @@
+/** How current divides between unlike conductors and unlike pairs. @module */
+import { type ConductorsByPair, conductorsOf, parallel, type RunPair, type UnbalanceLimits, unbalance } from '../cable/unbalance.ts';
+import { type Check, MARGINAL_BELOW, requireMarginalBelow, verdictOf } from '../circuit/check.ts';
+import { constantPower, type FeasiblePoint, type InfeasiblePoint } from '../circuit/operating-point.ts';
+import { requireArray, requireNonNegative, requireObject, requirePositive } from '../quantity/guards.ts';
+import { InputError } from '../quantity/input-error.ts';
+import type { Amperes, Ohms, Volts, Watts } from '../quantity/units.ts';
+import type { PoeClassNumber, PseType } from './class-table.ts';
+import { appliedLimits } from './power-at-pd.ts';
+
+/** Resistance that a port or a device adds to each powered pair: one figure for all, or by pair. [Ω] */
+export type PairResistance = Ohms | Readonly<Partial<Record<RunPair, Ohms>>>;
+
+/** A device behind unlike conductors. */
+export interface PairUnbalanceInput {
+  /** Each conductor of the powered pairs alone, end to end: one pairset ('1,2' and '3,6', or '4,5' and '7,8') or both. [Ω] */
+  readonly pairs: ConductorsByPair;
+  /** The positive pair of each pairset; '1,2' and '4,5' if absent. */
+  readonly positive?: readonly RunPair[] | undefined;
+  /** Resistance of each pair inside the port, in series with the pair; not included if absent. [Ω] */
+  readonly psePairResistance?: PairResistance | undefined;
+  /** Resistance of each pair inside the device, in series with the pair; not included if absent. [Ω] */
+  readonly pdPairResistance?: PairResistance | undefined;
+  /** Class that the port has granted, 0 to 8. */
+  readonly poeClass: PoeClassNumber;
+  /** Type of the port; the weakest that may serve the class if absent. */
+  readonly pseType?: PseType | undefined;
+  /** Voltage at the port; the lowest of its type if absent. [V] */
+  readonly pseVoltage?: Volts | undefined;
+  /** What the device draws; all that its class allows if absent. [W] */
+  readonly pdPower?: Watts | undefined;
+  /** How much unbalance is permitted; the figures of the standard, from memory, if absent. */
+  readonly limits?: UnbalanceLimits | undefined;
+  /** A margin under this fraction of the limit is marginal; 0.05 if absent. */
+  readonly marginalBelow?: number | undefined;
+}
+
+/** The current of one pair and of its conductors. */
+export interface PairCurrent {
+  readonly pair: RunPair;
+  readonly polarity: 'positive' | 'negative';
+  /** Both conductors in parallel, and what the port and the device add. [Ω] */
+  readonly resistance: Ohms;
+  /** [A] */
+  readonly current: Amperes;
+  /** Of the whole current of its polarity, 0 to 1. */
+  readonly share: number;
+  /** In the order of the pins. [A] */
+  readonly conductorCurrents: readonly [Amperes, Amperes];
+  /** Heat in the cable of this pair, port and device not counted. [W] */
+  readonly cableHeat: Watts;
+}
+
+interface PairUnbalanceCommon {
+  /** What was in the circuit: without both figures the shares are those of the channel alone, which are the worst. */
+  readonly scope: 'channel alone' | 'channel and PSE' | 'channel and PD' | 'channel, PSE and PD';
+  /** The whole circuit, out and back. [Ω] */
+  readonly resistance: Ohms;
+  /** [V] */
+  readonly pseVoltage: Volts;
+  /** Each pair, and each two pairs of one polarity, against the permitted unbalance. */
+  readonly checks: readonly Check[];
+  /** What the checks, in their order, are about: one pair, or two. */
+  readonly checked: readonly (readonly RunPair[])[];
+  readonly assumptions: readonly string[];
+}
+
+/** How the current divides, or the plain no. */
+export type PairUnbalance =
+  | (PairUnbalanceCommon & {
+      readonly feasible: true;
+      readonly operating: FeasiblePoint;
+      readonly pairs: readonly PairCurrent[];
+      /** The largest current of any pair. [A] */
+      readonly largestPairCurrent: Amperes;
+      /** The largest current of any conductor. [A] */
+      readonly largestConductorCurrent: Amperes;
+      /** Half of the largest difference between the two conductors of a pair: what its transformer sees as bias. [A] */
+      readonly largestBiasCurrent: Amperes;
+    })
+  | (PairUnbalanceCommon & { readonly feasible: false; readonly operating: InfeasiblePoint });
+
+/**
+ * Exact division of a device's current between the conductors of each pair and between the pairs.
+ *
+ * One single-signature, constant-power device; the port joins all positive pairs at one rail and all negative pairs at
+ * another, and so does the device. Without the resistances of port and device the division is that of the channel
+ * alone, and `scope` says so: those resistances, being alike, even the currents out. Diodes are not modelled.
+ *
+ * @param input - Conductor resistances by pair [Ω], polarity, resistances of port and device [Ω], class, voltage [V], draw [W].
+ * @returns Currents of every pair and conductor [A], heat [W], and the checks of the permitted unbalance [Ω].
+ * @throws {@link InputError} If the pairs are not one or two whole pairsets, the class needs both, or a number is outside its domain.
+ * @see IEEE Std 802.3-2022, 33.1.4.2 and 145.1.3 (clauses from memory).
+ * @example Class 8 over pairs that are 7 % apart
+ * const result = pairUnbalance({ poeClass: 8, pairs: unbalancedPairs({ conductorResistance: 12.5, between: 0.07 }) });
+ * [result.scope, result.feasible && result.pairs[0]?.share.toFixed(3)]; // => ['channel alone', '0.535']
+ */
+export function pairUnbalance(input: PairUnbalanceInput): PairUnbalance {
+  requireObject(input, 'input', 'an object with pairs and poeClass');
+  const { marginalBelow = MARGINAL_BELOW } = input;
+  requireMarginalBelow(marginalBelow);
+  const conductors = conductorsOf(input.pairs);
+  const names = conductors.map(({ pair }) => pair);
+  const positive = positivePairs(names, input.positive);
+  const limits = appliedLimits({ ...input, pairs: names.length === 4 ? 4 : 2 });
+  const { pseVoltage = limits.pseVoltageMin, pdPower = limits.pdPower } = input;
+  requirePositive(pseVoltage, 'pseVoltage', 'V');
+  requireNonNegative(pdPower, 'pdPower', 'W');
+
+  const branches = conductors.map(({ pair, resistances }) => ({
+    pair,
+    resistances,
+    polarity: positive.includes(pair) ? ('positive' as const) : ('negative' as const),
+    resistance:
+      parallel(...resistances) +
+      addedTo(pair, input.psePairResistance, 'psePairResistance') +
+      addedTo(pair, input.pdPairResistance, 'pdPairResistance'),
+  }));
+  const conductance = { positive: 0, negative: 0 };
+  for (const { polarity, resistance } of branches) conductance[polarity] += 1 / resistance;
+  const resistance = 1 / conductance.positive + 1 / conductance.negative;
+  const operating = constantPower(pseVoltage, resistance, pdPower);
+
+  const { checks, checked } = unbalanceChecks(input, (pair) => positive.includes(pair), marginalBelow);
+  const scope = scopeOf(input);
+  const assumptions: string[] = [];
+  if (scope !== 'channel, PSE and PD') assumptions.push(`the division is that of the ${scope}: what else is in the circuit evens it out`);
+  if (input.positive === undefined) assumptions.push(`the positive pairs are ${positive.join(' and ')}`);
+  const common = { scope, resistance, pseVoltage, checks, checked, assumptions };
+  if (!operating.feasible) return { ...common, feasible: false, operating };
+
+  let largestPairCurrent = 0;
+  let largestConductorCurrent = 0;
+  let largestBiasCurrent = 0;
+  const pairs = branches.map((branch): PairCurrent => {
+    const share = 1 / branch.resistance / conductance[branch.polarity];
+    const current = operating.current * share;
+    const [first, second] = branch.resistances;
+    // Two conductors side by side carry the current in the inverse ratio of their resistances.
+    const conductorCurrents = [(current * second) / (first + second), (current * first) / (first + second)] as const;
+    const bias = Math.abs(conductorCurrents[0] - conductorCurrents[1]) / 2;
+    if (current > largestPairCurrent) largestPairCurrent = current;
+    if (bias > largestBiasCurrent) largestBiasCurrent = bias;
+    for (const one of conductorCurrents) if (one > largestConductorCurrent) largestConductorCurrent = one;
+    return {
+      pair: branch.pair,
+      polarity: branch.polarity,
+      resistance: branch.resistance,
+      current,
+      share,
+      conductorCurrents,
+      cableHeat: current * current * parallel(first, second),
+    };
+  });
+  return { ...common, feasible: true, operating, pairs, largestPairCurrent, largestConductorCurrent, largestBiasCurrent };
+}
+
+/** Alternatives A and B. */
+const PAIRSETS: readonly (readonly [RunPair, RunPair])[] = [
+  ['1,2', '3,6'],
+  ['4,5', '7,8'],
+];
+
+function positivePairs(names: readonly RunPair[], positive: readonly RunPair[] | undefined): readonly RunPair[] {
+  const pairsets = PAIRSETS.filter((pairset) => pairset.every((pair) => names.includes(pair)));
+  if (pairsets.length * 2 !== names.length)
+    throw new InputError('conflict', 'pairs', "'1,2' with '3,6', '4,5' with '7,8', or all four", names.join(' '));
+  if (positive === undefined) return pairsets.map(([first]) => first);
+  requireArray(positive, 'positive', 'the positive pair of each pairset');
+  const each = pairsets.every((pairset) => pairset.filter((pair) => positive.includes(pair)).length === 1);
+  if (!each || positive.length !== pairsets.length) {
+    throw new InputError('conflict', 'positive', 'one pair of each powered pairset', positive.map(String).join(' '));
+  }
+  return positive;
+}
+
+function addedTo(pair: RunPair, added: PairResistance | undefined, parameter: string): Ohms {
+  if (added === undefined) return 0;
+  if (typeof added !== 'object' || added === null) {
+    requireNonNegative(added, parameter, 'Ω');
+    return added;
+  }
+  const ohms = Object.hasOwn(added, pair) ? added[pair] : undefined;
+  requireNonNegative(ohms as Ohms, `${parameter}['${pair}']`, 'Ω');
+  return ohms as Ohms;
+}
+
+function scopeOf({ psePairResistance, pdPairResistance }: PairUnbalanceInput): PairUnbalanceCommon['scope'] {
+  if (psePairResistance === undefined) return pdPairResistance === undefined ? 'channel alone' : 'channel and PD';
+  return pdPairResistance === undefined ? 'channel and PSE' : 'channel, PSE and PD';
+}
+
+function unbalanceChecks(
+  input: PairUnbalanceInput,
+  isPositive: (pair: RunPair) => boolean,
+  marginalBelow: number,
+): { checks: Check[]; checked: (readonly RunPair[])[] } {
+  const { pairs, pairToPair } = unbalance({ pairs: input.pairs, limits: input.limits });
+  const checks: Check[] = [];
+  const checked: (readonly RunPair[])[] = [];
+  const add = (
+    name: 'pair-unbalance' | 'pair-to-pair-unbalance',
+    about: readonly RunPair[],
+    held: (typeof pairs)[number] | (typeof pairToPair)[number],
+  ): void => {
+    const { difference, limit, margin } = held;
+    checked.push(about);
+    checks.push({
+      name,
+      value: difference,
+      limit,
+      unit: 'Ω',
+      margin,
+      marginFraction: limit === 0 ? 0 : margin / limit,
+      verdict: verdictOf(margin, limit, marginalBelow),
+      source: 'ieee-802.3-unbalance',
+    });
+  };
+  for (const pair of pairs) add('pair-unbalance', [pair.pair], pair);
+  for (const two of pairToPair) if (isPositive(two.pairs[0]) === isPositive(two.pairs[1])) add('pair-to-pair-unbalance', two.pairs, two);
+  return { checks, checked };
+}

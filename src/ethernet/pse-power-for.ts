@@ -1,0 +1,151 @@
+/** From what a device draws to what the port must source. @module */
+import type { RunResistance } from '../cable/run-resistance.ts';
+import { type Check, MARGINAL_BELOW } from '../circuit/check.ts';
+import { constantPower, type FeasiblePoint, type OperatingPoint } from '../circuit/operating-point.ts';
+import { requireNonNegative, requireObject } from '../quantity/guards.ts';
+import { InputError } from '../quantity/input-error.ts';
+import type { Amperes, Ohms, Watts } from '../quantity/units.ts';
+import { peakPower } from './class-detail.ts';
+import type { PoeClassNumber, PseType } from './class-table.ts';
+import type { PoeClass } from './poe-class.ts';
+import { appliedLimits, loopThatPowerSees, powerAtPd } from './power-at-pd.ts';
+import { type PortVoltage, type PortVoltageRange, portVoltageRange, pseVoltageCheck } from './pse-voltage.ts';
+
+/** A device whose draw is known. */
+export interface PsePowerForInput {
+  /** Class that the port has granted, 0 to 8. */
+  readonly poeClass: PoeClassNumber;
+  /** What the device draws on average; all that its class allows if absent. [W] */
+  readonly pdPower?: Watts | undefined;
+  /** What it draws at its peaks; the class's peak power, in proportion to `pdPower`, if absent (memory). [W] */
+  readonly pdPeakPower?: Watts | undefined;
+  /** The loop that power sees [Ω], or a `runResistance` result; the worst channel that the type allows if absent. */
+  readonly resistance?: Ohms | RunResistance | undefined;
+  /** Voltage at the port, one figure or its range; the lowest of its type, which is the worst case, if absent. [V] */
+  readonly pseVoltage?: PortVoltage | undefined;
+  /** Type of the port; the weakest that may serve the class if absent. */
+  readonly pseType?: PseType | undefined;
+  /** Pairs that carry power; 4 for classes 5 to 8, else 2. */
+  readonly pairs?: 2 | 4 | undefined;
+  /** A margin under this fraction of the limit is marginal; 0.05 if absent. */
+  readonly marginalBelow?: number | undefined;
+}
+
+/** A draw and what it takes from the port. */
+export type PortDemand =
+  | {
+      readonly feasible: true;
+      /** At the device. [W] */
+      readonly pdPower: Watts;
+      /** What the port must source: the most within the range of its voltage, which is at the lowest. [W] */
+      readonly psePower: Watts;
+      /** The least, which is at the highest voltage. [W] */
+      readonly psePowerLeast: Watts;
+      /** Through the whole port, at the lowest voltage. [A] */
+      readonly totalCurrent: Amperes;
+      /** [A] */
+      readonly pairsetCurrent: Amperes;
+      /** One wire of a pair, if all are alike. [A] */
+      readonly conductorCurrent: Amperes;
+      readonly atLowest: FeasiblePoint;
+      readonly atHighest: FeasiblePoint;
+    }
+  | {
+      readonly feasible: false;
+      /** At the device. [W] */
+      readonly pdPower: Watts;
+      readonly atLowest: OperatingPoint;
+      readonly atHighest: OperatingPoint;
+    };
+
+/** What a port must source. */
+export interface PsePowerFor {
+  readonly average: PortDemand;
+  /** At most 5 % of the time and 50 ms long (time from memory). */
+  readonly peak: PortDemand;
+  /** The class and its limits, as applied. */
+  readonly limits: PoeClass;
+  /** The loop that power sees. [Ω] */
+  readonly resistance: Ohms;
+  readonly resistanceBasis: 'stated' | 'worst-case';
+  readonly pseVoltage: PortVoltageRange;
+  readonly voltageBasis: 'stated' | 'worst-case' | 'range';
+  /** The average draw at the lowest voltage against every limit of the class, and a stated voltage against its type's window. */
+  readonly checks: readonly Check[];
+  /** What was taken for granted. */
+  readonly assumptions: readonly string[];
+}
+
+/**
+ * What a port must source so that a device receives its power: the exact quadratic, average and peak.
+ *
+ * `V·I = P + I²·R`, the root with the higher voltage; DC, steady state, equal conductors. Over the stated run or the
+ * worst channel of the type, at the lowest voltage of the type, a stated voltage, or a range of it. A device draws less
+ * from a port at a higher voltage, so the lowest voltage is the most that the port must source.
+ *
+ * @param input - Class, draw and peak [W], loop or run [Ω], voltage or range [V], type of the port, powered pairs.
+ * @returns Power at the port and currents [A] for average and peak [W], the limits applied and the checks.
+ * @throws {@link InputError} If the class, type or number of pairs do not go together, a number is outside its domain,
+ *   or the peak is under the average.
+ * @example A class 4 device at its worst, and the same on a port that is known to hold 53 to 57 V
+ * const worst = psePowerFor({ poeClass: 4 }).average;
+ * const known = psePowerFor({ poeClass: 4, pseVoltage: { low: 53, high: 57 } }).average;
+ * [worst, known].map((demand) => demand.feasible && demand.psePower.toFixed(2)); // => ['30.00', '29.23']
+ */
+export function psePowerFor(input: PsePowerForInput): PsePowerFor {
+  requireObject(input, 'input', 'an object with poeClass');
+  const { marginalBelow = MARGINAL_BELOW } = input;
+  const limits = appliedLimits(input);
+  const { pdPower = limits.pdPower, pdPeakPower = (pdPower / limits.pdPower) * peakPower(input.poeClass) } = input;
+  requireNonNegative(pdPower, 'pdPower', 'W');
+  requireNonNegative(pdPeakPower, 'pdPeakPower', 'W');
+  if (pdPeakPower < pdPower) throw new InputError('conflict', 'pdPeakPower', `at least the ${pdPower} W of pdPower`, pdPeakPower);
+  const resistance = input.resistance === undefined ? limits.channelResistance : loopThatPowerSees(input.resistance, limits.pairs);
+  const pseVoltage = portVoltageRange(input.pseVoltage ?? limits.pseVoltageMin);
+
+  const judged = powerAtPd({
+    poeClass: input.poeClass,
+    pseType: input.pseType,
+    pairs: input.pairs,
+    pdPower,
+    resistance,
+    pseVoltage: pseVoltage.low,
+    marginalBelow,
+  });
+  const stated = input.pseVoltage !== undefined;
+  const assumptions: string[] = [];
+  if (input.pdPower === undefined) assumptions.push(`the device draws all that class ${input.poeClass} allows`);
+  if (input.pdPeakPower === undefined) assumptions.push('the peak is the class peak in proportion to the draw (from memory)');
+  if (input.resistance === undefined) assumptions.push(`the run is the worst that Type ${limits.type} allows`);
+  if (!stated) assumptions.push(`the port is at the lowest voltage of Type ${limits.type}`);
+  if (input.pseType === undefined) assumptions.push(`the port is of Type ${limits.type}, the weakest that serves class ${input.poeClass}`);
+  return {
+    average: demand(pdPower, pseVoltage, resistance, limits.pairs),
+    peak: demand(pdPeakPower, pseVoltage, resistance, limits.pairs),
+    limits,
+    resistance,
+    resistanceBasis: input.resistance === undefined ? 'worst-case' : 'stated',
+    pseVoltage,
+    voltageBasis: !stated ? 'worst-case' : typeof input.pseVoltage === 'object' ? 'range' : 'stated',
+    checks: input.pseVoltage === undefined ? judged.checks : [...judged.checks, pseVoltageCheck(input.pseVoltage, limits.type)],
+    assumptions,
+  };
+}
+
+function demand(pdPower: Watts, { low, high }: PortVoltageRange, resistance: Ohms, pairs: 2 | 4): PortDemand {
+  const atLowest = constantPower(low, resistance, pdPower);
+  const atHighest = constantPower(high, resistance, pdPower);
+  if (!atLowest.feasible || !atHighest.feasible) return { feasible: false, pdPower, atLowest, atHighest };
+  const pairsetCurrent = atLowest.current / (pairs / 2);
+  return {
+    feasible: true,
+    pdPower,
+    psePower: atLowest.supplyPower,
+    psePowerLeast: atHighest.supplyPower,
+    totalCurrent: atLowest.current,
+    pairsetCurrent,
+    conductorCurrent: pairsetCurrent / 2,
+    atLowest,
+    atHighest,
+  };
+}

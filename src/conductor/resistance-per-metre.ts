@@ -16,7 +16,7 @@ import type { Conductor } from './conductor.ts';
  * @throws {@link InputError} If the conductor is not one, or the temperature is outside its range, or (code `conflict`)
  *   not 20 °C where the metal's temperature coefficient is not known.
  * @example
- * (resistancePerMetre(awg(24), 60) * 1000).toFixed(2); // => '97.46'
+ * (resistancePerMetre(awg(24), 60) * 1000).toFixed(2); // => '97.45'
  */
 export function resistancePerMetre(conductor: Conductor, temperature: Celsius = 20): OhmsPerMetre {
   requireConductor(conductor, 'conductor');

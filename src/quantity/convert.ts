@@ -157,3 +157,42 @@ export function btuPerHour(value: number): Watts {
   requireFinite(value, 'value');
   return (value * 1055.05585262) / 3600;
 }
+
+/**
+ * Thousands of international feet to metres; 1 kft = 304.8 m exactly.
+ * @param value - Length. [kft]
+ * @returns Length. [m]
+ * @throws {@link InputError} If `value` is not a number of at most 1e12.
+ * @example
+ * kilofeet(2).toFixed(1); // => '609.6'
+ */
+export function kilofeet(value: number): Metres {
+  requireFinite(value, 'value');
+  return value * 304.8;
+}
+
+/**
+ * Ohms per hundred metres of one conductor, as cabling standards state it, to ohms per metre.
+ * @param value - Resistance per length. [Ω/100 m]
+ * @returns Resistance per length. [Ω/m]
+ * @throws {@link InputError} If `value` is not a number of at most 1e12.
+ * @example
+ * ohmsPerHundredMetres(9.38); // => 0.0938
+ */
+export function ohmsPerHundredMetres(value: number): OhmsPerMetre {
+  requireFinite(value, 'value');
+  return value / 100;
+}
+
+/**
+ * Milliohms to ohms.
+ * @param value - Resistance. [mΩ]
+ * @returns Resistance. [Ω]
+ * @throws {@link InputError} If `value` is not a number of at most 1e12.
+ * @example
+ * milliohms(200); // => 0.2
+ */
+export function milliohms(value: number): Ohms {
+  requireFinite(value, 'value');
+  return value / 1000;
+}

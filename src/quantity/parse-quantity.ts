@@ -3,10 +3,19 @@ import { COLDEST, HOTTEST, LARGEST, SMALLEST } from './guards.ts';
 import { InputError } from './input-error.ts';
 
 /** The kinds of quantity that can be read, each with the unit it is returned in. */
-export type QuantityName = 'length' | 'area' | 'resistance' | 'resistancePerLength' | 'voltage' | 'current' | 'power' | 'temperature';
+export type QuantityName =
+  | 'length'
+  | 'area'
+  | 'resistance'
+  | 'resistancePerLength'
+  | 'voltage'
+  | 'current'
+  | 'power'
+  | 'temperature'
+  | 'temperatureDifference';
 
 /** The unit in which each kind of quantity is returned. */
-export type QuantityUnit = 'm' | 'mm²' | 'Ω' | 'Ω/m' | 'V' | 'A' | 'W' | '°C';
+export type QuantityUnit = 'm' | 'mm²' | 'Ω' | 'Ω/m' | 'V' | 'A' | 'W' | '°C' | 'K';
 
 /** A quantity that was read from text. */
 export interface ParsedQuantity {
@@ -33,6 +42,7 @@ const UNIT_OF: Readonly<Record<QuantityName, QuantityUnit>> = {
   current: 'A',
   power: 'W',
   temperature: '°C',
+  temperatureDifference: 'K',
 };
 
 // spelling: [quantity, multiply by, then divide by]; two integers keep a decimal such as 5 mW exact.
@@ -56,33 +66,49 @@ const UNITS: Readonly<Record<string, readonly [QuantityName, number, number]>> =
   'mm²': ['area', 1, 1],
   cmil: ['area', 0.0005067074790974977, 1],
   kcmil: ['area', 0.5067074790974977, 1],
+  mil: ['length', 0.0000254, 1],
+  mils: ['length', 0.0000254, 1],
+  µm: ['length', 1, 1_000_000],
   ohm: ['resistance', 1, 1],
   ohms: ['resistance', 1, 1],
   mohm: ['resistance', 1, 1000],
   milliohm: ['resistance', 1, 1000],
   milliohms: ['resistance', 1, 1000],
+  µohm: ['resistance', 1, 1_000_000],
   kohm: ['resistance', 1000, 1],
+  kilohm: ['resistance', 1000, 1],
+  kilohms: ['resistance', 1000, 1],
+  Mohm: ['resistance', 1_000_000, 1],
+  megohm: ['resistance', 1_000_000, 1],
+  megohms: ['resistance', 1_000_000, 1],
   'ohm/m': ['resistancePerLength', 1, 1],
   'ohm/km': ['resistancePerLength', 1, 1000],
   'ohm/100m': ['resistancePerLength', 1, 100],
   'mohm/m': ['resistancePerLength', 1, 1000],
+  'µohm/m': ['resistancePerLength', 1, 1_000_000],
+  'kohm/m': ['resistancePerLength', 1000, 1],
+  'ohm/ft': ['resistancePerLength', 1, 0.3048],
   'ohm/kft': ['resistancePerLength', 1, 304.8],
   'ohm/1000ft': ['resistancePerLength', 1, 304.8],
   V: ['voltage', 1, 1],
   v: ['voltage', 1, 1],
   volt: ['voltage', 1, 1],
   volts: ['voltage', 1, 1],
+  µV: ['voltage', 1, 1_000_000],
   mV: ['voltage', 1, 1000],
   kV: ['voltage', 1000, 1],
   A: ['current', 1, 1],
   a: ['current', 1, 1],
   amp: ['current', 1, 1],
   amps: ['current', 1, 1],
+  µA: ['current', 1, 1_000_000],
   mA: ['current', 1, 1000],
+  kA: ['current', 1000, 1],
   W: ['power', 1, 1],
   w: ['power', 1, 1],
   watt: ['power', 1, 1],
   watts: ['power', 1, 1],
+  µW: ['power', 1, 1_000_000],
   mW: ['power', 1, 1000],
   kW: ['power', 1000, 1],
   'BTU/h': ['power', 1055.05585262, 3600],
@@ -90,6 +116,9 @@ const UNITS: Readonly<Record<string, readonly [QuantityName, number, number]>> =
   C: ['temperature', 1, 1],
   degF: ['temperature', 5, 9],
   F: ['temperature', 5, 9],
+  K: ['temperatureDifference', 1, 1],
+  kelvin: ['temperatureDifference', 1, 1],
+  kelvins: ['temperatureDifference', 1, 1],
 };
 
 const NUMBER_AND_UNIT = /^([+-]?(?:\d+(?:\.\d*)?|\.\d+)(?:[eE][+-]?\d+)?)\s*(.*)$/;
@@ -97,8 +126,9 @@ const NUMBER_AND_UNIT = /^([+-]?(?:\d+(?:\.\d*)?|\.\d+)(?:[eE][+-]?\d+)?)\s*(.*)
 /**
  * Reads a number with its unit, and returns it in the library's unit for that kind of quantity.
  *
- * Spaces, `Ω` or `ohm`, `°` or `deg`, `²` or `2`, a minus sign or a hyphen are all understood; case matters only
- * where it tells units apart (`mW`). A comma is refused as ambiguous (`1,200 ft` may be 1.2 or 1200) unless
+ * Spaces, `Ω` or `ohm`, both signs for micro, `°` or `deg`, `²` or `2`, a minus sign or a hyphen are all understood; case
+ * matters only where it tells units apart (`mW`). `K` is a difference: degrees count as one only where a
+ * `temperatureDifference` is wanted. A comma is refused as ambiguous (`1,200 ft` may be 1.2 or 1200) unless
  * `decimalComma` says it is the decimal sign.
  *
  * @param text - What was written, as in `212 ft`.
@@ -125,11 +155,14 @@ export function parseQuantity(text: string, options: ParseQuantityOptions = {}):
     if (wanted === undefined) throw new InputError('missing', 'text', `${example}; the unit is missing`, text);
     return within(wanted, magnitude, text);
   }
-  const unit = Object.hasOwn(UNITS, spelling) ? UNITS[spelling] : undefined;
+  const listed = Object.hasOwn(UNITS, spelling) ? UNITS[spelling] : undefined;
+  // Degrees that are asked for as a difference have no zero to be shifted.
+  const isDifference = wanted === 'temperatureDifference' && listed?.[0] === 'temperature';
+  const unit = isDifference ? (['temperatureDifference', listed[1], listed[2]] as const) : listed;
   if (unit === undefined || (wanted !== undefined && unit[0] !== wanted)) {
     throw new InputError('unreadable', 'text', example, text);
   }
-  const offset = spelling === 'degF' || spelling === 'F' ? 32 : 0;
+  const offset = !isDifference && (spelling === 'degF' || spelling === 'F') ? 32 : 0;
   return within(unit[0], ((magnitude - offset) * unit[1]) / unit[2], text);
 }
 
@@ -142,6 +175,7 @@ const WORD: Readonly<Record<QuantityName, string>> = {
   current: 'current, such as 350 mA',
   power: 'power, such as 12.95 W',
   temperature: 'temperature, such as 35 °C or 95 degF',
+  temperatureDifference: 'temperature difference, such as 10 K or 18 degF',
 };
 
 /** One spelling for each sign that keyboards and data sheets write in several ways. */
@@ -151,6 +185,7 @@ function tidy(text: string, decimalComma: boolean, example: string): string {
     .replace(/[\u00a0\u2007\u2009\u202f]/g, ' ')
     .replace(/^[\u2212\u2013]/, '-')
     .replace(/[\u2126\u03a9]/g, 'ohm')
+    .replace(/\u03bc/g, '\u00b5')
     .replace(/[\u00ba\u00b0]\s*/g, 'deg')
     .replace(/(?<=mm)(?:2|\^2)$/, '²')
     .replace(/\s*\/\s*/g, '/')

@@ -1,7 +1,7 @@
 /** Numbers for reading: rounded here and nowhere else. @module */
 
 /** Decimals that a reader can use, by unit. */
-const DECIMALS: Readonly<Record<string, number>> = { m: 1, V: 2, W: 2, A: 3, Ω: 2, '°C': 1 };
+const DECIMALS: Readonly<Record<string, number>> = { m: 1, V: 2, W: 2, A: 3, Ω: 2, '°C': 1, AWG: 0 };
 /** From here on, counting digits helps nobody. */
 const LARGE = 1e6;
 

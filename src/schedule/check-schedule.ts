@@ -22,10 +22,10 @@ export interface CheckScheduleOptions {
   readonly budget?: Partial<ReportSettings['budget']> | undefined;
   /** What reading the schedule found; carried into the report. */
   readonly findings?: readonly Finding[] | undefined;
-  /** Name of the schedule file, for findings; `runs` if absent. */
-  readonly file?: string | undefined;
-  /** Name of the switch file, for findings; `switches` if absent. */
-  readonly switchFile?: string | undefined;
+  /** Name of the file of runs, for findings; `runs` if absent. */
+  readonly runsFile?: string | undefined;
+  /** Name of the file of switches, for findings; `switches` if absent. */
+  readonly switchesFile?: string | undefined;
 }
 
 /**
@@ -55,7 +55,7 @@ export function checkSchedule(schedule: Schedule, options: CheckScheduleOptions 
   requireArray(schedule.runs, 'schedule.runs', 'a list of runs');
   requireArray(schedule.switches, 'schedule.switches', 'a list of switches');
   requireObject(options, 'options', 'an object with cabling, marginalBelow, budget and findings');
-  const { findings: read = [], file = 'runs', switchFile = 'switches' } = options;
+  const { findings: read = [], runsFile: file = 'runs', switchesFile = 'switches' } = options;
   requireArray(read, 'options.findings', 'a list of findings');
   const settings = settingsOf(options);
   const { cabling, marginalBelow } = settings;
@@ -70,7 +70,7 @@ export function checkSchedule(schedule: Schedule, options: CheckScheduleOptions 
   for (const [entry, runs] of plugged) {
     const report = attempt(
       () => switchReport(entry, runs, settings.budget),
-      (why) => refused(`switch ${entry.switch}`, entry.line, switchFile, why, 'its budget is not judged'),
+      (why) => refused(`switch ${entry.switch}`, entry.line, switchesFile, why, 'its budget is not judged'),
     );
     switches.push(report ?? bareSwitch(entry, 'its power cannot be judged: see the findings'));
     if (report?.budget !== undefined) denied.set(entry, new Set(report.budget.denied.map(({ port }) => port)));
@@ -115,9 +115,9 @@ function settingsOf({ cabling = 'TIA-568', marginalBelow = MARGINAL_BELOW, budge
   return { cabling, marginalBelow, budget: { basis, policy } };
 }
 
-/** Two findings of one kind about one text on one line are one; without a line nothing tells them apart. */
-function place({ code, file, line, received, message }: Finding): string {
-  return line === undefined ? message : `${code} ${line} ${received} ${file}`;
+/** The parser may have said it already, in its own file's words; without a line nothing tells two findings apart. */
+function place({ code, file, line, allowed, message }: Finding): string {
+  return line === undefined ? message : `${code} ${line} ${code === 'duplicate' ? allowed : ''} ${file}`;
 }
 
 function refused(who: string, line: number | undefined, file: string, why: string, so: string): Finding {

@@ -22,6 +22,12 @@ export const CHECK_WORDS: Readonly<Record<CheckName, { readonly title: string; r
   'channel-loop': { title: 'Channel loop at 20 °C', limit: 'most' },
   'permanent-link-loop': { title: 'Installed loop at 20 °C', limit: 'most' },
   'channel-resistance': { title: 'Channel resistance, hot', limit: 'most' },
+  'derated-length': { title: 'Installed length, warm', limit: 'most' },
+  'insertion-loss-length': { title: 'Length as a signal sees it', limit: 'most' },
+  'cord-length': { title: 'Longest cord', limit: 'most' },
+  'conductor-gauge': { title: 'Thinnest conductor', limit: 'most' },
+  'cable-temperature': { title: 'Hottest piece', limit: 'most' },
+  material: { title: 'Copper conductors', limit: 'least' },
 };
 
 /** Value, limit and margin of a check, for a table. @internal */
@@ -93,6 +99,18 @@ export function reason(check: Check, run: RunReport, standard: string): string {
       return `a shorted pair of the installed cable is ${value} at 20 °C; ${standard} allows ${limit}`;
     case 'channel-resistance':
       return `power sees ${value}; IEEE 802.3 counts on at most ${limit}`;
+    case 'derated-length':
+      return `the installed cable is ${value} long; as warm as it is, ${standard} leaves it ${limit}`;
+    case 'insertion-loss-length':
+      return `cable and cords count as ${value} of cool installed cable; ${standard} allows ${limit}`;
+    case 'cord-length':
+      return `the longest cord is ${value}; ${standard} allows ${limit}`;
+    case 'conductor-gauge':
+      return `the thinnest conductor is ${value}; ${standard} allows nothing thinner than ${limit}`;
+    case 'cable-temperature':
+      return `the hottest piece is at ${value}; cabling is for at most ${limit}`;
+    case 'material':
+      return `${value} of the pieces have copper conductors; power over Ethernet needs copper in all of them`;
   }
 }
 

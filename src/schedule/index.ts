@@ -1,5 +1,24 @@
-/** Files in, verdicts out: reading a cable schedule, and what was found on the way. @module */
+/** Files in, verdicts out: reading a cable schedule, judging it, and the reports. @module */
+export { type CheckRunOptions, checkRun } from './check-run.ts';
+export { type CheckScheduleOptions, checkSchedule } from './check-schedule.ts';
 export type { Finding, FindingCode, FindingSeverity } from './finding.ts';
 export { type ParsedSchedule, type ParseScheduleInput, parseSchedule } from './parse-schedule.ts';
+export type {
+  FarEnd,
+  PoweredRunReport,
+  Report,
+  ReportedBudget,
+  ReportedPiece,
+  ReportedPort,
+  ReportSettings,
+  ReportTotals,
+  RunOutcome,
+  RunReport,
+  SwitchReport,
+  TwoWireRunReport,
+} from './report.ts';
+export { reportCsv } from './report-csv.ts';
+export { reportMarkdown } from './report-markdown.ts';
+export { type ReportTextOptions, reportText } from './report-text.ts';
 export type { Schedule, ScheduledPoweredRun, ScheduledRun, ScheduledSwitch, ScheduledTwoWireRun } from './schedule.ts';
 export { type ScheduleFromRowsInput, scheduleFromRows } from './schedule-from-rows.ts';

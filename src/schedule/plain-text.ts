@@ -55,6 +55,7 @@ const BETWEEN_WORDS = / (?!(?<=\d )(?:Ω|V|W|A|m|%|°C|AWG)(?![A-Za-z0-9]))/;
 
 /** A sentence over as many lines as it takes; later lines begin with `indent`. @internal */
 export function wrap(text: string, width: number, first: string = '', indent: string = first): string {
+  if (first.length + text.length <= width && PRINTABLE_ASCII.test(text)) return first + text;
   const lines: string[] = [];
   let line = first;
   let used = widthOf(first);

@@ -32,9 +32,11 @@ export function plugIn({ runs, switches }: Schedule, file: string): PluggedIn {
     if (feed !== undefined && run.port <= feed.ports && holder === undefined) ports?.set(run.port, run);
     else {
       outside.add(index);
-      findings.push(
-        feed === undefined ? unknownSwitch(run, file, byName) : holder ? portTaken(run, file, holder) : noSuchPort(run, file, feed),
-      );
+      // Without any list of switches no switch is missing from it.
+      if (switches.length > 0)
+        findings.push(
+          feed === undefined ? unknownSwitch(run, file, byName) : holder ? portTaken(run, file, holder) : noSuchPort(run, file, feed),
+        );
     }
     return feed;
   });

@@ -6,7 +6,7 @@ import { assumptions, faults, placeOf, rowsInWords } from './finding-words.ts';
 import { plain } from './plain-text.ts';
 import type { Report, RunReport } from './report.ts';
 import { budgetInWords, deniedInWords, meaning, OUTCOMES, oneLine, settingsInWords, sourcesOf, worstInWords } from './report-words.ts';
-import { combination, verdictWords, whatIsTheMatter, whatOf, whatToDo, whereFrom, word } from './run-words.ts';
+import { combination, isPlainPass, verdictWords, whatIsTheMatter, whatOf, whatToDo, whereFrom, word } from './run-words.ts';
 
 /**
  * A report as Markdown (CommonMark with the tables of GFM).
@@ -32,7 +32,7 @@ export function reportMarkdown(report: Report): string {
   const standard = report.settings.cabling;
   const failing = report.runs.filter(({ outcome }) => outcome === 'fail');
   const uncertain = report.runs.filter(({ outcome }) => outcome === 'uncertain');
-  const notPlain = report.runs.filter(({ outcome }) => outcome !== 'pass');
+  const notPlain = report.runs.filter((run) => !isPlainPass(run));
 
   return [
     `# Schedule checked: ${escaped(report.file)}\n\n`,

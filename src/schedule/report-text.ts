@@ -11,6 +11,7 @@ import {
   combination,
   farEndInWords,
   isDenied,
+  isPlainPass,
   loopsInWords,
   meterInWords,
   type VerdictWord,
@@ -75,7 +76,7 @@ export function reportText(report: Report, options: ReportTextOptions = {}): str
     ...section('What gets no power', report.switches.filter(({ budget }) => budget && budget.denied.length > 0).map(shedding)),
     ...section('What is uncertain, and what would settle it', report.runs.filter(({ outcome }) => outcome === 'uncertain').map(trouble)),
     ...section('Every run', everyRun()),
-    ...section('Figures of the runs that do not plainly pass', report.runs.filter(({ outcome }) => outcome !== 'pass').map(figures)),
+    ...section('Figures of the runs that do not plainly pass', report.runs.filter((run) => !isPlainPass(run)).map(figures)),
     ...section('Switches', report.switches.map(switchLines)),
     ...section('Totals', totals()),
     ...section(

@@ -17,6 +17,11 @@ export function verdictWords(run: RunReport): { power: VerdictWord; cabling: Ver
   };
 }
 
+/** Whether a run passes every check with room to spare, whatever the switch has left for it. @internal */
+export function isPlainPass({ verdict }: RunReport): boolean {
+  return verdict.power === 'pass' && (verdict.cabling === undefined || verdict.cabling === 'pass');
+}
+
 /** @internal */
 export function word(verdict: Verdict): VerdictWord {
   return verdict === 'fail' ? 'FAIL' : verdict;
@@ -91,6 +96,12 @@ const WAYS_OUT: Readonly<Record<CheckName, string>> = {
   'channel-loop': 'a shorter route, or a switch nearer by',
   'permanent-link-loop': 'a shorter route, or a switch nearer by',
   'channel-resistance': 'a shorter, thicker or cooler line',
+  'derated-length': 'a shorter or cooler route',
+  'insertion-loss-length': 'shorter cords, or a shorter or cooler route',
+  'cord-length': 'shorter cords',
+  'conductor-gauge': 'thicker cords',
+  'cable-temperature': 'a cooler route',
+  material: 'cable of copper',
 };
 
 /** What to say of a failing run that no single change puts right. @internal */

@@ -26,6 +26,9 @@ export function doubted<T>(value: T, code: FindingCode, hint: string): Cell<T> {
   return { value, code, hint, empty: false };
 }
 
+/** Picks and reads one cell of a row. */
+export type CellReader<T> = (cells: readonly string[]) => Cell<T>;
+
 const EMPTY: Cell<never> = { value: undefined, code: undefined, hint: '', empty: true };
 /** Texts kept per column; schedules repeat a few hundred. */
 const MOST_KEPT = 5000;
@@ -36,7 +39,7 @@ const LONGEST = 1000;
  * Reads the cells of one column, each different text once.
  * @internal
  */
-export function cellReader<T>(use: ColumnUse | undefined, read: (text: string) => Cell<T>): (cells: readonly string[]) => Cell<T> {
+export function cellReader<T>(use: ColumnUse | undefined, read: (text: string) => Cell<T>): CellReader<T> {
   if (use === undefined) return () => EMPTY;
   const { index } = use;
   const seen = new Map<string, Cell<T>>();

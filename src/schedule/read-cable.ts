@@ -1,6 +1,6 @@
 /** Reading cells that hold cables, conductors and cords. @module */
 import { type Cable, cable } from '../cable/cable.ts';
-import type { CableName } from '../cable/cables.ts';
+import { CABLES, type CableName } from '../cable/cables.ts';
 import { type AwgSize, awg } from '../conductor/awg.ts';
 import type { Conductor } from '../conductor/conductor.ts';
 import { conductorFromResistance } from '../conductor/conductor-from-resistance.ts';
@@ -19,18 +19,6 @@ export interface ReadCord {
   readonly length: number;
 }
 
-// Spellings in small letters without blanks and hyphens.
-const CABLE_NAMES: Readonly<Record<string, CableName>> = {
-  cat5e: 'cat5e',
-  category5e: 'cat5e',
-  cat6: 'cat6',
-  category6: 'cat6',
-  cat6a: 'cat6a',
-  category6a: 'cat6a',
-  cord24: 'cord-24',
-  cord26: 'cord-26',
-  cord28: 'cord-28',
-};
 const GAUGE = /^(?:awg\s*)?(\d{1,2}|[1-4]\/0)\s*(?:awg)?(?:\s+|,\s*)?(solid|stranded)?$/i;
 const PER_LENGTH = /^[\d.,]+\s*(?:m|milli)?\s*(?:ohms?|[\u2126\u03a9])\s*\//i;
 const CORD = /^(.*?\S)\s*(?:(?:\s|\b)cord[\s-]?(24|26|28)|\s(24|26|28)\s*awg)$/i;
@@ -50,8 +38,8 @@ export function cableShop(): (name: CableName) => Cable {
 
 /** One cable, gauge or resistance per length. @internal */
 export function readCable(text: string, shop: (name: CableName) => Cable, style: QuantityStyle): Cell<NamedCable> {
-  const name = text.toLowerCase().replace(/[\s_-]+/g, '');
-  if (Object.hasOwn(CABLE_NAMES, name)) return holds({ cable: shop(CABLE_NAMES[name] as CableName) });
+  const name = cableName(text);
+  if (name !== undefined) return holds({ cable: shop(name) });
   const gauge = /awg/i.test(text) ? GAUGE.exec(text) : null;
   if (gauge !== null) return readGauge(gauge[1] as string, gauge[2]?.toLowerCase() === 'stranded' ? 'stranded' : 'solid');
   if (!PER_LENGTH.test(text)) return refused('unknown-name');
@@ -76,6 +64,15 @@ export function readCords(text: string, shop: (name: CableName) => Cable, style:
     if (!(length.value >= 0 && length.value <= 1000)) return refused('value-out-of-range', 'a cord is from 0 to 1000 m long');
     return { ...length, value: { cable: shop(`cord-${parts[2] ?? parts[3]}` as CableName), length: length.value } };
   });
+}
+
+/** `Category 6A`, `CAT-6a` and `cat 6 A` are one cable. */
+function cableName(text: string): CableName | undefined {
+  const spelt = text
+    .toLowerCase()
+    .replace(/[\s_-]+/g, '')
+    .replace(/^category/, 'cat');
+  return (Object.keys(CABLES) as CableName[]).find((name) => name.replace('-', '') === spelt);
 }
 
 function readGauge(size: string, stranding: 'solid' | 'stranded'): Cell<NamedCable> {

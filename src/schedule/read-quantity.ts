@@ -29,7 +29,7 @@ export function readQuantity(text: string, quantity: QuantityName, style: Quanti
     const number = own !== undefined && text.endsWith(own) ? text.slice(0, -own.length).trimEnd() : text;
     if (PLAIN.test(number)) return holds(Number(number));
   }
-  return parsed(text, { quantity, decimalComma: style.decimalComma }, style, ({ value }) => value);
+  return parsed(text, { quantity, decimalComma: style.decimalComma }, style, ({ value }) => withoutSign(value));
 }
 
 /** A power, a current or a resistance, told apart by its unit. @internal */
@@ -43,9 +43,9 @@ export function readLoad(text: string, style: QuantityStyle): Cell<{ readonly lo
 
 /** A whole number, without unit. @internal */
 export function readWhole(text: string): Cell<number> {
-  if (WHOLE.test(text)) return holds(Number(text.replace('\u2212', '-')));
   // `2.5` is a number, only not a whole one: the range says so.
-  return DECIMAL.test(text) ? holds(Number(text.replace(',', '.').replace('\u2212', '-'))) : refused('unreadable-value');
+  if (!WHOLE.test(text) && !DECIMAL.test(text)) return refused('unreadable-value');
+  return holds(withoutSign(Number(text.replace(',', '.').replace('\u2212', '-'))));
 }
 
 /** Several pieces joined with `+`, each read by itself; the first that cannot be read speaks for the cell. @internal */
@@ -65,6 +65,11 @@ export function readPieces<T>(text: string, read: (piece: string) => Cell<T>): C
     values.push(cell.value);
   }
   return doubt?.code === undefined ? holds(values) : doubted(values, doubt.code, doubt.hint);
+}
+
+/** Minus nothing is nothing: JSON has no -0. */
+function withoutSign(value: number): number {
+  return value === 0 ? 0 : value;
 }
 
 function parsed<T>(

@@ -1,6 +1,23 @@
 /** What the values of a row may be: ranges and names, as one flat schema for each file. @module */
 import * as z from 'zod';
-import type { FindingCode } from './finding.ts';
+import { type Cell, refused } from './cell.ts';
+
+type RunValue =
+  | 'port'
+  | 'poeClass'
+  | 'pdPower'
+  | 'minimumVoltage'
+  | 'maximumResistance'
+  | 'resistanceLoop'
+  | 'shortest'
+  | 'longest'
+  | 'connections'
+  | 'coldest'
+  | 'hottest'
+  | 'priority'
+  | 'supply'
+  | 'load';
+type SwitchValue = 'type' | 'ports' | 'budget' | 'leastSupply' | 'greatestSupply' | 'systemLoad' | 'minimumVoltage';
 
 // Built once, flat: zod then compiles each to one function. Lists are given by their least and greatest piece.
 const RUN_ROW = /* @__PURE__ */ (() =>
@@ -19,7 +36,7 @@ const RUN_ROW = /* @__PURE__ */ (() =>
     priority: z.enum(['critical', 'high', 'low']).optional(),
     supply: z.number().positive().optional(),
     load: z.number().positive().optional(),
-  }))();
+  } satisfies Record<RunValue, z.ZodType>))();
 
 const SWITCH_ROW = /* @__PURE__ */ (() =>
   z.object({
@@ -30,27 +47,24 @@ const SWITCH_ROW = /* @__PURE__ */ (() =>
     greatestSupply: z.number().max(1e6).optional(),
     systemLoad: z.number().min(0).max(1e6).optional(),
     minimumVoltage: z.number().positive().max(57).optional(),
-  }))();
+  } satisfies Record<SwitchValue, z.ZodType>))();
 
-/** The values of a run's row that have a range or a list of names. */
-export type RunValues = { [K in keyof z.input<typeof RUN_ROW>]-?: string | number | undefined };
+/** Values of a run's row that have a range or a list of names. */
+export type RunValues = { readonly [K in RunValue]?: string | number };
 /** The same of a switch's row. */
-export type SwitchValues = { [K in keyof z.input<typeof SWITCH_ROW>]-?: string | number | undefined };
+export type SwitchValues = { readonly [K in SwitchValue]?: string | number };
 
-/** The values of a run's row that are not allowed, each with what kind of wrong it is; empty for a good row. @internal */
-export function refusedRunValues(values: RunValues): readonly (readonly [keyof RunValues, FindingCode])[] {
-  const result = RUN_ROW.safeParse(values);
-  return result.success ? NONE : refusals<keyof RunValues>(result.error.issues);
+/** The cell itself, or what is wrong with its values. A cell that is read once is judged once. @internal */
+export function allowedInRun<T>(cell: Cell<T>, values: (value: T) => RunValues): Cell<T> {
+  return cell.value === undefined ? cell : judged(cell, RUN_ROW.safeParse(values(cell.value)));
 }
 
-/** The same for the row of a switch. @internal */
-export function refusedSwitchValues(values: SwitchValues): readonly (readonly [keyof SwitchValues, FindingCode])[] {
-  const result = SWITCH_ROW.safeParse(values);
-  return result.success ? NONE : refusals<keyof SwitchValues>(result.error.issues);
+/** The same for a switch. @internal */
+export function allowedInSwitch<T>(cell: Cell<T>, values: (value: T) => SwitchValues): Cell<T> {
+  return cell.value === undefined ? cell : judged(cell, SWITCH_ROW.safeParse(values(cell.value)));
 }
 
-const NONE: readonly never[] = [];
-
-function refusals<K>(issues: readonly z.core.$ZodIssue[]): (readonly [K, FindingCode])[] {
-  return issues.map(({ path, code }) => [path[0] as K, code === 'invalid_value' ? 'unknown-name' : 'value-out-of-range']);
+function judged<T>(cell: Cell<T>, { error }: z.ZodSafeParseResult<unknown>): Cell<T> {
+  if (error === undefined) return cell;
+  return refused(error.issues[0]?.code === 'invalid_value' ? 'unknown-name' : 'value-out-of-range');
 }

@@ -226,6 +226,10 @@ function installedSegments(row: TableRow, whose: string, cells: RunCells, said: 
   return segments;
 }
 
+/** What a port sets aside, by class from 0 to 8. */
+const CLASS_PSE_POWER: readonly number[] = /* @__PURE__ */ (() =>
+  ([0, 1, 2, 3, 4, 5, 6, 7, 8] as const).map((classNumber) => poeClass(classNumber).psePower))();
+
 const TWENTY: readonly number[] = [20];
 
 function temperaturesOf(row: TableRow, whose: string, ambient: Pieces | undefined, pieces: number, said: Said): readonly number[] {
@@ -258,8 +262,9 @@ function devicePower(row: TableRow, whose: string, cells: RunCells, classNumber:
   const pdPower = said.optional(row, whose, 'pdPower', cells.pdPower, 'all that its class allows is used');
   if (cells.pdPower.empty) said.byDefault(row, 'pdPower', 'all that the class allows is used');
   if (pdPower === undefined) return undefined;
+  if (pdPower !== CLASS_PSE_POWER[classNumber]) return pdPower;
   const { psePower, pdPower: allowed, pdPowerLater = allowed } = poeClass(classNumber);
-  if (pdPower !== psePower || pdPower <= pdPowerLater) return pdPower;
+  if (pdPower <= pdPowerLater) return pdPower;
   const message = `${whose}: ${psePower} W is what a port sets aside for class ${classNumber}; the device may draw ${allowed} W, which is used`;
   said.say(row, 'pdPower', 'pse-power-as-pd-power', 'error', message, `at most ${allowed} W for class ${classNumber}`);
   return allowed;

@@ -1,12 +1,13 @@
 /** From the rows of a table to the switches of a schedule. @module */
 import type { PseType } from '../ethernet/class-table.ts';
 import { poeClass } from '../ethernet/poe-class.ts';
-import { type Cell, cellReader, holds, nameReader, refused } from './cell.ts';
+import type { QuantityName } from '../quantity/parse-quantity.ts';
+import { type Cell, type CellReader, cellReader, holds, nameReader, refused } from './cell.ts';
 import { SWITCH_COLUMNS, type SwitchColumn } from './columns.ts';
 import type { FindingList } from './findings.ts';
-import { readPieces, readQuantity, readWhole } from './read-quantity.ts';
+import { type QuantityStyle, readPieces, readQuantity, readWhole } from './read-quantity.ts';
 import { rowFindings } from './row-findings.ts';
-import { refusedSwitchValues, type SwitchValues } from './row-schema.ts';
+import { allowedInSwitch, type SwitchValues } from './row-schema.ts';
 import type { ScheduledSwitch } from './schedule.ts';
 import { type SwitchList, switchList } from './switch-list.ts';
 import type { Table } from './table.ts';
@@ -45,20 +46,22 @@ const TYPES: Readonly<Record<string, PseType>> = {
 export function rowsToSwitches(table: Table<SwitchColumn>, findings: FindingList): { switches: ScheduledSwitch[]; list: SwitchList } {
   const { columns, decimalComma } = table;
   const said = rowFindings(SWITCH_COLUMNS, columns, findings);
-  const power = (key: 'budget' | 'systemLoad'): ((cells: readonly string[]) => Cell<number>) =>
-    cellReader(columns[key], (text) => readQuantity(text, 'power', { decimalComma, unit: columns[key]?.unit }));
+  const style = (key: SwitchColumn): QuantityStyle => ({ decimalComma, unit: columns[key]?.unit });
+  const quantity = (key: SwitchColumn & keyof SwitchValues, name: QuantityName): CellReader<number> =>
+    cellReader(columns[key], (text) => allowedInSwitch(readQuantity(text, name, style(key)), (value) => ({ [key]: value })));
   const read = {
     switch: nameReader(columns.switch),
     type: cellReader(columns.type, readType),
-    ports: cellReader(columns.ports, readWhole),
-    budget: power('budget'),
+    ports: cellReader(columns.ports, (text) => allowedInSwitch(readWhole(text), (ports) => ({ ports }))),
+    budget: quantity('budget', 'power'),
     supplies: cellReader(columns.supplies, (text) =>
-      readPieces(text, (piece) => readQuantity(piece, 'power', { decimalComma, unit: columns.supplies?.unit })),
+      allowedInSwitch(
+        readPieces(text, (piece) => readQuantity(piece, 'power', style('supplies'))),
+        (watts) => ({ leastSupply: Math.min(...watts), greatestSupply: Math.max(...watts) }),
+      ),
     ),
-    systemLoad: power('systemLoad'),
-    minimumVoltage: cellReader(columns.minimumVoltage, (text) =>
-      readQuantity(text, 'voltage', { decimalComma, unit: columns.minimumVoltage?.unit }),
-    ),
+    systemLoad: quantity('systemLoad', 'power'),
+    minimumVoltage: quantity('minimumVoltage', 'voltage'),
   };
   const switches: ScheduledSwitch[] = [];
   const unusable = new Set<string>();
@@ -77,18 +80,6 @@ export function rowsToSwitches(table: Table<SwitchColumn>, findings: FindingList
       systemLoad: read.systemLoad(row.cells),
       minimumVoltage: read.minimumVoltage(row.cells),
     };
-    const supplies = cells.supplies.value;
-    const values: SwitchValues = {
-      type: cells.type.value,
-      ports: cells.ports.value,
-      budget: cells.budget.value,
-      leastSupply: supplies && Math.min(...supplies),
-      greatestSupply: supplies && Math.max(...supplies),
-      systemLoad: cells.systemLoad.value,
-      minimumVoltage: cells.minimumVoltage.value,
-    };
-    for (const [value, code] of refusedSwitchValues(values)) cells[CELL_OF[value]] = refused(code);
-
     const whose = name === undefined ? 'a switch without a name' : `switch ${name}`;
     if (name === undefined && columns.switch !== undefined) {
       said.say(row, 'switch', 'missing-value', 'error', `${whose}; it is not used`);
@@ -142,17 +133,6 @@ export function rowsToSwitches(table: Table<SwitchColumn>, findings: FindingList
 /** Lowest voltage at the port by type, 1 to 4. */
 const LOWEST: readonly number[] = /* @__PURE__ */ (() =>
   ([1, 2, 3, 4] as const).map((pseType) => poeClass(1, { pseType }).pseVoltageMin))();
-
-/** Which cell a value of the schema came from. */
-const CELL_OF = {
-  type: 'type',
-  ports: 'ports',
-  budget: 'budget',
-  leastSupply: 'supplies',
-  greatestSupply: 'supplies',
-  systemLoad: 'systemLoad',
-  minimumVoltage: 'minimumVoltage',
-} as const satisfies Record<keyof SwitchValues, SwitchColumn>;
 
 function readType(text: string): Cell<PseType> {
   const name = text

@@ -1,11 +1,12 @@
 /** The cells of one row of the runs, each read as what its column holds. @module */
 import type { Load } from '../circuit/operating-point.ts';
 import type { SupplyVoltage } from '../plan/two-wire-run.ts';
-import { type Cell, cellReader, holds, nameReader, refused } from './cell.ts';
+import type { QuantityName } from '../quantity/parse-quantity.ts';
+import { type Cell, type CellReader, cellReader, holds, nameReader, refused } from './cell.ts';
 import type { RunColumn } from './columns.ts';
 import { cableShop, type NamedCable, type ReadCord, readCable, readCords } from './read-cable.ts';
 import { type QuantityStyle, readLoad, readPieces, readQuantity, readWhole } from './read-quantity.ts';
-import { type RunValues, refusedRunValues } from './row-schema.ts';
+import { allowedInRun, type RunValues } from './row-schema.ts';
 import type { Table } from './table.ts';
 
 /** Numbers of several pieces, with the least and the greatest. */
@@ -20,20 +21,20 @@ export interface RunCells {
   readonly run: string | undefined;
   readonly switch: string | undefined;
   readonly device: string | undefined;
-  port: Cell<number>;
-  poeClass: Cell<number>;
-  pdPower: Cell<number>;
-  minimumVoltage: Cell<number>;
-  maximumResistance: Cell<number>;
-  resistanceLoop: Cell<string>;
+  readonly port: Cell<number>;
+  readonly poeClass: Cell<number>;
+  readonly pdPower: Cell<number>;
+  readonly minimumVoltage: Cell<number>;
+  readonly maximumResistance: Cell<number>;
+  readonly resistanceLoop: Cell<string>;
   readonly cable: Cell<readonly NamedCable[]>;
-  length: Cell<Pieces>;
+  readonly length: Cell<Pieces>;
   readonly cords: Cell<readonly ReadCord[]>;
-  connections: Cell<number>;
-  ambient: Cell<Pieces>;
-  priority: Cell<string>;
-  supply: Cell<{ readonly voltage: SupplyVoltage; readonly low: number }>;
-  load: Cell<{ readonly load: Load; readonly size: number }>;
+  readonly connections: Cell<number>;
+  readonly ambient: Cell<Pieces>;
+  readonly priority: Cell<string>;
+  readonly supply: Cell<{ readonly voltage: SupplyVoltage; readonly low: number }>;
+  readonly load: Cell<{ readonly load: Load; readonly size: number }>;
 }
 
 // In small letters without blanks, `_` and hyphens; anything else is left as it is, for the schema to refuse.
@@ -50,95 +51,61 @@ const LOOPS: Readonly<Record<string, string>> = {
 export function runCellsReader({ columns, decimalComma }: Table<RunColumn>): (cells: readonly string[]) => RunCells {
   const shop = cableShop();
   const style = (key: RunColumn): QuantityStyle => ({ decimalComma, unit: columns[key]?.unit });
-  const quantity = (key: RunColumn, name: Parameters<typeof readQuantity>[1]): ReturnType<typeof cellReader<number>> => {
+  const quantity = (key: RunColumn & keyof RunValues, name: QuantityName): CellReader<number> => {
     const how = style(key);
-    return cellReader(columns[key], (text) => readQuantity(text, name, how));
+    return cellReader(columns[key], (text) => allowedInRun(readQuantity(text, name, how), (value) => ({ [key]: value })));
   };
-  const pieces = (key: RunColumn, name: Parameters<typeof readQuantity>[1]): ReturnType<typeof cellReader<Pieces>> => {
+  const pieces = (key: RunColumn, name: QuantityName, values: (pieces: Pieces) => RunValues): CellReader<Pieces> => {
     const how = style(key);
-    return cellReader(columns[key], (text) => spread(readPieces(text, (piece) => readQuantity(piece, name, how))));
+    return cellReader(columns[key], (text) => allowedInRun(spread(readPieces(text, (piece) => readQuantity(piece, name, how))), values));
   };
+  const whole = (key: RunColumn & keyof RunValues, prefix?: RegExp): CellReader<number> =>
+    cellReader(columns[key], (text) =>
+      allowedInRun(readWhole(prefix === undefined ? text : text.replace(prefix, '')), (value) => ({ [key]: value })),
+    );
+  const word = (key: RunColumn & keyof RunValues, tidy: (text: string) => string): CellReader<string> =>
+    cellReader(columns[key], (text) => allowedInRun(holds(tidy(text)), (value) => ({ [key]: value })));
+
   const read = {
     run: nameReader(columns.run),
     switch: nameReader(columns.switch),
     device: nameReader(columns.device),
-    port: cellReader(columns.port, (text) => readWhole(text.replace(/^port\s*/i, ''))),
-    poeClass: cellReader(columns.poeClass, (text) => readWhole(text.replace(/^class\s*/i, ''))),
+    port: whole('port', /^port\s*/i),
+    poeClass: whole('poeClass', /^class\s*/i),
     pdPower: quantity('pdPower', 'power'),
     minimumVoltage: quantity('minimumVoltage', 'voltage'),
     maximumResistance: quantity('maximumResistance', 'resistance'),
-    resistanceLoop: cellReader(columns.resistanceLoop, (text) => holds(loopName(text))),
+    resistanceLoop: word('resistanceLoop', loopName),
     cable: cellReader(columns.cable, (text) => readPieces(text, (piece) => readCable(piece, shop, style('cable')))),
-    length: pieces('length', 'length'),
+    length: pieces('length', 'length', ({ least, greatest }) => ({ shortest: least, longest: greatest })),
     cords: cellReader(columns.cords, (text) => readCords(text, shop, style('cords'))),
-    connections: cellReader(columns.connections, readWhole),
-    ambient: pieces('ambient', 'temperature'),
-    priority: cellReader(columns.priority, (text) => holds(text.toLowerCase())),
-    supply: cellReader(columns.supply, (text) => readSupply(text, style('supply'))),
-    load: cellReader(columns.load, (text) => readLoad(text, style('load'))),
+    connections: whole('connections'),
+    ambient: pieces('ambient', 'temperature', ({ least, greatest }) => ({ coldest: least, hottest: greatest })),
+    priority: word('priority', (text) => text.toLowerCase()),
+    supply: cellReader(columns.supply, (text) => allowedInRun(readSupply(text, style('supply')), ({ low }) => ({ supply: low }))),
+    load: cellReader(columns.load, (text) => allowedInRun(readLoad(text, style('load')), ({ size }) => ({ load: size }))),
   };
 
-  return (cells) => {
-    const found: RunCells = {
-      run: read.run(cells),
-      switch: read.switch(cells),
-      device: read.device(cells),
-      port: read.port(cells),
-      poeClass: read.poeClass(cells),
-      pdPower: read.pdPower(cells),
-      minimumVoltage: read.minimumVoltage(cells),
-      maximumResistance: read.maximumResistance(cells),
-      resistanceLoop: read.resistanceLoop(cells),
-      cable: read.cable(cells),
-      length: read.length(cells),
-      cords: read.cords(cells),
-      connections: read.connections(cells),
-      ambient: read.ambient(cells),
-      priority: read.priority(cells),
-      supply: read.supply(cells),
-      load: read.load(cells),
-    };
-    for (const [value, code] of refusedRunValues(valuesOf(found))) found[CELL_OF[value]] = refused(code);
-    return found;
-  };
+  return (cells) => ({
+    run: read.run(cells),
+    switch: read.switch(cells),
+    device: read.device(cells),
+    port: read.port(cells),
+    poeClass: read.poeClass(cells),
+    pdPower: read.pdPower(cells),
+    minimumVoltage: read.minimumVoltage(cells),
+    maximumResistance: read.maximumResistance(cells),
+    resistanceLoop: read.resistanceLoop(cells),
+    cable: read.cable(cells),
+    length: read.length(cells),
+    cords: read.cords(cells),
+    connections: read.connections(cells),
+    ambient: read.ambient(cells),
+    priority: read.priority(cells),
+    supply: read.supply(cells),
+    load: read.load(cells),
+  });
 }
-
-function valuesOf(cells: RunCells): RunValues {
-  return {
-    port: cells.port.value,
-    poeClass: cells.poeClass.value,
-    pdPower: cells.pdPower.value,
-    minimumVoltage: cells.minimumVoltage.value,
-    maximumResistance: cells.maximumResistance.value,
-    resistanceLoop: cells.resistanceLoop.value,
-    shortest: cells.length.value?.least,
-    longest: cells.length.value?.greatest,
-    connections: cells.connections.value,
-    coldest: cells.ambient.value?.least,
-    hottest: cells.ambient.value?.greatest,
-    priority: cells.priority.value,
-    supply: cells.supply.value?.low,
-    load: cells.load.value?.size,
-  };
-}
-
-/** Which cell a value of the schema came from. */
-const CELL_OF = {
-  port: 'port',
-  poeClass: 'poeClass',
-  pdPower: 'pdPower',
-  minimumVoltage: 'minimumVoltage',
-  maximumResistance: 'maximumResistance',
-  resistanceLoop: 'resistanceLoop',
-  shortest: 'length',
-  longest: 'length',
-  connections: 'connections',
-  coldest: 'ambient',
-  hottest: 'ambient',
-  priority: 'priority',
-  supply: 'supply',
-  load: 'load',
-} as const satisfies Record<keyof RunValues, keyof RunCells>;
 
 function spread({ value: values, ...rest }: Cell<readonly number[]>): Cell<Pieces> {
   if (values === undefined) return { ...rest, value: undefined };

@@ -45,6 +45,11 @@ export function assumptions(report: Report): Assumption[] {
   return [...rowsOf].map(([text, rows]) => ({ text, rows }));
 }
 
+/** A header without the unit that stands in brackets after it. */
+function withoutUnit(column: string): string {
+  return column.replace(/\s*[([].*$/, '');
+}
+
 /** The first few of many names, and how many more there are. @internal */
 export function someOf(names: readonly string[], most: number): string {
   const shown = names.slice(0, most).join(', ');
@@ -53,5 +58,5 @@ export function someOf(names: readonly string[], most: number): string {
 
 /** `3 rows: A, B and 1 more`. @internal */
 export function rowsInWords({ rows }: Assumption): string {
-  return `${count(rows.length, 'row')}: ${someOf(rows, 6)}`;
+  return rows.length === 1 ? (rows[0] as string) : `${count(rows.length, 'row')}: ${someOf(rows, 6)}`;
 }

@@ -45,7 +45,7 @@ export function reportMarkdown(report: Report): string {
         meaning(entry, report),
       ]),
     ),
-    `\n${escaped(settingsInWords(report))}\n`,
+    report.runs.length === 0 ? '' : `\n${escaped(settingsInWords(report))}\n`,
     ...section(
       'What fails, and what puts it right',
       table(['Run', 'Device', 'Why', 'Any one of these puts it right'], failing.map(trouble)),
@@ -87,7 +87,8 @@ export function reportMarkdown(report: Report): string {
   }
 
   function totals(): string[] {
-    const { cables, cableHeat } = report.totals;
+    const { runs, cables, cableHeat } = report.totals;
+    if (runs === 0) return [];
     const worst = worstInWords(report.totals);
     return [
       ...table(

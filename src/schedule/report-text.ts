@@ -113,7 +113,7 @@ export function reportText(report: Report, options: ReportTextOptions = {}): str
     ];
     if (findings.error + findings.warning > 0)
       lines.push(line(`In the files: ${wrong.filter((text) => text !== '').join(' and ')}, listed below.`));
-    return [...lines, '\n', line(settingsInWords(report))];
+    return report.runs.length === 0 ? lines : [...lines, '\n', line(settingsInWords(report))];
   }
 
   function title(run: RunReport): string {
@@ -199,7 +199,8 @@ export function reportText(report: Report, options: ReportTextOptions = {}): str
   }
 
   function totals(): string[] {
-    const { cables, cableHeat } = report.totals;
+    const { runs, cables, cableHeat } = report.totals;
+    if (runs === 0) return [];
     const worst = worstInWords(report.totals);
     return [
       ...cables.map(({ cable, use, length }) => `  ${right(fixed(length, 1), 10)} m  ${left(cable, 30)} ${use}\n`),

@@ -28,4 +28,4 @@ console.log(howFar('cat5e', 45, 15)); // => 'cat5e at 45 °C: 62.1 m installed (
 
 // Category 6A may have as much resistance as 5e: what a standard promises is no more.
 console.log(howFar('cat6a', 45, 15)); // => 'cat6a at 45 °C: 62.1 m installed (device-resistance); power alone 62.1 m'
-console.log(howFar('cat6a', 45)); // => 'cat6a at 45 °C: 90.0 m installed (permanent-link-length); power alone 183.5 m'
+console.log(howFar('cat6a', 20)); // => 'cat6a at 20 °C: 90.0 m installed (permanent-link-length); power alone 201.5 m'

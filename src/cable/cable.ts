@@ -1,13 +1,13 @@
 /** What a cable is, and the cables that have a name. @module */
 import { awg } from '../conductor/awg.ts';
 import type { Stranding } from '../conductor/conductor.ts';
-import { requireOneOf } from '../quantity/guards.ts';
-import type { OhmsPerMetre } from '../quantity/units.ts';
+import type { MaterialName } from '../conductor/material.ts';
+import { requireObject, requireOneOf } from '../quantity/guards.ts';
+import { InputError } from '../quantity/input-error.ts';
+import type { Millimetres, OhmsPerMetre } from '../quantity/units.ts';
 import type { SourceKey } from '../sources/sources.ts';
-import { CABLES, type CableName } from './cables.ts';
-
-/** What a four-pair cable is for: installed for good, or plugged in at its ends. */
-export type CableUse = 'horizontal' | 'cord';
+import type { CableLimit, CableStandard, CableUse } from './cable-limit.ts';
+import { CABLES, type CableName, type CableRow } from './cables.ts';
 
 /** A twisted-pair cable, as plain data. All its conductors are alike. */
 export interface Cable {
@@ -19,35 +19,69 @@ export interface Cable {
   /** American Wire Gauge that the trade makes it of. [AWG] */
   readonly gauge: number;
   readonly stranding: Stranding;
+  /** The metal of its conductors. */
+  readonly material: MaterialName;
+  /** Whether it has a screen: a warm screened cable loses less signal than a warm unscreened one. */
+  readonly screened: boolean;
   /** One conductor of the usual gauge, at 20 °C. [Ω/m] */
   readonly nominalResistancePerMetre: OhmsPerMetre;
   /** The most that one conductor may have, at 20 °C; what a check uses. [Ω/m] */
   readonly maximumResistancePerMetre: OhmsPerMetre;
   /** Temperature coefficient of resistance at 20 °C. [1/K] */
   readonly temperatureCoefficient: number;
+  /** Every limit there is, as printed; `maximumResistancePerMetre` follows from one of them. [Ω/m] */
+  readonly limits: readonly CableLimit[];
   /** Where the maximum comes from. */
   readonly source: SourceKey;
+  /** Over its sheath; absent where no figure is known. [mm] */
+  readonly outsideDiameter?: Millimetres;
+  /** Where the diameter comes from: for named cables an assumption, not a limit of any standard. */
+  readonly outsideDiameterSource?: SourceKey;
+}
+
+/** Which form of a named cable is meant. */
+export interface CableOptions {
+  /** Whose limit is the maximum; the first of its limits, TIA-568 where there is one, if absent. */
+  readonly limit?: CableStandard | undefined;
+  /** A screened form; unscreened if absent, except for cables that are always screened. */
+  readonly screened?: boolean | undefined;
 }
 
 /**
  * A cable by the trade's name.
  *
  * Nominal resistance (usual gauge, 1/58 Ω·mm²/m) and the standard's maximum are kept apart: calculations use the
- * maximum unless asked otherwise. Categories: 24 AWG for 5e, 23 AWG for 6 and 6A, at most 9.38 Ω/100 m. Cords are
- * stranded: at most 14.0 Ω/100 m for 24 and 26 AWG (from memory), 23.2 Ω/100 m for 28 AWG.
+ * maximum unless asked otherwise. ANSI/TIA-568.2-D: 9.38 Ω/100 m for one conductor of Categories 3 (from memory), 5e, 6
+ * and 6A; cords 14.0 Ω/100 m for 24 and 26 AWG (from memory), 23.2 Ω/100 m for 28 AWG (a stand-in). IEC 61156 (from
+ * memory) limits the pair loop, so half of it is taken for a conductor: 19.0 Ω/100 m for installed cable, 29.0 for cords
+ * of 24 and 26 AWG. Category 7A is no category of TIA-568: its maximum is that of IEC 61156. Outside diameters are
+ * assumptions of a thermal study; a data sheet is better.
  *
- * @param name - `'cat5e'`, `'cat6'`, `'cat6a'`, `'cord-24'`, `'cord-26'` or `'cord-28'`.
+ * @param name - `'cat3'`, `'cat5e'`, `'cat6'`, `'cat6a'`, `'cat7a'`, `'cord-24'`, `'cord-26'` or `'cord-28'`.
+ * @param options - Whose limit, and whether it is screened.
  * @returns The cable: resistances of one conductor at 20 °C [Ω/m].
- * @throws {@link InputError} If there is no cable of that name.
+ * @throws {@link InputError} If there is no cable of that name, it has no limit by that standard, or no unscreened form.
  * @example
  * cable('cat5e').maximumResistancePerMetre; // => 0.0938
  * @example Nominal copper of 23 AWG, in ohms per 100 m
  * (cable('cat6').nominalResistancePerMetre * 100).toFixed(2); // => '6.68'
+ * @example The same cable at the limit of IEC 61156-5, 19.0 Ω per 100 m of pair
+ * cable('cat6', { limit: 'IEC 61156' }).maximumResistancePerMetre; // => 0.095
  */
-export function cable(name: CableName): Cable {
-  const row = typeof name === 'string' && Object.hasOwn(CABLES, name) ? CABLES[name] : undefined;
-  if (row === undefined) requireOneOf(name, Object.keys(CABLES), 'name');
-  const { title, use, gauge, maximum, source } = row as (typeof CABLES)[CableName];
+export function cable(name: CableName, options: CableOptions = {}): Cable {
+  requireObject(options, 'options', 'an object with limit and screened');
+  const found = typeof name === 'string' && Object.hasOwn(CABLES, name) ? CABLES[name] : undefined;
+  if (found === undefined) requireOneOf(name, Object.keys(CABLES), 'name');
+  const { title, use, gauge, limits, outsideDiameter, ...row } = found as CableRow;
+  const { limit: standard, screened = row.screened } = options;
+  if (typeof screened !== 'boolean') throw new InputError('type', 'options.screened', 'true or false', screened);
+  if (row.screened && !screened) throw new InputError('conflict', 'options.screened', `true: ${title} is always screened`, screened);
+  if (standard !== undefined) requireOneOf(standard, ['TIA-568', 'IEC 61156'], 'options.limit');
+  const applied = standard === undefined ? limits[0] : limits.find((limit) => limit.standard === standard);
+  if (applied === undefined) {
+    const known = limits.map((limit) => `'${limit.standard}'`).join(' or ');
+    throw new InputError('conflict', 'options.limit', `${known}: no other limit is known for ${title}`, standard);
+  }
   const stranding = use === 'cord' ? 'stranded' : 'solid';
   const copper = awg(gauge, { stranding });
   return {
@@ -57,9 +91,13 @@ export function cable(name: CableName): Cable {
     pairs: 4,
     gauge,
     stranding,
+    material: copper.material,
+    screened,
     nominalResistancePerMetre: copper.resistancePerMetre,
-    maximumResistancePerMetre: maximum,
+    maximumResistancePerMetre: applied.of === 'pairLoop' ? applied.perMetre / 2 : applied.perMetre,
     temperatureCoefficient: copper.temperatureCoefficient,
-    source,
+    limits: limits.map((limit) => ({ ...limit })),
+    source: applied.source,
+    ...(outsideDiameter === undefined ? {} : { outsideDiameter, outsideDiameterSource: 'bundle-model-diameters' }),
   };
 }

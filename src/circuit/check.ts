@@ -25,7 +25,9 @@ export type PowerCheckName =
   /** Two pairs of one polarity are alike enough. */
   | 'pair-to-pair-unbalance'
   /** The drop along a two-wire circuit is within what is permitted. */
-  | 'voltage-drop';
+  | 'voltage-drop'
+  /** Every piece of the run has copper conductors: the fraction of its pieces that do. */
+  | 'material';
 
 /** Is it an Ethernet channel? Checks of the cabling side. */
 export type CablingCheckName =
@@ -37,7 +39,17 @@ export type CablingCheckName =
   /** Loop resistance of the permanent link, at 20 °C. */
   | 'permanent-link-loop'
   /** The resistance that IEEE 802.3 assumes between the two ends, as hot as it gets. */
-  | 'channel-resistance';
+  | 'channel-resistance'
+  /** Installed cable at its average temperature, against what the standard leaves of 90 m when it is warm. */
+  | 'derated-length'
+  /** Installed cable and cords as metres of cool installed cable that loses as much signal: the open-office rule of cords. */
+  | 'insertion-loss-length'
+  /** The longest single cord. */
+  | 'cord-length'
+  /** The thinnest conductor, by its gauge number. */
+  | 'conductor-gauge'
+  /** The hottest piece, where it is hotter than cabling may be. */
+  | 'cable-temperature';
 
 /** The name of a check, and of the limit it holds a value against. */
 export type CheckName = PowerCheckName | CablingCheckName;
@@ -46,7 +58,7 @@ export type CheckName = PowerCheckName | CablingCheckName;
 export type Verdict = 'pass' | 'marginal' | 'fail' | 'uncertain';
 
 /** The unit of a check's value, limit and margin. */
-export type CheckUnit = 'W' | 'V' | 'A' | 'Ω' | 'm' | '1';
+export type CheckUnit = 'W' | 'V' | 'A' | 'Ω' | 'm' | '°C' | 'AWG' | '1';
 
 /** One value held against one limit. */
 export interface Check {

@@ -1,5 +1,6 @@
 /** Decisions: is this run good, how far could it go, what would put it right, and who gets power. @module */
 export type { CablingStandard } from './cabling-rules.ts';
+export { type CordAllowance, type CordAllowanceInput, cordAllowance } from './cord-allowance.ts';
 export type { ResistanceLimit } from './device-resistance.ts';
 export type { MaximumPoweredRunInput } from './maximum-powered-run.ts';
 export { type MaximumRunInput, maximumRun } from './maximum-run.ts';
@@ -16,4 +17,12 @@ export {
   type SwitchBudgetInput,
   switchBudget,
 } from './switch-budget.ts';
-export { checkTwoWireRun, type SupplyVoltage, type TwoWireCircuit, type TwoWireRun, type TwoWireRunInput } from './two-wire-run.ts';
+export {
+  checkTwoWireRun,
+  type SupplyVoltage,
+  type TwoWireCircuit,
+  type TwoWireRun,
+  type TwoWireRunInput,
+  type UnequalTwoWireCircuit,
+  type UnequalTwoWireRunInput,
+} from './two-wire-run.ts';

@@ -8,16 +8,19 @@ import {
   runResistance,
   type Segment,
 } from '../cable/run-resistance.ts';
-import type { CheckName } from '../circuit/check.ts';
+import type { CheckName, CheckUnit } from '../circuit/check.ts';
 import { resistanceAtCollapse, resistanceAtLoadVoltage, resistanceAtSupplyPower } from '../circuit/loop-limits.ts';
 import { appliedLimits, type PowerAtPdInput } from '../ethernet/power-at-pd.ts';
 import { requireNonNegative, requireOneOf, requirePositive } from '../quantity/guards.ts';
 import type { Celsius, Metres, Ohms } from '../quantity/units.ts';
 import type { SourceKey } from '../sources/sources.ts';
+import { closestCord, closestGauge, deratedRule, type Held } from './cabling-checks.ts';
 import { CABLING_RULES, type CablingStandard } from './cabling-rules.ts';
 import { judgedLoop, type ResistanceLimit, requireResistanceLimit } from './device-resistance.ts';
 import { longestPassing } from './longest.ts';
+import { copperFraction } from './material-check.ts';
 import { governed, type MaximumRun, type RunLimit } from './run-limit.ts';
+import { hottestOf, insertionLossLength } from './signal-length.ts';
 
 /** A run to a powered device whose length is asked for. */
 export interface MaximumPoweredRunInput extends Omit<PowerAtPdInput, 'resistance' | 'marginalBelow'> {
@@ -56,6 +59,8 @@ export function maximumPoweredRun(input: MaximumPoweredRunInput): MaximumRun {
   const found: RunLimit[] = [];
   const excess = pdPower - limits.pdPower;
   found.push({ limit: 'pd-power', source: 'ieee-802.3-class', ...(excess > 0 ? { shortfall: excess, unit: 'W' } : {}) });
+  const copper = copperFraction([own(0), ...cords]);
+  found.push({ limit: 'material', source: 'copper-conductors', ...(copper < 1 ? { shortfall: 1 - copper, unit: '1' } : {}) });
   addResistance('collapse', seen, resistanceAtCollapse(pseVoltage, pdPower), 'collapse');
   addResistance('pse-power', seen, resistanceAtSupplyPower(pseVoltage, pdPower, limits.psePowerLimit), 'ieee-802.3-class');
   addResistance('pd-voltage', seen, resistanceAtLoadVoltage(pseVoltage, pdPower, limits.pdVoltageLimit), 'ieee-802.3-pd-voltage');
@@ -87,6 +92,25 @@ export function maximumPoweredRun(input: MaximumPoweredRunInput): MaximumRun {
     addResistance('channel-resistance', seen, limits.channelResistance, 'ieee-802.3-channel');
     const { limit, source } = rules.connections;
     found.push({ limit: 'connections', source, ...(connections > limit ? { shortfall: connections - limit, unit: '1' } : {}) });
+    const derated = deratedRule([own(1)], rules);
+    if (derated !== undefined) addLength('derated-length', derated.limit, 0, derated.source, (length) => length);
+    if (cords.length > 0 || derated !== undefined) {
+      const { limit: metres, source: origin } = rules.insertionLossLength;
+      const cordsAlone = insertionLossLength([], cords, rules);
+      const perMetre = insertionLossLength([own(1)], [], rules);
+      addLength(
+        'insertion-loss-length',
+        metres,
+        cordsAlone,
+        origin,
+        (length) => insertionLossLength([own(length)], cords, rules),
+        perMetre,
+      );
+    }
+    addFixed('cord-length', closestCord(cords, rules), 'm');
+    addFixed('conductor-gauge', closestGauge([own(0)], cords, rules), 'AWG');
+    const hottest = hottestOf([own(0), ...cords]);
+    if (hottest > rules.temperature.limit) addFixed('cable-temperature', { value: hottest, ...rules.temperature }, '°C');
   }
   return governed(found, (length) => runOf(length, 'as stated').length);
 
@@ -108,9 +132,27 @@ export function maximumPoweredRun(input: MaximumPoweredRunInput): MaximumRun {
     found.push(length === undefined ? { ...shared, shortfall: runOf(0, conditions)[loop] - ohms, unit: 'Ω' } : { ...shared, length });
   }
 
-  function addLength(limit: CheckName, metres: Metres, others: Metres, source: SourceKey, total: (length: Metres) => Metres): void {
-    const length = longestPassing(metres - others, (candidate) => total(candidate) <= metres);
+  function addLength(
+    limit: CheckName,
+    metres: Metres,
+    others: Metres,
+    source: SourceKey,
+    total: (length: Metres) => Metres,
+    perMetre: number = 1,
+  ): void {
+    const length = longestPassing((metres - others) / perMetre, (candidate) => total(candidate) <= metres);
     found.push(length === undefined ? { limit, shortfall: others - metres, unit: 'm', source } : { limit, length, source });
+  }
+
+  /** A limit that the installed length plays no part in. */
+  function addFixed(limit: CheckName, held: Held | undefined, unit: CheckUnit): void {
+    if (held === undefined) return;
+    const excess = held.value - held.limit;
+    found.push({ limit, source: held.source, ...(excess > 0 ? { shortfall: excess, unit } : {}) });
+  }
+
+  function own(length: Metres): Segment {
+    return { cable, length, temperature };
   }
 
   function lengthAt(loop: Loop, ohms: Ohms, conditions: Conditions): Metres | undefined {
@@ -121,8 +163,8 @@ export function maximumPoweredRun(input: MaximumPoweredRunInput): MaximumRun {
   }
 
   function runOf(length: Metres, conditions: Conditions): RunResistance {
-    const own = { cable, length, temperature: conditions === 'as stated' ? temperature : 20 };
+    const piece = { cable, length, temperature: conditions === 'as stated' ? temperature : 20 };
     const ends = conditions === 'as stated' ? cords : conditions === 'at 20' ? cords.map((cord) => ({ ...cord, temperature: 20 })) : [];
-    return runResistance({ segments: [own, ...ends], connections, connectionResistance });
+    return runResistance({ segments: [piece, ...ends], connections, connectionResistance });
   }
 }

@@ -3,10 +3,10 @@ import { requireObject } from '../quantity/guards.ts';
 import { type MaximumPoweredRunInput, maximumPoweredRun } from './maximum-powered-run.ts';
 import { maximumTwoWireRun } from './maximum-two-wire-run.ts';
 import type { MaximumRun } from './run-limit.ts';
-import type { TwoWireCircuit } from './two-wire-run.ts';
+import type { TwoWireCircuit, UnequalTwoWireCircuit } from './two-wire-run.ts';
 
 /** A run to a powered device, or a two-wire DC circuit, whose length is asked for. */
-export type MaximumRunInput = MaximumPoweredRunInput | TwoWireCircuit;
+export type MaximumRunInput = MaximumPoweredRunInput | TwoWireCircuit | UnequalTwoWireCircuit;
 
 /**
  * The longest installed cable that every limit allows, and what each limit alone would allow.
@@ -16,7 +16,7 @@ export type MaximumRunInput = MaximumPoweredRunInput | TwoWireCircuit;
  * resistance figure is judged as a pair loop; the length it allows as one pairset is listed beside it.
  *
  * @param input - For a powered device: cable, class, port, cords (length [m]), connections, temperature [°C], device
- *   limits [V, Ω]. For a two-wire circuit: supply voltage [V], conductor, load, limits.
+ *   limits [V, Ω]. For a two-wire circuit: supply voltage [V], conductor (or `out` and `back`), load, limits.
  * @returns The length [m] with the limit that governs; or `unbounded`; or `feasible: false` with the shortfall.
  * @throws {@link InputError} If a number is outside its domain, or class, type and pairs do not go together.
  * @example A data sheet that says 13 ohm and no more, on Category 5e
@@ -27,5 +27,5 @@ export type MaximumRunInput = MaximumPoweredRunInput | TwoWireCircuit;
  */
 export function maximumRun(input: MaximumRunInput): MaximumRun {
   requireObject(input, 'input', 'an object with cable and poeClass, or supplyVoltage, conductor and load');
-  return 'conductor' in input ? maximumTwoWireRun(input) : maximumPoweredRun(input);
+  return 'conductor' in input || 'out' in input ? maximumTwoWireRun(input) : maximumPoweredRun(input);
 }

@@ -2,20 +2,27 @@
 import type { CheckName } from '../circuit/check.ts';
 import { resistanceAtLimit } from '../circuit/loop-limits.ts';
 import { operatingPoint } from '../circuit/operating-point.ts';
-import { loopResistance } from '../conductor/loop-resistance.ts';
-import { toMaximum } from '../conductor/to-maximum.ts';
+import { twoWireResistance } from '../circuit/voltage-drop.ts';
 import type { Ohms } from '../quantity/units.ts';
 import type { SourceKey } from '../sources/sources.ts';
 import { longestPassing } from './longest.ts';
 import { governed, type MaximumRun, type RunLimit } from './run-limit.ts';
-import { requireTwoWire, supplyRange, type TwoWireCircuit, twoWireJoints, voltageBounds } from './two-wire-run.ts';
+import {
+  legsAtMaximum,
+  requireTwoWire,
+  supplyRange,
+  type TwoWireCircuit,
+  twoWireJoints,
+  type UnequalTwoWireCircuit,
+  voltageBounds,
+} from './two-wire-run.ts';
 
 /** Every limit expressed as a loop resistance, then as a length, at the lowest supply voltage. @internal */
-export function maximumTwoWireRun(input: TwoWireCircuit): MaximumRun {
+export function maximumTwoWireRun(input: TwoWireCircuit | UnequalTwoWireCircuit): MaximumRun {
   requireTwoWire(input);
   const { temperature, load, minimumVoltage, permittedDrop, maximumResistance } = input;
   const { low } = supplyRange(input.supplyVoltage);
-  const conductor = toMaximum(input.conductor);
+  const legs = legsAtMaximum(input);
   const joints = twoWireJoints(input);
   // Called for its guards: a load that names none or two of its kinds is refused here.
   operatingPoint({ supplyVoltage: low, resistance: 1, load });
@@ -31,8 +38,8 @@ export function maximumTwoWireRun(input: TwoWireCircuit): MaximumRun {
       found.push({ limit, source });
       return;
     }
-    const guess = (ohms - joints) / loopResistance({ conductor, length: 1, temperature });
-    const length = longestPassing(guess, (candidate) => loopResistance({ conductor, length: candidate, temperature }) + joints <= ohms);
+    const guess = (ohms - joints) / twoWireResistance({ ...legs, length: 1, temperature });
+    const length = longestPassing(guess, (candidate) => twoWireResistance({ ...legs, length: candidate, temperature }) + joints <= ohms);
     const shared = { limit, resistance: ohms, loop: 'pairLoop' as const, source };
     found.push(length === undefined ? { ...shared, shortfall: joints - ohms, unit: 'Ω' } : { ...shared, length });
   }

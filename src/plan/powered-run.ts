@@ -10,6 +10,7 @@ import { cablingChecks } from './cabling-checks.ts';
 import type { CablingStandard } from './cabling-rules.ts';
 import { deviceResistanceCheck, type ResistanceLimit, requireResistanceLimit } from './device-resistance.ts';
 import { governingCheck } from './governing-check.ts';
+import { materialCheck } from './material-check.ts';
 
 /** A run from a switch port to a powered device. */
 export interface PoweredRunInput extends Omit<PowerAtPdInput, 'resistance'> {
@@ -52,8 +53,9 @@ export interface PoweredRun {
 /**
  * Judges one run to a powered device: power (does enough arrive) and cabling (is it a channel of the standard).
  *
- * Power is judged hot, at the stated temperatures; the cabling limits at 20 °C, as they are written. Compliant cable
- * up to 60 °C never fails on power, and a run of 120 m may power its device and still be no Ethernet channel.
+ * Power is judged hot, at the stated temperatures, and fails where a conductor is not copper; the loop limits of the cabling
+ * standard at 20 °C, as they are written, its lengths less where the cable is warm. Compliant cable up to 60 °C never fails
+ * on power, and a run of 120 m may power its device and still be no Ethernet channel.
  *
  * @param input - Installed cable and cords (length [m], temperature [°C]), connections, class, port, device limits.
  * @returns Resistances [Ω], lengths [m], the power at the device, all checks, two verdicts and the governing check.
@@ -91,16 +93,18 @@ export function checkPoweredRun(input: PoweredRunInput): PoweredRun {
     minimumVoltage: input.minimumVoltage,
     marginalBelow,
   });
-  const powerChecks =
-    maximumResistance === undefined ? power.checks : [...power.checks, deviceResistanceCheck(resistance, maximumResistance, marginalBelow)];
-  const channel = { resistance, at20, linkAt20, installedLength, channelLength: resistance.length, connections, limits: power.limits };
+  const powerChecks = [...power.checks];
+  if (maximumResistance !== undefined) powerChecks.push(deviceResistanceCheck(resistance, maximumResistance, marginalBelow));
+  powerChecks.push(materialCheck(segments));
+  const channelLength = resistance.length;
+  const channel = { resistance, at20, linkAt20, installed, cords, installedLength, channelLength, connections, limits: power.limits };
   const standardChecks = cablingChecks(cabling, channel, marginalBelow);
   return {
     resistance,
     at20,
     meterReading: { nominal: nominal.pairLoop, maximum: resistance.pairLoop },
     installedLength,
-    channelLength: resistance.length,
+    channelLength,
     grantedClass,
     power,
     powerChecks,

@@ -24,14 +24,14 @@ const LEAST_CONNECTIONS = 2;
  * @param input - The run, as for {@link checkPoweredRun}.
  * @returns The changes; none for a run that does not fail, or that no single change puts right.
  * @throws {@link InputError} As {@link checkPoweredRun}.
- * @example A class 4 camera on 100 m of hot cable with thin cords
+ * @example A class 4 camera on 90 m of warm cable with thin cords: too long for a signal
  * const remedies = poweredRunRemedies({
- *   installed: [{ cable: cable('cat5e'), length: 90, temperature: 60 }],
- *   cords: [{ cable: cable('cord-28'), length: 10, temperature: 60 }],
+ *   installed: [{ cable: cable('cat5e'), length: 80, temperature: 40 }],
+ *   cords: [{ cable: cable('cord-28'), length: 10 }],
  *   connections: 4,
  *   poeClass: 4,
  * });
- * remedies.map(({ remedy, to }) => [remedy, to]); // => [['thicker-cords', 24], ['shorter-cords', 7.1], ['cooler-route', 37], ['shorter-run', 83]]
+ * remedies.map(({ remedy, to }) => [remedy, to]); // => [['thicker-cords', 24], ['shorter-cords', 8], ['cooler-route', 27], ['shorter-run', 76.3]]
  */
 export function poweredRunRemedies(input: PoweredRunInput): Remedy[] {
   const before = checkPoweredRun(input);

@@ -57,6 +57,11 @@ const CABLING: readonly CheckName[] = [
   'channel-loop',
   'permanent-link-loop',
   'channel-resistance',
+  'derated-length',
+  'insertion-loss-length',
+  'cord-length',
+  'conductor-gauge',
+  'cable-temperature',
 ];
 
 /** The verdict over a list of limits. @internal */

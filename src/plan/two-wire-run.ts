@@ -10,8 +10,9 @@ import {
 } from '../circuit/check.ts';
 import { resistanceAtLimit, resistanceAtVoltage } from '../circuit/loop-limits.ts';
 import { type Load, type OperatingPoint, operatingPoint } from '../circuit/operating-point.ts';
+import { twoWireResistance } from '../circuit/voltage-drop.ts';
 import type { Conductor } from '../conductor/conductor.ts';
-import { loopResistance } from '../conductor/loop-resistance.ts';
+import { requireConductor } from '../conductor/resistance-per-metre.ts';
 import { toMaximum } from '../conductor/to-maximum.ts';
 import { requireInteger, requireNonNegative, requireObject, requirePositive } from '../quantity/guards.ts';
 import { InputError } from '../quantity/input-error.ts';
@@ -21,12 +22,9 @@ import { governingCheck } from './governing-check.ts';
 /** A voltage that is known, or known to stay between two others. */
 export type SupplyVoltage = Volts | { readonly low: Volts; readonly high: Volts };
 
-/** What a two-wire circuit is made of, its length apart. */
-export interface TwoWireCircuit {
+interface TwoWireCommon {
   /** One figure [V], or a range: a nominal 24 V on battery is 21 to 27.6 V. One figure makes the verdict at best uncertain. */
   readonly supplyVoltage: SupplyVoltage;
-  /** Both conductors alike; a nominal one is taken at its maximum. */
-  readonly conductor: Conductor;
   /** Conductor temperature; 20 if absent. [°C] */
   readonly temperature?: Celsius | undefined;
   /** Joints along the run, each through both conductors. 0 if absent. */
@@ -45,8 +43,31 @@ export interface TwoWireCircuit {
   readonly marginalBelow?: number | undefined;
 }
 
-/** A two-wire run. */
+/** What a two-wire circuit of equal conductors is made of, its length apart. */
+export interface TwoWireCircuit extends TwoWireCommon {
+  /** Both conductors alike; a nominal one is taken at its maximum. */
+  readonly conductor: Conductor;
+  readonly out?: undefined;
+  readonly back?: undefined;
+}
+
+/** What a two-wire circuit of unequal conductors is made of, such as a core and a screen, its length apart. */
+export interface UnequalTwoWireCircuit extends TwoWireCommon {
+  /** What the current goes out on; a nominal one is taken at its maximum. */
+  readonly out: Conductor;
+  /** What it comes back on. */
+  readonly back: Conductor;
+  readonly conductor?: undefined;
+}
+
+/** A two-wire run of equal conductors. */
 export interface TwoWireRunInput extends TwoWireCircuit {
+  /** Length of the run, one way. [m] */
+  readonly length: Metres;
+}
+
+/** A two-wire run of unequal conductors. */
+export interface UnequalTwoWireRunInput extends UnequalTwoWireCircuit {
   /** Length of the run, one way. [m] */
   readonly length: Metres;
 }
@@ -72,10 +93,11 @@ export interface TwoWireRun {
 /**
  * Judges one two-wire DC run at the lowest supply voltage it will see.
  *
- * Out and back alike. DC, steady state; inrush and protective devices are not considered. A single supply figure, or
+ * Out and back alike, or `out` and `back` on their own. DC, steady state; inrush and protective devices are not considered. A single supply figure, or
  * no limit to hold the result against, makes a pass `uncertain` and says which input would settle it.
  *
- * @param input - Supply voltage [V] or range, conductor, length one way [m], temperature [°C], load, device limits.
+ * @param input - Supply voltage [V] or range, conductor (or `out` and `back`), length one way [m], temperature [°C], load,
+ *   device limits.
  * @returns Loop resistance [Ω], operating points at the lowest and highest supply, checks and verdict.
  * @throws {@link InputError} If a number is outside its domain or the range is upside down.
  * @example A 6 W cue light on 60 m of 18 AWG, on a battery-backed 24 V supply
@@ -84,13 +106,13 @@ export interface TwoWireRun {
  * });
  * [cue.resistance.toFixed(2), cue.verdict]; // => ['2.56', 'pass']
  */
-export function checkTwoWireRun(input: TwoWireRunInput): TwoWireRun {
+export function checkTwoWireRun(input: TwoWireRunInput | UnequalTwoWireRunInput): TwoWireRun {
   requireTwoWire(input);
-  const { conductor, length, temperature, load, minimumVoltage, permittedDrop, maximumResistance } = input;
+  const { length, temperature, load, minimumVoltage, permittedDrop, maximumResistance } = input;
   const { marginalBelow = MARGINAL_BELOW } = input;
   const { low, high, single } = supplyRange(input.supplyVoltage);
   const joints = twoWireJoints(input);
-  const resistance = loopResistance({ conductor: toMaximum(conductor), length, temperature }) + joints;
+  const resistance = twoWireResistance({ ...legsAtMaximum(input), length, temperature }) + joints;
   const atLowest = operatingPoint({ supplyVoltage: low, resistance, load });
   const atHighest = operatingPoint({ supplyVoltage: high, resistance, load });
 
@@ -130,7 +152,7 @@ export function checkTwoWireRun(input: TwoWireRunInput): TwoWireRun {
   const settled = verdict === 'uncertain' ? checks.map((check): Check => ({ ...check, verdict: 'uncertain', deciding })) : checks;
   return {
     resistance,
-    meterReading: { nominal: loopResistance({ conductor, length, temperature }) + joints, maximum: resistance },
+    meterReading: { nominal: twoWireResistance({ ...legsOf(input), length, temperature }) + joints, maximum: resistance },
     length,
     atLowest,
     atHighest,
@@ -193,13 +215,37 @@ export function supplyRange(supplyVoltage: SupplyVoltage): { low: Volts; high: V
   return { low: supplyVoltage, high: supplyVoltage, single: true };
 }
 
+/** The conductors of a circuit: one for both ways, or one for each. @internal */
+export type TwoWireLegs =
+  | { readonly conductor: Conductor; readonly out?: undefined; readonly back?: undefined }
+  | { readonly out: Conductor; readonly back: Conductor; readonly conductor?: undefined };
+
+/** As given. @internal */
+export function legsOf({ conductor, out, back }: TwoWireCircuit | UnequalTwoWireCircuit): TwoWireLegs {
+  if (out === undefined && back === undefined) {
+    requireConductor(conductor as Conductor, 'conductor');
+    return { conductor: conductor as Conductor };
+  }
+  if (conductor !== undefined) throw new InputError('conflict', 'conductor', 'either conductor, or out and back', conductor);
+  requireConductor(out as Conductor, 'out');
+  requireConductor(back as Conductor, 'back');
+  return { out: out as Conductor, back: back as Conductor };
+}
+
+/** Each at its maximum. @internal */
+export function legsAtMaximum(input: TwoWireCircuit | UnequalTwoWireCircuit): TwoWireLegs {
+  const legs = legsOf(input);
+  if (legs.conductor !== undefined) return { conductor: toMaximum(legs.conductor) };
+  return { out: toMaximum(legs.out), back: toMaximum(legs.back) };
+}
+
 /** All the joints, out and back. [Ω] @internal */
-export function twoWireJoints({ connections = 0, connectionResistance = 0 }: TwoWireCircuit): Ohms {
+export function twoWireJoints({ connections = 0, connectionResistance = 0 }: TwoWireCommon): Ohms {
   return 2 * connections * connectionResistance;
 }
 
 /** @internal */
-export function requireTwoWire(input: TwoWireCircuit): void {
+export function requireTwoWire(input: TwoWireCircuit | UnequalTwoWireCircuit): void {
   requireObject(input, 'input', 'an object with supplyVoltage, conductor and load');
   const { connections = 0, connectionResistance = 0, minimumVoltage, permittedDrop, maximumResistance, marginalBelow } = input;
   requireInteger(connections, 0, 1000, 'connections');

@@ -1,11 +1,13 @@
 import { expect, test } from 'vitest';
 import { cable } from '../../../src/cable/cable.ts';
-import type { CableName } from '../../../src/cable/cables.ts';
+import { CABLES, type CableName, type CableRow } from '../../../src/cable/cables.ts';
 import { awg } from '../../../src/conductor/awg.ts';
 import { source } from '../../../src/sources/source.ts';
 import { as, expectInputError, expectPlain } from '../../helpers/expectations.ts';
 
-const NAMES: readonly CableName[] = ['cat5e', 'cat6', 'cat6a', 'cord-24', 'cord-26', 'cord-28'];
+const NAMES = Object.keys(CABLES) as CableName[];
+// The table is written as a literal; here the compiler holds it against its own description.
+const TABLE: Readonly<Record<string, CableRow>> = CABLES;
 
 test.each(NAMES)('%s is plain data of four pairs, with a source that can be looked up', (name) => {
   const made = cable(name);
@@ -23,6 +25,46 @@ test.each(NAMES)('%s: nominal resistance is that of its gauge, solid if installe
   const { nominalResistancePerMetre, gauge, stranding, use } = cable(name);
   expect(stranding).toBe(use === 'cord' ? 'stranded' : 'solid');
   expect(nominalResistancePerMetre).toBe(awg(gauge, { stranding }).resistancePerMetre);
+});
+
+test('the table holds the categories and cords of the trade, each limit with a source of its own', () => {
+  expect(NAMES).toEqual(['cat3', 'cat5e', 'cat6', 'cat6a', 'cat7a', 'cord-24', 'cord-26', 'cord-28']);
+  for (const { limits } of Object.values(TABLE)) {
+    expect(limits.length).toBeGreaterThan(0);
+    expect(new Set(limits.map(({ standard }) => standard)).size).toBe(limits.length);
+    for (const limit of limits) expect(source(limit.source).title).not.toBe('');
+  }
+});
+
+test('the limits of TIA-568 (one conductor) and of IEC 61156 (two in series) are kept apart', () => {
+  expect(cable('cat6').limits).toEqual([
+    { standard: 'TIA-568', of: 'conductor', perMetre: 0.0938, source: 'tia-568.2-d-cable' },
+    { standard: 'IEC 61156', of: 'pairLoop', perMetre: 0.19, source: 'iec-61156-5-loop' },
+  ]);
+  expect(cable('cat6', { limit: 'TIA-568' })).toStrictEqual(cable('cat6'));
+  expect(cable('cat6', { limit: 'IEC 61156' })).toMatchObject({ maximumResistancePerMetre: 0.095, source: 'iec-61156-5-loop' });
+  expect(cable('cord-26', { limit: 'IEC 61156' })).toMatchObject({ maximumResistancePerMetre: 0.145, source: 'iec-61156-6-loop' });
+  // Category 7A is a category of ISO/IEC 11801 alone; 28 AWG cannot keep the cord limit of IEC 61156-6.
+  expect(cable('cat7a')).toMatchObject({ maximumResistancePerMetre: 0.095, screened: true });
+  expectInputError(() => cable('cat7a', { limit: 'TIA-568' }), 'options.limit', 'conflict');
+  expectInputError(() => cable('cord-28', { limit: 'IEC 61156' }), 'options.limit', 'conflict');
+});
+
+test('a screened form is asked for; Category 7A has no other', () => {
+  expect(cable('cat6a').screened).toBe(false);
+  expect(cable('cat6a', { screened: true }).screened).toBe(true);
+  expect(cable('cat7a', { screened: undefined }).screened).toBe(true);
+  expectInputError(() => cable('cat7a', { screened: false }), 'options.screened', 'conflict');
+  expectInputError(() => cable('cat6', { screened: as<boolean>('yes') }), 'options.screened', 'type');
+  expectInputError(() => cable('cat6', as<{ limit: 'TIA-568' }>({ limit: 'EN 50173' })), 'options.limit', 'unknown');
+  expectInputError(() => cable('cat6', as<object>('screened')), 'options', 'type');
+});
+
+// Assumed for a fit to published bundle temperatures; no figure for the others was found.
+test('outside diameters are marked as the assumption they are, and left out where none is known', () => {
+  expect([cable('cat5e'), cable('cat6'), cable('cat6a')].map(({ outsideDiameter }) => outsideDiameter)).toEqual([5.2, 6, 7.8]);
+  expect(source(cable('cat6').outsideDiameterSource ?? 'data-sheet').status).toBe('derived');
+  for (const name of ['cat3', 'cat7a', 'cord-24'] as const) expect(cable(name)).not.toHaveProperty('outsideDiameter');
 });
 
 test('hands out a fresh object every time', () => {

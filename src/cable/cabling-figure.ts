@@ -1,0 +1,32 @@
+/** Looking up a single published figure. @module */
+import { requireOneOf } from '../quantity/guards.ts';
+import type { SourceKey } from '../sources/sources.ts';
+import { CABLING_FIGURES, type CablingFigureName } from './cabling-figures-table.ts';
+
+/** One published figure about cables, connections or unbalance. */
+export interface CablingFigure {
+  readonly name: CablingFigureName;
+  /** What it is about, in words. */
+  readonly of: string;
+  readonly value: number;
+  /** `1`: a fraction or a ratio. */
+  readonly unit: 'Ω' | 'A' | '1';
+  readonly source: SourceKey;
+}
+
+/**
+ * A published figure about connections, currents, unbalance or clad aluminium, with its source.
+ *
+ * Kept for those who build their own check: where sources disagree, each has its own name.
+ *
+ * @param name - A name such as `'connection'` or `'unbalance-within-pair'`.
+ * @returns The figure, its unit and the key of its source.
+ * @throws {@link InputError} If there is no figure of that name.
+ * @example
+ * const { value, unit, of } = cablingFigure('contact');
+ * [value, unit, of]; // => [0.02, 'Ω', 'one contact, plug blade to spring, when new, at most']
+ */
+export function cablingFigure(name: CablingFigureName): CablingFigure {
+  if (typeof name !== 'string' || !Object.hasOwn(CABLING_FIGURES, name)) requireOneOf(name, Object.keys(CABLING_FIGURES), 'name');
+  return { name, ...CABLING_FIGURES[name] };
+}

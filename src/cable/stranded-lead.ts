@@ -1,0 +1,44 @@
+/** Small stranded leads of low-voltage circuits. @module */
+import type { Conductor } from '../conductor/conductor.ts';
+import { conductorFromResistance } from '../conductor/conductor-from-resistance.ts';
+import { requireOneOf } from '../quantity/guards.ts';
+import { InputError } from '../quantity/input-error.ts';
+import { STRANDED_LEADS, type StrandedLeadRow } from './stranded-leads-table.ts';
+
+/**
+ * One conductor of a small stranded lead, by a published figure instead of by the geometry of its gauge.
+ *
+ * `maximum`: the USB 2.0 table of power conductors. `nominal`: a wire chart, 22 to 28 AWG. The trade's seven-strand wires
+ * of 22, 24 and 26 AWG hold about 10 % more copper than the solid gauge, and so have less resistance than it.
+ *
+ * @param gauge - 20, 22, 24, 26 or 28: the gauge. [AWG]
+ * @param options - `basis`: `maximum` if absent, or `nominal`.
+ * @returns The conductor, its resistance at 20 °C [Ω/m].
+ * @throws {@link InputError} If there is no row for the gauge, or the chart does not list it.
+ * @example
+ * strandedLead(24).resistancePerMetre.toFixed(4); // => '0.0909'
+ */
+export function strandedLead(gauge: number, options: { readonly basis?: 'maximum' | 'nominal' | undefined } = {}): Conductor {
+  const { basis = 'maximum' } = options;
+  requireOneOf(basis, ['maximum', 'nominal'], 'options.basis');
+  const row = STRANDED_LEADS.find((entry) => entry.gauge === gauge);
+  if (row === undefined) {
+    requireOneOf(
+      gauge,
+      STRANDED_LEADS.map((entry) => entry.gauge),
+      'gauge',
+    );
+  }
+  const { maximum, chart, strands } = row as StrandedLeadRow;
+  if (basis === 'nominal' && chart === undefined) throw new InputError('unknown', 'gauge', 'a gauge of the chart, 22 to 28', gauge);
+  const nominal = basis === 'nominal' && chart !== undefined;
+  return {
+    ...conductorFromResistance({
+      ohmsPerKilometre: nominal ? chart / 0.3048 : maximum * 10,
+      basis,
+      stranding: 'stranded',
+      name: nominal ? `${gauge} AWG ${strands}` : `${gauge} AWG stranded`,
+    }),
+    source: nominal ? 'stranded-lead-chart' : 'usb-leads',
+  };
+}

@@ -8,9 +8,20 @@ export { checkPoweredRun, type PoweredRun, type PoweredRunInput } from './powere
 export { poweredRunRemedies, twoWireRemedies } from './remedies.ts';
 export type { Remedy, RemedyName } from './remedy.ts';
 export type { MaximumRun, RunLimit } from './run-limit.ts';
+export { type BatteryAutonomy, type BatteryAutonomyInput, batteryAutonomy } from './switch/battery-autonomy.ts';
+export { type BudgetChange, type BudgetStep, type BudgetSteps, budgetSteps, type SupplyLoss, supplyLoss } from './switch/budget-steps.ts';
+export type { SupplyCount } from './switch/capacity.ts';
+export type { PortFlow } from './switch/port-demand.ts';
+export { type AddedDevice, type RoomForMore, roomForMore } from './switch/room-for-more.ts';
+export type { SwitchBudgetCommon } from './switch/switch-input.ts';
+export { type PortHeat, type PowerFigure, type SwitchMains, type SwitchMainsInput, switchMains } from './switch/switch-mains.ts';
 export {
+  type BudgetBasis,
   type BudgetedPort,
   type BudgetPort,
+  type DeniedBy,
+  type GroupBudget,
+  type PortGroup,
   type PortPriority,
   type PowerSupply,
   type SwitchBudget,

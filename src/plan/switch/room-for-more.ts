@@ -1,0 +1,85 @@
+/** How many more devices of one kind a switch could power. @module */
+import { requireInteger, requireObject } from '../../quantity/guards.ts';
+import { InputError } from '../../quantity/input-error.ts';
+import type { Watts } from '../../quantity/units.ts';
+import { type SwitchBudget, switchBudget } from '../switch-budget.ts';
+import { PER_WATT, wholeNanowatts } from './nanowatts.ts';
+import { portDemand } from './port-demand.ts';
+import type { BudgetPort, SwitchBudgetInput } from './switch-input.ts';
+
+/** A device as it would be added: a port without its number. It is added with the lowest priority. */
+export interface AddedDevice extends Omit<BudgetPort, 'port' | 'priority'> {
+  /** Ports that are still free, a whole number; as many as power allows if absent. */
+  readonly freePorts?: number | undefined;
+}
+
+/** How many fit. */
+export interface RoomForMore {
+  /** Devices that could be added with nobody shed for them; absent where nothing bounds it, because each takes nothing. */
+  readonly count?: number;
+  /** What one takes at the port, on the basis of the budget. [W] */
+  readonly each: Watts;
+  /** What keeps one more out; absent where nothing bounds it. */
+  readonly limitedBy?: 'switch' | 'group' | 'port' | 'run' | 'free ports';
+  /** What is left for a port of the same place when they have been added. [W] */
+  readonly left: Watts;
+  /** The budget before they are added. */
+  readonly budget: SwitchBudget;
+}
+
+/**
+ * How many more devices of one kind a switch could power with nobody shed for them: room for growth.
+ *
+ * They are added with the lowest priority and the highest port numbers. Under `strict` a switch, or a card, that already
+ * denies someone has no room for more, whatever headroom it shows.
+ *
+ * @param input - The switch, as for `switchBudget`.
+ * @param device - Class, and what else the basis of the budget asks for: request, draw [W], run [Ω], measurement [W], card.
+ * @returns How many, what each takes [W], what keeps one more out, and what is left [W].
+ * @throws {@link InputError} As `switchBudget`; `parameter` is a path such as `device.poeClass`.
+ * @example Class 3 devices on what 20 of class 4 leave of 740 W
+ * const ports = Array.from({ length: 20 }, (_, index) => ({ port: index + 1, poeClass: 4 as const }));
+ * const room = roomForMore({ capacity: 740, basis: 'class', ports }, { poeClass: 3 });
+ * [room.count, room.limitedBy, room.left]; // => [9, 'switch', 1.4]
+ */
+export function roomForMore(input: SwitchBudgetInput, device: AddedDevice): RoomForMore {
+  requireObject(device, 'device', 'an object with poeClass');
+  const budget = switchBudget(input);
+  const { freePorts, ...added } = device;
+  if (freePorts !== undefined) requireInteger(freePorts, 0, 1e6, 'device.freePorts');
+  const { power, carried, limit = input.portLimit, group } = portDemand({ ...added, port: 1 }, input.basis, 'device');
+  const card = budget.groups?.find((one) => one.group === group);
+  if (group !== undefined && card === undefined) throw new InputError('unknown', 'device.group', 'the name of one of groups', group);
+
+  const each = wholeNanowatts(power, 'up');
+  const ofSwitch = roomOfSwitch(input, budget);
+  const room = card === undefined ? ofSwitch : roomOfCard(input, budget, card.headroom, group, ofSwitch);
+  const shared = { each: each / PER_WATT, budget };
+  const none = { count: 0, left: room.nanowatts / PER_WATT, ...shared };
+  if (!carried) return { limitedBy: 'run', ...none };
+  if (limit !== undefined && each > wholeNanowatts(limit, 'down')) return { limitedBy: 'port', ...none };
+  if (room.shut) return { limitedBy: room.by, ...none };
+  if (each === 0 && freePorts === undefined) return { left: room.nanowatts / PER_WATT, ...shared };
+  const byPower = each === 0 ? Number.POSITIVE_INFINITY : Math.floor(room.nanowatts / each);
+  const count = freePorts === undefined || byPower < freePorts ? byPower : freePorts;
+  return { count, limitedBy: count < byPower ? 'free ports' : room.by, left: (room.nanowatts - count * each) / PER_WATT, ...shared };
+}
+
+interface Room {
+  readonly nanowatts: number;
+  readonly by: 'switch' | 'group';
+  /** Someone is denied already, and under `strict` nobody comes after. */
+  readonly shut: boolean;
+}
+
+/** What several ports together may still take, without the limit of one port. */
+function roomOfSwitch({ policy }: SwitchBudgetInput, budget: SwitchBudget): Room {
+  const shut = policy !== 'fill' && budget.denied.some(({ deniedBy }) => deniedBy === 'switch');
+  return { nanowatts: shut ? 0 : wholeNanowatts(budget.headroom, 'down'), by: 'switch', shut };
+}
+
+function roomOfCard({ policy }: SwitchBudgetInput, budget: SwitchBudget, headroom: Watts, group: string | undefined, ofSwitch: Room): Room {
+  const shut = policy !== 'fill' && budget.denied.some((port) => port.deniedBy === 'group' && port.group === group);
+  const nanowatts = shut ? 0 : wholeNanowatts(headroom, 'down');
+  return !ofSwitch.shut && (shut || nanowatts < ofSwitch.nanowatts) ? { nanowatts, by: 'group', shut } : ofSwitch;
+}

@@ -1,0 +1,174 @@
+/** What a switch takes from the mains, and where the heat goes. @module */
+import { btuPerHour } from '../../quantity/convert.ts';
+import { requireNonNegative, requireObject, requirePositive } from '../../quantity/guards.ts';
+import { InputError } from '../../quantity/input-error.ts';
+import type { Amperes, Volts, Watts } from '../../quantity/units.ts';
+import { type SwitchBudget, switchBudget } from '../switch-budget.ts';
+import { checked, measuredFlow, type PortFlow, portFlow } from './port-demand.ts';
+import type { SwitchBudgetInput } from './switch-input.ts';
+
+/** A switch with what is known of its mains side. */
+export interface SwitchMainsInput {
+  /** The switch and its ports; who is powered follows from it. */
+  readonly budget: SwitchBudgetInput;
+  /** Output over input power of the supplies at this load, a fraction above 0 and up to 1; not included if absent. */
+  readonly efficiency?: number | undefined;
+  /** What the switch itself takes from its supplies; that of the budget, or not included, if absent. [W] */
+  readonly systemLoad?: Watts | undefined;
+  /** What each powered port loses inside the switch; not included if absent. [W] */
+  readonly portLoss?: Watts | undefined;
+  /** Mains voltage, for the current. [V] */
+  readonly mainsVoltage?: Volts | undefined;
+  /** Power factor of the supplies, a fraction above 0 and up to 1; 1 if absent. */
+  readonly powerFactor?: number | undefined;
+}
+
+/** A power with what is not in it. */
+export interface PowerFigure {
+  /** [W] */
+  readonly watts: Watts;
+  /** What is missing from the figure, in words: print it beside the figure. */
+  readonly notIncluded: readonly string[];
+}
+
+/** One powered port. */
+export interface PortHeat extends PortFlow {
+  readonly port: number;
+}
+
+/** What a switch takes from the mains, and where it goes. */
+export interface SwitchMains {
+  readonly mainsInput: PowerFigure;
+  /** Absent where no mains voltage is given. */
+  readonly mainsCurrent?: {
+    /** [A] */
+    readonly amperes: Amperes;
+    readonly notIncluded: readonly string[];
+  };
+  /** What stays in the rack: conversion loss, system load, port loss. */
+  readonly rackHeat: PowerFigure & {
+    /** The same in BTU per hour. */
+    readonly btuPerHour: number;
+  };
+  /** What the devices draw, and turn to heat, light or sound where they are. [W] */
+  readonly devicePower: Watts;
+  /** Heat along the cables. [W] */
+  readonly cableHeat: Watts;
+  /** What leaves the ports: `devicePower + cableHeat`. [W] */
+  readonly portPower: Watts;
+  /** Lost in the switch behind its ports; 0 where it is not included. [W] */
+  readonly portLoss: Watts;
+  /** 0 where it is not included. [W] */
+  readonly systemLoad: Watts;
+  /** Lost in the supplies; 0 where it is not included. [W] */
+  readonly conversionLoss: Watts;
+  /** Each powered port. */
+  readonly ports: readonly PortHeat[];
+  readonly budget: SwitchBudget;
+  readonly assumptions: readonly string[];
+  readonly caution: string;
+  /** The two figures and what is not in them, in a sentence. */
+  readonly statement: string;
+}
+
+/** The caution that goes with every figure of the mains side. */
+const CAUTION =
+  'Arithmetic for planning, not a design of a mains circuit: sockets, protection and cooling are for the local code and a licensed practitioner.';
+
+/**
+ * Mains input, current and rack heat of a switch, and the heat along its cables and at its devices.
+ *
+ * Each powered port at the draw of its device over its run, or at its measurement on the basis `measured`; a draw that
+ * is not stated is all that the class allows, a run that is not stated the worst channel. Mains input = device power +
+ * cable heat + port loss + system load + conversion loss; rack heat is the last three. One efficiency for every load: at
+ * a light load real supplies do worse.
+ *
+ * @param input - The switch, efficiency and power factor as fractions, system load and port loss [W], mains voltage [V].
+ * @returns Mains input and rack heat [W], each with what is not in it, the current [A], and where the power goes [W].
+ * @throws {@link InputError} As `switchBudget`, or if an efficiency or power factor is 0 or above 1, or a measured power
+ *   is more than its run could take.
+ * @example Ten class 4 devices at their most over the worst channel, 90 % efficiency, 40 W for the switch itself
+ * const ports = Array.from({ length: 10 }, (_, index) => ({ port: index + 1, poeClass: 4 as const }));
+ * const { mainsInput, rackHeat } = switchMains({
+ *   budget: { capacity: 370, basis: 'class', ports },
+ *   efficiency: 0.9,
+ *   systemLoad: 40,
+ *   portLoss: 0,
+ * });
+ * [mainsInput.watts.toFixed(1), rackHeat.watts.toFixed(1), rackHeat.btuPerHour.toFixed(0)]; // => ['377.8', '77.8', '265']
+ */
+export function switchMains(input: SwitchMainsInput): SwitchMains {
+  requireObject(input, 'input', 'an object with budget');
+  const { efficiency, portLoss: lossPerPort, mainsVoltage, powerFactor } = input;
+  requireObject(input.budget, 'budget', 'a switch, as for switchBudget');
+  const systemLoad = input.systemLoad ?? input.budget.systemLoad;
+  if (efficiency !== undefined) requireShare(efficiency, 'efficiency');
+  if (powerFactor !== undefined) requireShare(powerFactor, 'powerFactor');
+  if (systemLoad !== undefined) requireNonNegative(systemLoad, 'systemLoad', 'W');
+  if (lossPerPort !== undefined) requireNonNegative(lossPerPort, 'portLoss', 'W');
+  if (mainsVoltage !== undefined) requirePositive(mainsVoltage, 'mainsVoltage', 'V');
+  const budget = switchBudget(input.budget);
+
+  const ports = flowsOf(input.budget, budget);
+  let devicePower = 0;
+  let cableHeat = 0;
+  for (const flow of ports) {
+    devicePower += flow.devicePower;
+    cableHeat += flow.cableHeat;
+  }
+  const portPower = devicePower + cableHeat;
+  const portLoss = (lossPerPort ?? 0) * ports.length;
+  const output = portPower + portLoss + (systemLoad ?? 0);
+  const watts = output / (efficiency ?? 1);
+  const conversionLoss = efficiency === undefined ? 0 : (output * (1 - efficiency)) / efficiency;
+  const inRack = portLoss + (systemLoad ?? 0) + conversionLoss;
+
+  const notIncluded: string[] = [];
+  if (systemLoad === undefined) notIncluded.push('system load');
+  if (efficiency === undefined) notIncluded.push('conversion loss');
+  if (lossPerPort === undefined) notIncluded.push('port loss');
+  const assumptions = [...budget.assumptions];
+  if (ports.length < budget.powered.length) {
+    const flowing = new Set(ports.map(({ port }) => port));
+    const dead = budget.powered.filter(({ port }) => !flowing.has(port)).map(({ port }) => port);
+    assumptions.push(`the run cannot carry the draw, which is counted as nothing: port ${dead.sort((a, b) => a - b).join(', ')}`);
+  }
+  if (mainsVoltage !== undefined && powerFactor === undefined) assumptions.push('power factor not stated, 1 is taken');
+  const perBtu = btuPerHour(1);
+  const missing = notIncluded.length === 0 ? '' : ` (not included: ${notIncluded.join(', ')})`;
+  return {
+    mainsInput: { watts, notIncluded },
+    ...(mainsVoltage === undefined ? {} : { mainsCurrent: { amperes: watts / (mainsVoltage * (powerFactor ?? 1)), notIncluded } }),
+    rackHeat: { watts: inRack, btuPerHour: inRack / perBtu, notIncluded },
+    devicePower,
+    cableHeat,
+    portPower,
+    portLoss,
+    systemLoad: systemLoad ?? 0,
+    conversionLoss,
+    ports,
+    budget,
+    assumptions,
+    caution: CAUTION,
+    statement: `Mains input ${watts.toFixed(1)} W${missing}; heat in the rack ${inRack.toFixed(1)} W, ${(inRack / perBtu).toFixed(0)} BTU/h${missing}.`,
+  };
+}
+
+function flowsOf({ ports, basis }: SwitchBudgetInput, budget: SwitchBudget): PortHeat[] {
+  const powered = new Set(budget.powered.map(({ port }) => port));
+  const flows: PortHeat[] = [];
+  for (const [index, entry] of ports.entries()) {
+    if (!powered.has(entry.port)) continue;
+    const path = `ports[${index}]`;
+    const { limits } = checked(entry, path);
+    const flow =
+      basis === 'measured' && entry.measured !== undefined ? measuredFlow(entry.measured, entry, limits, path) : portFlow(entry, limits);
+    if (flow !== undefined) flows.push({ port: entry.port, ...flow });
+  }
+  return flows.sort((a, b) => a.port - b.port);
+}
+
+function requireShare(value: number, parameter: string): void {
+  requirePositive(value, parameter, '(a fraction)');
+  if (value > 1) throw new InputError('range', parameter, 'a fraction above 0 and up to 1', value);
+}

@@ -36,10 +36,8 @@ export function assumptions(report: Report): Assumption[] {
     const run = file === report.file && line !== undefined ? names.get(line) : undefined;
     // The message names its row; without that, rows with the same default read alike.
     const text = run !== undefined && message.startsWith(`run ${run}: `) ? message.slice(`run ${run}: `.length) : message;
-    add(
-      column === undefined || text.includes(column) ? text : `${column}: ${text}`,
-      run ?? (line === undefined ? file : `${file} line ${line}`),
-    );
+    const isNamed = column === undefined || text.includes(withoutUnit(column));
+    add(isNamed ? text : `${column}: ${text}`, run ?? (line === undefined ? `every row of ${file}` : `${file} line ${line}`));
   }
   for (const { run, notes } of report.runs) for (const note of notes) add(note, run);
   return [...rowsOf].map(([text, rows]) => ({ text, rows }));

@@ -1,0 +1,164 @@
+import { describe, expect, test } from 'vitest';
+import { awg } from '../../../src/conductor/awg.ts';
+import { checkRun } from '../../../src/schedule/check-run.ts';
+import type { PoweredRunReport } from '../../../src/schedule/report.ts';
+import { cueLight, frozen, piece, powered, stageRack } from './check-samples.ts';
+
+function check(...given: Parameters<typeof powered>): PoweredRunReport {
+  return checkRun(powered(...given), { switch: stageRack() }) as PoweredRunReport;
+}
+
+describe('a powered run', () => {
+  // 94 m at 9.38 Ω/100 m (ANSI/TIA-568.2-D) and two connections of 0.2 Ω (the same, from memory): one conductor 9.2172 Ω.
+  const run = check({}, { installed: [piece('cat6', 94)] });
+
+  test('has the three loops of its conductor', () => {
+    expect(run.loops.pairLoop).toBeCloseTo(2 * 9.2172, 10);
+    expect(run.loops.twoPair).toBeCloseTo(9.2172, 10);
+    expect(run.loops.fourPair).toBeCloseTo(9.2172 / 2, 10);
+    expect(run.pairLoopAt20).toBeCloseTo(2 * 9.2172, 10);
+  });
+
+  test('says what a meter should show, from usual copper to the most allowed', () => {
+    // 23 AWG at 66.8 Ω/km: ASTM B258 diameter, 1/58 Ω·mm²/m, as the handbook tables print it.
+    expect(run.meterReading.nominal).toBeCloseTo(2 * (0.0668 * 94 + 0.4), 1);
+    expect(run.meterReading.maximum).toBe(run.loops.pairLoop);
+  });
+
+  test('is judged at the lowest voltage of its port, and obeys Ohm', () => {
+    expect(run.supplyVoltage).toEqual({ low: 50, high: 50 });
+    const { farEnd } = run;
+    expect(farEnd.feasible && farEnd.voltage).toBeCloseTo(50 - (farEnd.feasible ? farEnd.totalCurrent : Number.NaN) * 9.2172, 10);
+    expect(farEnd.feasible && farEnd.power).toBe(12.95);
+    expect(farEnd.feasible && farEnd.cableHeat).toBeCloseTo((farEnd.feasible ? farEnd.totalCurrent : Number.NaN) ** 2 * 9.2172, 10);
+  });
+
+  test.each([
+    [3, 2, 1],
+    [6, 4, 2],
+  ] as const)('of class %i sends its current through %i pairs, so %i pairsets', (poeClass, pairs, pairsets) => {
+    const { farEnd, ...other } = checkRun(powered({}, { poeClass })) as PoweredRunReport;
+    expect(other.pairs).toBe(pairs);
+    if (!farEnd.feasible) throw new Error('a short run carries its class');
+    expect(farEnd.pairsetCurrent).toBe(farEnd.totalCurrent / pairsets);
+    expect(farEnd.conductorCurrent).toBe(farEnd.totalCurrent / pairsets / 2);
+  });
+
+  test('has two verdicts, and a limit that governs', () => {
+    expect(run.verdict).toEqual({ power: 'pass', cabling: 'fail' });
+    expect(run.outcome).toBe('fail');
+    expect(run.governing?.name).toBe('permanent-link-length');
+    expect(run.powerChecks.map(({ name }) => name)).toContain('pd-voltage');
+    expect(run.cablingChecks.map(({ name }) => name)).toContain('channel-loop');
+  });
+
+  test('that fails has remedies, one that passes none', () => {
+    expect(run.remedies.map(({ remedy, to }) => [remedy, to])).toContainEqual(['shorter-run', 90]);
+    expect(check().remedies).toEqual([]);
+  });
+
+  test('has no cabling verdict where no cabling rules apply', () => {
+    const bare = checkRun(powered({}, { installed: [piece('cat6', 94)] }), { cabling: 'none' });
+    expect(bare.verdict).toEqual({ power: 'pass' });
+    expect(bare.cablingChecks).toEqual([]);
+    expect(bare.outcome).toBe('pass');
+  });
+
+  test('on no known switch is judged on the weakest type that serves its class, and says so', () => {
+    const run = checkRun(powered({}, { poeClass: 4 })) as PoweredRunReport;
+    expect(run.pseType).toBe(2);
+    expect(run.notes).toEqual([expect.stringContaining('Type 2 port, the weakest that serves class 4')]);
+    expect(check().notes).toEqual([]);
+  });
+
+  test('on a port of too weak a type is granted less than it wants: a failing check, and a stronger port as remedy', () => {
+    const run = checkRun(powered({}, { poeClass: 8 }), { switch: stageRack({ type: 3 }) }) as PoweredRunReport;
+    expect([run.poeClass, run.grantedClass]).toEqual([8, 6]);
+    // IEEE 802.3: 51 W for class 6, 71.3 W for class 8.
+    expect(run.powerChecks.find(({ name }) => name === 'pd-power')).toMatchObject({ value: 71.3, limit: 51, verdict: 'fail' });
+    expect(run.remedies).toContainEqual(expect.objectContaining({ remedy: 'higher-port-type', from: 3, to: 4 }));
+    expect(run.notes).toEqual([expect.stringContaining('grants class 6')]);
+  });
+
+  test('takes the voltage that the switch states', () => {
+    const run = checkRun(powered(), { switch: stageRack({ minimumVoltage: 53 }) });
+    expect(run.supplyVoltage).toEqual({ low: 53, high: 53 });
+  });
+
+  test('that cannot carry its load says what the line could deliver', () => {
+    const run = checkRun(powered({}, { poeClass: 4, installed: [piece('cat6', 400)] }));
+    // One conductor of 400 m and two connections: 37.92 Ω; 50²/4R = 16.48 W, 50/R = 1.319 A.
+    expect(run.farEnd.feasible).toBe(false);
+    expect(!run.farEnd.feasible && run.farEnd.maximumPower).toBeCloseTo(2500 / (4 * 37.92), 9);
+    expect(!run.farEnd.feasible && run.farEnd.maximumCurrent).toBeCloseTo(50 / 37.92, 9);
+  });
+
+  test('lists its pieces', () => {
+    const run = check({}, { installed: [piece('cat6', 40, 35)], cords: [{ cable: piece('cord-28', 5).cable, length: 5 }] });
+    expect(run.pieces).toEqual([
+      { cable: 'Category 6', use: 'installed', length: 40, temperature: 35 },
+      { cable: 'Cord, 28 AWG', use: 'cord', length: 5, temperature: 20 },
+    ]);
+    expect([run.installedLength, run.channelLength]).toEqual([40, 45]);
+  });
+});
+
+describe('a two-wire run', () => {
+  test('is judged at the lowest voltage of its supply', () => {
+    const run = checkRun(cueLight());
+    // 18 AWG is 20.95 Ω/km (ASTM B258, 1/58 Ω·mm²/m), taken 2 % up for the tolerance of its diameter.
+    expect(run.loops.pairLoop).toBeCloseTo(2 * 60 * 0.02095 * 1.02, 2);
+    expect(run.supplyVoltage).toEqual({ low: 21, high: 27.6 });
+    expect(run.verdict).toEqual({ power: 'pass' });
+    expect(run.cablingChecks).toEqual([]);
+    expect(run.farEnd.feasible && run.farEnd.pairsetCurrent).toBeUndefined();
+  });
+
+  test('heats its cable most at the lowest voltage with a constant power, at the highest with a resistance', () => {
+    const heat = (load: { power: number } | { resistance: number }): number => {
+      const { farEnd, loops } = checkRun(cueLight({}, { load }));
+      return farEnd.feasible ? farEnd.cableHeat / loops.pairLoop : Number.NaN;
+    };
+    const { loops, farEnd } = checkRun(cueLight());
+    expect(heat({ power: 6 })).toBeCloseTo((farEnd.feasible ? farEnd.totalCurrent : Number.NaN) ** 2, 12);
+    expect(heat({ resistance: 96 })).toBeCloseTo((27.6 / (96 + loops.pairLoop)) ** 2, 12);
+  });
+
+  test('on one supply figure is uncertain', () => {
+    expect(checkRun(cueLight({}, { supplyVoltage: 24 })).outcome).toBe('uncertain');
+  });
+
+  test('that fails has a thicker conductor as remedy', () => {
+    const run = checkRun(cueLight({}, { conductor: awg(22), length: 90 }));
+    expect(run.outcome).toBe('fail');
+    expect(run.remedies.map(({ remedy, to }) => [remedy, to])).toContainEqual(['thicker-conductor', 20]);
+  });
+});
+
+describe('checkRun', () => {
+  test('leaves its input alone and shares nothing with it', () => {
+    const input = frozen(powered({}, { cords: [piece('cord-24', 5)] }));
+    const run = checkRun(input, frozen({ switch: stageRack() }));
+    expect(JSON.parse(JSON.stringify(run))).toEqual(run);
+    expect(structuredClone(run)).toEqual(run);
+    expect(Object.isFrozen(run.pieces[0])).toBe(false);
+  });
+
+  test.each([
+    ['no run', undefined, 'run'],
+    ['a list', [], 'run'],
+    ['an unknown kind', { ...powered(), kind: 'wireless' }, 'run.kind'],
+    ['no facts', { ...powered(), input: null }, 'run.input'],
+    ['a length below 0', powered({}, { installed: [piece('cat6', -1)] }), 'installed[0].length'],
+  ])('refuses %s', (_what, run, parameter) => {
+    expect(() => checkRun(run as never)).toThrow(
+      expect.objectContaining({ name: 'InputError', parameter: expect.stringContaining(parameter) }),
+    );
+  });
+
+  test('refuses a switch that is not the one the run names', () => {
+    expect(() => checkRun(powered(), { switch: stageRack({ switch: 'Foyer' }) })).toThrow(
+      "expected the switch that the run names, 'Stage rack'",
+    );
+  });
+});

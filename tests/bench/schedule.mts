@@ -23,7 +23,7 @@ function scheduleText(rows: number): { runs: string; switches: string } {
     );
   }
   const switches = ['Switch,Type,Ports,Budget (W)'];
-  for (let index = 0; index < Math.ceil(rows / PORTS); index++) switches.push(`S-${index},802.3at,${PORTS},740`);
+  for (let index = 0; index < Math.ceil(rows / PORTS); index++) switches.push(`S-${index},802.3at,${PORTS},1440`);
   return { runs: `${runs.join('\n')}\n`, switches: `${switches.join('\n')}\n` };
 }
 

@@ -30,11 +30,26 @@ export const CHECK_WORDS: Readonly<Record<CheckName, { readonly title: string; r
   material: { title: 'Copper conductors', limit: 'least' },
 };
 
-/** Value, limit and margin of a check, for a table. @internal */
-export function checkFigures(check: Check): { value: string; limit: string; margin: string; share: string } {
+/** Value, limit and margin of a check for a table, each in no more columns than given (the sign of a limit apart). @internal */
+export function checkFigures(check: Check, columns = 24): { value: string; limit: string; margin: string; share: string } {
   const [value, limit] = figures(check);
   const sign = limitSide(check) === 'most' ? '≤' : '≥';
-  return { value, limit: `${sign} ${limit}`, margin: difference(check), share: percent(check.marginFraction) };
+  return {
+    value: within(value, check.value, check, columns),
+    limit: `${sign} ${within(limit, check.limit, check, columns)}`,
+    margin: within(difference(check), check.margin, check, columns),
+    share: percent(check.marginFraction),
+  };
+}
+
+/** A figure that is too long in full, rounded; what rounding hides the margin shows, as a power of ten. */
+function within(text: string, value: number, { unit, margin }: Check, columns: number): string {
+  if (text.length <= columns) return text;
+  const factor = unit === '1' ? 100 : 1;
+  const sign = unit === '1' ? '%' : unit;
+  if (value === margin) return `${(value * factor).toExponential(0).replace('e+', 'e')} ${sign}`;
+  const rounded = amount(value * factor, sign);
+  return rounded.length <= columns ? rounded : `${(value * factor).toExponential(1).replace('e+', 'e')} ${sign}`;
 }
 
 function limitSide({ name, value, limit: against, margin }: Check): 'most' | 'least' {

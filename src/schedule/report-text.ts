@@ -25,7 +25,7 @@ import {
 
 /** How a text report looks. */
 export interface ReportTextOptions {
-  /** Columns of the terminal, 60 to 400; 80 if absent. */
+  /** Columns of the terminal, 72 to 400; 80 if absent. */
   readonly width?: number | undefined;
   /** Whether verdicts and headings are coloured as well; off if absent. Never the only signal. */
   readonly colour?: boolean | undefined;
@@ -46,7 +46,7 @@ const SGR = { heading: '1', FAIL: '1;31', DENIED: '1;31', uncertain: '33', margi
  * @param report - The report of `checkSchedule`.
  * @param options - Width in columns, colour.
  * @returns Lines that end in `\n`, none wider than `width` (a name that is too long for its column is cut).
- * @throws {@link InputError} If the width is not a whole number from 60 to 400.
+ * @throws {@link InputError} If the width is not a whole number from 72 to 400.
  * @example
  * const report = checkSchedule({
  *   runs: [{ kind: 'two-wire', run: 'CL-01', input: {
@@ -60,8 +60,9 @@ export function reportText(report: Report, options: ReportTextOptions = {}): str
   requireObject(report, 'report', 'a report of checkSchedule');
   requireObject(options, 'options', 'an object with width and colour');
   const { width = 80, colour = false } = options;
-  requireInteger(width, 60, 400, 'options.width');
+  requireInteger(width, 72, 400, 'options.width');
   const standard = report.settings.cabling;
+  const titleWidth = Math.min(28, width - 52);
   const paint = (text: string, as: keyof typeof SGR): string => (colour && SGR[as] !== '' ? `\u001b[${SGR[as]}m${text}\u001b[0m` : text);
   const heading = (text: string): string => `\n${paint(text.toUpperCase(), 'heading')}\n\n`;
   const line = (text: string, first = '', indent = first): string => `${wrap(text, width, first, indent)}\n`;
@@ -136,8 +137,8 @@ export function reportText(report: Report, options: ReportTextOptions = {}): str
 
   function shedding({ switch: name, budget }: SwitchReport): string {
     if (budget === undefined) return '';
-    let text = line(
-      `${name}: its ports want ${amount(budget.demand, 'W')}, it has ${amount(budget.capacity, 'W')}. ${paint('DENIED', 'DENIED')}, in this order:`,
+    let text = loud(
+      line(`${name}: its ports want ${amount(budget.demand, 'W')}, it has ${amount(budget.capacity, 'W')}. DENIED, in this order:`),
     );
     for (const port of budget.denied) text += line(deniedInWords(port), '  - ', '    ');
     return text + line('Find a larger supply, move a device to another switch, or give what must stay on a higher priority.', '  ');
@@ -146,7 +147,7 @@ export function reportText(report: Report, options: ReportTextOptions = {}): str
   function everyRun(): string[] {
     if (report.runs.length === 0) return [];
     const wide = width >= 120;
-    const runWidth = Math.min(Math.max(...sampled(report.runs).map(({ run }) => widthOf(run)), 3), 12);
+    const runWidth = longestName(report.runs);
     const closest = wide ? 38 : 0;
     const deviceWidth = width - runWidth - 55 - closest;
     return [
@@ -179,15 +180,16 @@ export function reportText(report: Report, options: ReportTextOptions = {}): str
     for (const [name, fact] of facts) text += line(fact, `  ${left(name, 8)}`, ' '.repeat(10));
     for (const note of run.notes) text += line(note, `  ${left('Note', 8)}`, ' '.repeat(10));
     const checks = [...run.powerChecks, ...run.cablingChecks];
-    if (checks.length > 0) text += `  ${left('Check', 28)}${right('Value', 12)}${right('Limit', 14)}${right('Margin', 13)}  Verdict\n`;
+    if (checks.length > 0)
+      text += `  ${left('Check', titleWidth)}${right('Value', 12)}${right('Limit', 14)}${right('Margin', 13)}  Verdict\n`;
     for (const check of checks) text += checkLine(check);
     return text;
   }
 
   function checkLine(check: Check): string {
-    const { value, limit, margin } = checkFigures(check);
+    const { value, limit, margin } = checkFigures(check, 11);
     const verdict = word(check.verdict);
-    return `  ${left(CHECK_WORDS[check.name].title, 28)}${right(value, 12)}${right(limit, 14)}${right(margin, 13)}  ${paint(verdict, verdict)}\n`;
+    return `  ${left(CHECK_WORDS[check.name].title, titleWidth)}${right(value, 12)}${right(limit, 14)}${right(margin, 13)}  ${paint(verdict, verdict)}\n`;
   }
 
   function switchLines(entry: SwitchReport): string {
@@ -226,7 +228,12 @@ function within(value: number, decimals: number, columns: number): string {
   return text.length > columns ? value.toExponential(0).replace('e+', 'e') : text;
 }
 
-/** Enough runs to know how wide their names are. */
-function sampled(runs: readonly RunReport[]): readonly RunReport[] {
-  return runs.length > 1000 ? runs.slice(0, 1000) : runs;
+/** Columns for the names of the runs: 3 to 12. */
+function longestName(runs: readonly RunReport[]): number {
+  let longest = 3;
+  for (const { run } of runs) {
+    const width = widthOf(run);
+    if (width > longest) longest = width;
+  }
+  return longest < 12 ? longest : 12;
 }

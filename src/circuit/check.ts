@@ -26,6 +26,10 @@ export type PowerCheckName =
   | 'pair-to-pair-unbalance'
   /** The drop along a two-wire circuit is within what is permitted. */
   | 'voltage-drop'
+  /** Voltage at the device, drawing nothing at the highest supply, is within the maximum on its data sheet. */
+  | 'device-overvoltage'
+  /** A short at the far end draws what opens the protective device. */
+  | 'fault-current'
   /** Every piece of the run has copper conductors: the fraction of its pieces that do. */
   | 'material';
 

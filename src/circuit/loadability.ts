@@ -57,7 +57,8 @@ export function loadability(input: NetworkInput, options: LoadabilityOptions = {
   }
   const solver = solverFor(problem);
   const grown = tap === undefined ? problem : networkProblem({ ...input, taps: input.taps.map((one, i) => (i === tap ? one : idle(one))) });
-  const fixed = tap === undefined ? undefined : networkProblem({ ...input, taps: input.taps.map((one, i) => (i === tap ? idle(one) : one)) });
+  const fixed =
+    tap === undefined ? undefined : networkProblem({ ...input, taps: input.taps.map((one, i) => (i === tap ? idle(one) : one)) });
   const tapNodes = [...new Set(Array.from(problem.tapName, (name) => problem.nodeOfName[name] as number))];
 
   const carries = (factor: number): boolean => {

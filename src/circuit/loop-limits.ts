@@ -3,15 +3,19 @@ import { differenceOfProducts, nextDown } from '../quantity/exact.ts';
 import type { Ohms, Volts, Watts } from '../quantity/units.ts';
 import type { Load } from './operating-point.ts';
 
+/** In place of a resistance: the supply itself is under the minimum, so no line is short enough. @internal */
+export const NO_LINE = -1;
+
 /**
  * Most line resistance at which the supply gives no more than `limit`.
  *
- * From `P = W - (W/V)²·R`. `undefined` if the line collapses before the supply ever has to give that much.
+ * From `P = W - (W/V)²·R`; {@link NO_LINE} if the load alone takes more. `undefined` if the line collapses before the supply ever has to give that much.
  * @internal
  */
 export function resistanceAtSupplyPower(supplyVoltage: Volts, power: Watts, limit: Watts): Ohms | undefined {
   // At collapse the supply gives 2P: a limit above that is never the one that bites.
   if (limit >= 2 * power) return undefined;
+  if (limit < power) return NO_LINE;
   const voltsPerWatt = supplyVoltage / limit;
   return (limit - power) * voltsPerWatt * voltsPerWatt;
 }
@@ -19,12 +23,14 @@ export function resistanceAtSupplyPower(supplyVoltage: Volts, power: Watts, limi
 /**
  * Most line resistance at which the load still sees `minimum`.
  *
- * From `(V - U)/R = P/U`. `undefined` if the line collapses before the voltage falls that low, or at no load.
+ * From `(V - U)/R = P/U`. `undefined` if the line collapses before the voltage falls that low, or at no load;
+ * {@link NO_LINE} if the supply is under the minimum.
  * @internal
  */
 export function resistanceAtLoadVoltage(supplyVoltage: Volts, power: Watts, minimum: Volts): Ohms | undefined {
+  if (minimum > supplyVoltage) return NO_LINE;
   // The stable root never lies under half the supply voltage.
-  if (power === 0 || minimum * 2 < supplyVoltage) return power === 0 && minimum > supplyVoltage ? -1 : undefined;
+  if (power === 0 || minimum * 2 < supplyVoltage) return undefined;
   return ((supplyVoltage - minimum) * minimum) / power;
 }
 
@@ -40,9 +46,9 @@ export function resistanceAtCollapse(supplyVoltage: Volts, power: Watts): Ohms |
 /** Most line resistance at which any kind of load still sees `minimum`; `undefined` where nothing bounds it. @internal */
 export function resistanceAtVoltage(supplyVoltage: Volts, load: Load, minimum: Volts): Ohms | undefined {
   if (load.power !== undefined) return resistanceAtLoadVoltage(supplyVoltage, load.power, minimum);
+  if (minimum > supplyVoltage) return NO_LINE;
   if (load.resistance !== undefined) return load.resistance * ((supplyVoltage - minimum) / minimum);
-  if (load.current > 0) return (supplyVoltage - minimum) / load.current;
-  return minimum > supplyVoltage ? -1 : undefined;
+  return load.current > 0 ? (supplyVoltage - minimum) / load.current : undefined;
 }
 
 /** Most line resistance that carries any kind of load at all; `undefined` where nothing bounds it. @internal */

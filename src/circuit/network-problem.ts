@@ -158,7 +158,8 @@ export function networkProblem(input: NetworkInput): NetworkProblem {
     problem.held[node] = 1;
     problem.heldVoltage[node] = voltage;
   }
-  for (let i = 0; i < taps.length; i++) addLoad(problem, nodeOfName[tapName[i] as number] as number, (taps[i] as NetworkTap).load, `taps[${i}].load`);
+  for (let i = 0; i < taps.length; i++)
+    addLoad(problem, nodeOfName[tapName[i] as number] as number, (taps[i] as NetworkTap).load, `taps[${i}].load`);
   requireReach(problem);
   return problem;
 }

@@ -71,25 +71,30 @@ export type OperatingPoint = FeasiblePoint | InfeasiblePoint;
  */
 export function operatingPoint(input: OperatingPointInput): OperatingPoint {
   requireObject(input, 'input', 'an object with supplyVoltage, resistance and load');
-  const { supplyVoltage, resistance, load } = input;
+  requireNonNegative(input.resistance, 'resistance', 'Ω');
+  // `+ 0` turns a -0 into 0, which is what JSON would make of it.
+  return settle(input.supplyVoltage, input.resistance + 0, input.load);
+}
+
+/** The same for a line resistance that the library itself has made, however small. @internal */
+export function settle(supplyVoltage: Volts, resistance: Ohms, load: Load): OperatingPoint {
   requirePositive(supplyVoltage, 'supplyVoltage', 'V');
-  requireNonNegative(resistance, 'resistance', 'Ω');
   requireObject(load, 'load', 'an object with power, current or resistance');
 
   if (load.power !== undefined && load.current === undefined && load.resistance === undefined) {
     requireNonNegative(load.power, 'load.power', 'W');
-    return constantPower(supplyVoltage, resistance, load.power);
+    return constantPower(supplyVoltage, resistance, load.power + 0);
   }
   if (load.current !== undefined && load.power === undefined && load.resistance === undefined) {
     requireNonNegative(load.current, 'load.current', 'A');
-    return constantCurrent(supplyVoltage, resistance, load.current);
+    return constantCurrent(supplyVoltage, resistance, load.current + 0);
   }
   if (load.resistance !== undefined && load.power === undefined && load.current === undefined) {
     requireNonNegative(load.resistance, 'load.resistance', 'Ω');
     if (load.resistance === 0 && resistance === 0) {
       throw new InputError('conflict', 'load.resistance', 'a number above 0 Ω on a line of 0 Ω', 0);
     }
-    return constantResistance(supplyVoltage, resistance, load.resistance);
+    return constantResistance(supplyVoltage, resistance, load.resistance + 0);
   }
   throw new InputError('conflict', 'load', 'exactly one of power, current and resistance', load);
 }
@@ -136,7 +141,11 @@ function constantCurrent(V: Volts, R: Ohms, current: Amperes): OperatingPoint {
 
 function constantResistance(V: Volts, R: Ohms, loadResistance: Ohms): OperatingPoint {
   const total = R + loadResistance;
-  const current = V / total;
+  // What the sum lost in rounding (Knuth's two-sum): squared in the powers, it would cost a digit.
+  const back = total - R;
+  const lost = R - (total - back) + (loadResistance - back);
+  const rounded = V / total;
+  const current = rounded - rounded * (lost / total);
   const voltageDrop = current * R;
   const loadVoltage = current * loadResistance;
   return {

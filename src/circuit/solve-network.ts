@@ -8,7 +8,7 @@ import { type NetworkInput, type NetworkProblem, type NetworkTap, networkProblem
 export interface NetworkSolution {
   readonly feasible: true;
   /** Every node, in order of first mention. */
-  readonly nodes: readonly { readonly node: string; /** [V] */ readonly voltage: Volts }[];
+  readonly nodes: readonly { readonly node: string /** [V] */; readonly voltage: Volts }[];
   /** The same by name. [V] */
   readonly voltages: Readonly<Record<string, Volts>>;
   /** By section, positive from its `from` to its `to`. [A] */
@@ -21,9 +21,9 @@ export interface NetworkSolution {
     /** [W] */ readonly power: Watts;
   }[];
   /** By node that a supply holds; negative where the supply is fed by another. */
-  readonly supplies: readonly { readonly at: string; /** [A] */ readonly current: Amperes; /** [W] */ readonly power: Watts }[];
+  readonly supplies: readonly { readonly at: string /** [A] */; readonly current: Amperes /** [W] */; readonly power: Watts }[];
   /** The node with the least voltage. */
-  readonly lowest: { readonly node: string; /** [V] */ readonly voltage: Volts };
+  readonly lowest: { readonly node: string /** [V] */; readonly voltage: Volts };
   /** From all supplies. [W] */
   readonly supplyPower: Watts;
   /** To all taps. [W] */

@@ -84,7 +84,11 @@ export function maximumTaps(input: TapCountInput): TapCount {
   return { count: good, limitedBy: ends, lowestVoltage };
 
   function chainOf(count: number): Parameters<typeof solveNetwork>[0] {
-    const sections = Array.from({ length: count }, (_, i) => ({ from: i, to: i + 1, resistance: i === 0 ? feedResistance : spacingResistance }));
+    const sections = Array.from({ length: count }, (_, i) => ({
+      from: i,
+      to: i + 1,
+      resistance: i === 0 ? feedResistance : spacingResistance,
+    }));
     return {
       supplies: [{ at: 0, voltage: supplyVoltage }],
       sections,

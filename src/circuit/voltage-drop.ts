@@ -1,10 +1,10 @@
 /** A two-wire DC circuit: the drop along its conductors. @module */
 import type { Conductor } from '../conductor/conductor.ts';
-import { resistancePerMetre } from '../conductor/resistance-per-metre.ts';
+import { requireConductor, resistancePerMetre } from '../conductor/resistance-per-metre.ts';
 import { requireNonNegative, requireObject } from '../quantity/guards.ts';
 import { InputError } from '../quantity/input-error.ts';
 import type { Celsius, Metres, Volts } from '../quantity/units.ts';
-import { type Load, type OperatingPoint, operatingPoint } from './operating-point.ts';
+import { type Load, type OperatingPoint, settle } from './operating-point.ts';
 
 interface TwoWireCommon {
   /** Voltage at the supply. [V] */
@@ -36,27 +36,27 @@ export type VoltageDropInput =
  * point.feasible && point.voltageDrop.toFixed(2); // => '1.10'
  */
 export function voltageDrop(input: VoltageDropInput): OperatingPoint {
-  return operatingPoint({ supplyVoltage: input.supplyVoltage, resistance: twoWireResistance(input), load: input.load });
+  requireObject(input, 'input', 'an object with supplyVoltage, conductor, length and load');
+  return settle(input.supplyVoltage, twoWireResistance(input), input.load);
 }
 
 /** Out and back, in ohms. @internal */
 export function twoWireResistance(input: Omit<VoltageDropInput, 'supplyVoltage' | 'load'>): number {
-  requireObject(input, 'input', 'an object with supplyVoltage, conductor, length and load');
   const { conductor, out, back, length, temperature } = input;
   requireNonNegative(length, 'length', 'm');
   if (conductor !== undefined) {
     if (out !== undefined || back !== undefined) {
       throw new InputError('conflict', 'conductor', 'either conductor, or out and back', conductor);
     }
-    return 2 * resistancePerMetre(conductor, temperature) * length;
+    return 2 * resistancePerMetre(conductor, temperature) * length + 0;
   }
   if (out === undefined && back === undefined) {
     throw new InputError('missing', 'conductor', 'a conductor, such as awg(18), or out and back', undefined);
   }
-  return (legResistance(out, temperature, 'out') + legResistance(back, temperature, 'back')) * length;
+  return (legResistance(out, temperature, 'out') + legResistance(back, temperature, 'back')) * length + 0;
 }
 
 function legResistance(conductor: Conductor | undefined, temperature: Celsius | undefined, parameter: string): number {
-  requireObject(conductor, parameter, 'a conductor, such as awg(18)');
+  requireConductor(conductor as Conductor, parameter);
   return resistancePerMetre(conductor as Conductor, temperature);
 }

@@ -25,5 +25,5 @@ export interface LoopResistanceInput {
 export function loopResistance(input: LoopResistanceInput): Ohms {
   requireObject(input, 'input', 'an object with conductor and length');
   requireNonNegative(input.length, 'length', 'm');
-  return 2 * resistancePerMetre(input.conductor, input.temperature) * input.length;
+  return 2 * resistancePerMetre(input.conductor, input.temperature) * input.length + 0; // `+ 0`: no -0
 }

@@ -1,5 +1,5 @@
 /** Resistance of one conductor, hot or cold. @module */
-import { requireObject, requirePositive, requireTemperature } from '../quantity/guards.ts';
+import { requireComputed, requireObject, requirePositive, requireTemperature } from '../quantity/guards.ts';
 import { InputError } from '../quantity/input-error.ts';
 import type { Celsius, OhmsPerMetre } from '../quantity/units.ts';
 import type { Conductor } from './conductor.ts';
@@ -43,11 +43,21 @@ export function requireTwenty(temperature: Celsius, material: string, parameter:
 /** @internal */
 export function requireConductor(conductor: Conductor, parameter: string): void {
   requireObject(conductor, parameter, 'a conductor, such as awg(24)');
-  requirePositive(conductor.resistancePerMetre, `${parameter}.resistancePerMetre`, 'Ω/m');
+  const { resistancePerMetre } = conductor;
+  requireComputed(resistancePerMetre, `${parameter}.resistancePerMetre`, 'Ω/m');
+  if (resistancePerMetre === 0) requirePositive(resistancePerMetre, `${parameter}.resistancePerMetre`, 'Ω/m');
   const { temperatureCoefficient, material } = conductor;
   // Absent means not known, in a conductor that says its metal; in anything else it was forgotten.
   if (temperatureCoefficient === undefined && typeof material === 'string') return;
-  if (!(typeof temperatureCoefficient === 'number' && temperatureCoefficient >= 0)) {
-    requirePositive(temperatureCoefficient as number, `${parameter}.temperatureCoefficient`, '1/K');
-  }
+  requireCoefficient(temperatureCoefficient as number, `${parameter}.temperatureCoefficient`);
+}
+
+/** Steeper than any metal, and yet its line is still above zero at the coldest temperature that is accepted. [1/K] */
+const STEEPEST = 0.008;
+
+/** @internal */
+export function requireCoefficient(coefficient: number, parameter: string): void {
+  if (typeof coefficient === 'number' && coefficient >= 0 && coefficient <= STEEPEST) return;
+  const code = coefficient === undefined ? 'missing' : typeof coefficient === 'number' ? 'range' : 'type';
+  throw new InputError(code, parameter, `a number from 0 to ${STEEPEST} 1/K`, coefficient);
 }

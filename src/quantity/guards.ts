@@ -22,6 +22,15 @@ export function requireNonNegative(value: number, parameter: string, unit: strin
 }
 
 /**
+ * Requires 0, or a magnitude from 1e-30 to 1e30: what another function of the library made of numbers in their domain.
+ * @internal
+ */
+export function requireComputed(value: number, parameter: string, unit: string): void {
+  if (typeof value === 'number' && (value === 0 || (value >= 1e-30 && value <= 1e30))) return;
+  refuse(value, parameter, `0 or a number from 1e-30 to 1e30 ${unit}`);
+}
+
+/**
  * Requires a magnitude from 1e-12 to 1e12.
  * @internal
  */

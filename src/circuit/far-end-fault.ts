@@ -1,0 +1,89 @@
+/** A short at the far end: does enough current flow to open what protects the line. @module */
+import type { Conductor } from '../conductor/conductor.ts';
+import { toMaximum } from '../conductor/to-maximum.ts';
+import { requireNonNegative, requireObject, requirePositive } from '../quantity/guards.ts';
+import type { Amperes, Celsius, Metres, Ohms, Volts } from '../quantity/units.ts';
+import { type Check, MARGINAL_BELOW, requireMarginalBelow, verdictOf } from './check.ts';
+import { twoWireResistance } from './voltage-drop.ts';
+
+/** A two-wire line, its supply and its protective device. */
+export interface FarEndFaultInput {
+  /** Lowest voltage that the supply may have. [V] */
+  readonly supplyVoltage: Volts;
+  /** Both conductors; or `out` and `back` where they differ. A nominal one is taken at its maximum. */
+  readonly conductor?: Conductor | undefined;
+  readonly out?: Conductor | undefined;
+  readonly back?: Conductor | undefined;
+  /** One way. [m] */
+  readonly length: Metres;
+  /** Conductor temperature at its highest: a hot line carries the least fault current; 20 if absent. [°C] */
+  readonly temperature?: Celsius | undefined;
+  /** Inside the supply, where its data sheet states it; 0 if absent. [Ω] */
+  readonly sourceResistance?: Ohms | undefined;
+  /** Current that surely opens the fuse or trips the electronic limit. [A] */
+  readonly tripCurrent: Amperes;
+  /** A margin under this fraction of the limit is marginal; 0.05 if absent. */
+  readonly marginalBelow?: number | undefined;
+}
+
+/** Fault current at the far end, held against the trip current. */
+export interface FarEndFault {
+  /** Into a short at the far end. [A] */
+  readonly faultCurrent: Amperes;
+  /** Supply and line, out and back. [Ω] */
+  readonly resistance: Ohms;
+  /** Longest line whose far end still trips the device, 0 where none does. [m] */
+  readonly longestProtected: Metres;
+  readonly check: Check;
+  readonly caution: string;
+}
+
+/**
+ * Current into a short at the far end of a two-wire line, against the current that opens its protective device.
+ *
+ * The least current counts: lowest voltage, hottest and thinnest conductor. Steady state by Ohm's law; how fast a device
+ * opens at that current is on its own curve. A short that does not open it heats the line for as long as it lasts.
+ *
+ * @param input - Supply voltage [V], conductors, length one way [m], temperature [°C], source resistance [Ω], trip current [A].
+ * @returns Fault current [A], loop resistance [Ω], the longest protected line [m], and the check.
+ * @throws {@link InputError} If a number is outside its domain, or supply and line together have no resistance.
+ * @example 100 m of 22 AWG at 24 V behind a 4 A fuse that needs 8 A to open
+ * const fault = farEndFaultCurrent({ supplyVoltage: 24, conductor: awg(22), length: 100, tripCurrent: 8 });
+ * [fault.faultCurrent.toFixed(2), fault.check.verdict]; // => ['2.22', 'fail']
+ */
+export function farEndFaultCurrent(input: FarEndFaultInput): FarEndFault {
+  requireObject(input, 'input', 'an object with supplyVoltage, conductor, length and tripCurrent');
+  const { supplyVoltage, conductor, out, back, length, temperature, sourceResistance = 0, tripCurrent } = input;
+  const { marginalBelow = MARGINAL_BELOW } = input;
+  requirePositive(supplyVoltage, 'supplyVoltage', 'V');
+  requireNonNegative(sourceResistance, 'sourceResistance', 'Ω');
+  requirePositive(tripCurrent, 'tripCurrent', 'A');
+  requireMarginalBelow(marginalBelow);
+  const atMost = (one: Conductor | undefined): Conductor | undefined => (one === undefined ? undefined : toMaximum(one));
+  const line = { conductor: atMost(conductor), out: atMost(out), back: atMost(back), temperature } as Parameters<
+    typeof twoWireResistance
+  >[0];
+  const resistance = twoWireResistance({ ...line, length }) + sourceResistance;
+  requirePositive(resistance, 'length', 'Ω of line and supply together');
+  const perMetre = twoWireResistance({ ...line, length: 1 });
+
+  const faultCurrent = supplyVoltage / resistance;
+  const margin = faultCurrent - tripCurrent;
+  return {
+    faultCurrent,
+    resistance,
+    longestProtected: Math.max(0, (supplyVoltage / tripCurrent - sourceResistance) / perMetre),
+    check: {
+      name: 'fault-current',
+      value: faultCurrent,
+      limit: tripCurrent,
+      unit: 'A',
+      margin,
+      marginFraction: margin / tripCurrent,
+      verdict: verdictOf(margin, tripCurrent, marginalBelow),
+      source: 'data-sheet',
+    },
+    caution:
+      'A fault that does not open its protective device can set a line on fire. The device, its curve and its place are for a licensed practitioner and the local code.',
+  };
+}

@@ -1,5 +1,5 @@
 /** From the pieces of a run to the three loops that people mean by "its resistance". @module */
-import { atTemperature } from '../conductor/resistance-per-metre.ts';
+import { atTemperature, requireCoefficient } from '../conductor/resistance-per-metre.ts';
 import {
   requireArray,
   requireInteger,
@@ -72,7 +72,7 @@ export function runResistance(input: RunResistanceInput): RunResistance {
   requireOneOf(basis, ['nominal', 'maximum'], 'basis');
 
   let length = 0;
-  let oneWay = connections * connectionResistance;
+  let oneWay = connections * connectionResistance + 0;
   for (let i = 0; i < segments.length; i++) {
     const segment = segments[i] as Segment;
     oneWay += segmentResistance(segment, basis, `segments[${i}]`);
@@ -85,7 +85,9 @@ export function runResistance(input: RunResistanceInput): RunResistance {
 export function segmentResistance(segment: Segment, basis: 'nominal' | 'maximum', path: string): Ohms {
   requireObject(segment, path, 'an object with cable and length');
   requireNonNegative(segment.length, `${path}.length`, 'm');
-  return cableResistancePerMetre(segment.cable, segment.temperature ?? 20, basis, `${path}.`) * segment.length;
+  return (
+    cableResistancePerMetre(segment.cable, segment.temperature === undefined ? 20 : segment.temperature, basis, `${path}.`) * segment.length
+  );
 }
 
 /** Requires every piece of a list to be one, so that an error names the list it stands in. @internal */
@@ -101,7 +103,7 @@ export function cableResistancePerMetre(cable: Cable, temperature: Celsius, basi
   }
   const at20 = basis === 'maximum' ? cable.maximumResistancePerMetre : cable.nominalResistancePerMetre;
   requirePositive(at20, `${prefix}cable.${basis}ResistancePerMetre`, 'Ω/m');
-  requireNonNegative(cable.temperatureCoefficient, `${prefix}cable.temperatureCoefficient`, '1/K');
+  requireCoefficient(cable.temperatureCoefficient, `${prefix}cable.temperatureCoefficient`);
   requireTemperature(temperature, `${prefix}temperature`);
   return atTemperature(at20, cable.temperatureCoefficient, temperature);
 }

@@ -9,9 +9,9 @@ import {
   type Verdict,
   verdictOf,
 } from '../circuit/check.ts';
-import { resistanceAtCollapse, resistanceAtLoadVoltage, resistanceAtSupplyPower } from '../circuit/loop-limits.ts';
+import { NO_LINE, resistanceAtCollapse, resistanceAtLoadVoltage, resistanceAtSupplyPower } from '../circuit/loop-limits.ts';
 import { constantPower, type FeasiblePoint, type InfeasiblePoint } from '../circuit/operating-point.ts';
-import { requireNonNegative, requireObject, requirePositive } from '../quantity/guards.ts';
+import { requireComputed, requireNonNegative, requireObject, requirePositive } from '../quantity/guards.ts';
 import type { Amperes, Ohms, Volts, Watts } from '../quantity/units.ts';
 import type { SourceKey } from '../sources/sources.ts';
 import { CLASS_TABLE, type ClassRow, type PoeClassNumber, type PseType } from './class-table.ts';
@@ -118,11 +118,11 @@ export function powerAtPd(input: PowerAtPdInput): PowerAtPd {
     const limit = resistanceAtCollapse(pseVoltage, pdPower);
     checks.push(settled('collapse', pdPower, most, 'W', most - pdPower, operating.feasible, limit, resistance, marginalBelow, 'collapse'));
   }
+  // Below its type's window the other checks tell what follows; above 57 V nothing else would.
+  const portVoltage = voltageWindowCheck(pseVoltage, pseVoltage, limits.pseVoltageMin, limits.pseVoltageMax);
+  if (pseVoltage > limits.pseVoltageMax) checks.push(portVoltage);
   const figures = { available: availablePower(pseVoltage, resistance, psePower), allowed, limits, pseVoltage, resistance, checks };
-  const common =
-    input.pseVoltage === undefined
-      ? figures
-      : { ...figures, portVoltage: voltageWindowCheck(pseVoltage, pseVoltage, limits.pseVoltageMin, limits.pseVoltageMax) };
+  const common = input.pseVoltage === undefined ? figures : { ...figures, portVoltage };
   if (!operating.feasible) return { ...common, feasible: false, operating, verdict: 'fail' };
 
   const { current, loadVoltage, supplyPower } = operating;
@@ -177,11 +177,11 @@ export function appliedLimits(input: Pick<PowerAtPdInput, 'poeClass' | 'pseType'
 export function loopThatPowerSees(resistance: Ohms | RunResistance, pairs: 2 | 4): Ohms {
   if (typeof resistance === 'object' && resistance !== null) {
     const loop = pairs === 4 ? resistance.fourPair : resistance.twoPair;
-    requireNonNegative(loop, pairs === 4 ? 'resistance.fourPair' : 'resistance.twoPair', 'Ω');
+    requireComputed(loop, pairs === 4 ? 'resistance.fourPair' : 'resistance.twoPair', 'Ω');
     return loop;
   }
   requireNonNegative(resistance, 'resistance', 'Ω');
-  return resistance;
+  return resistance + 0;
 }
 
 /** Most power that `psePower` delivers: less its own loss, until the line itself can deliver no more. */
@@ -206,5 +206,7 @@ function settled(
   const margin = settledMargin(rawMargin, limit, passes);
   const verdict = verdictOf(margin, limit, marginalBelow);
   const check: Check = { name, value, limit, unit, margin, marginFraction: margin / limit, verdict, source };
-  return loopLimit === undefined ? check : { ...check, loop: { limit: loopLimit, margin: loopLimit - resistance } };
+  return loopLimit === undefined || loopLimit === NO_LINE
+    ? check
+    : { ...check, loop: { limit: loopLimit, margin: loopLimit - resistance } };
 }

@@ -2,12 +2,23 @@
 export type { CablingStandard } from './cabling-rules.ts';
 export { type CordAllowance, type CordAllowanceInput, cordAllowance } from './cord-allowance.ts';
 export type { ResistanceLimit } from './device-resistance.ts';
+export { type HighestLoad, highestLoad, type LoadKind, type TwoWireHighestLoadInput } from './highest-load.ts';
+export { type HighestTemperature, highestTemperature } from './highest-temperature.ts';
+export { type LowestSupplyVoltage, lowestSupplyVoltage } from './lowest-supply-voltage.ts';
 export type { MaximumPoweredRunInput } from './maximum-powered-run.ts';
 export { type MaximumRunInput, maximumRun } from './maximum-run.ts';
 export { checkPoweredRun, type PoweredRun, type PoweredRunInput } from './powered-run.ts';
 export { poweredRunRemedies, twoWireRemedies } from './remedies.ts';
 export type { Remedy, RemedyName } from './remedy.ts';
 export type { MaximumRun, RunLimit } from './run-limit.ts';
+export {
+  type CandidateVerdict,
+  type SmallestCableInput,
+  type SmallestConductor,
+  type SmallestTwoWireInput,
+  smallestConductor,
+} from './smallest-conductor.ts';
+export type { UnknownLimit, Unsolvable } from './solve-unknown.ts';
 export { type BatteryAutonomy, type BatteryAutonomyInput, batteryAutonomy } from './switch/battery-autonomy.ts';
 export { type BudgetChange, type BudgetStep, type BudgetSteps, budgetSteps, type SupplyLoss, supplyLoss } from './switch/budget-steps.ts';
 export type { SupplyCount } from './switch/capacity.ts';

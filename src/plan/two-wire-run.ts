@@ -18,6 +18,7 @@ import { requireInteger, requireNonNegative, requireObject, requirePositive } fr
 import { InputError } from '../quantity/input-error.ts';
 import type { Celsius, Metres, Ohms, Volts } from '../quantity/units.ts';
 import { governingCheck } from './governing-check.ts';
+import { twoWireCautions } from './two-wire-cautions.ts';
 
 /** A voltage that is known, or known to stay between two others. */
 export type SupplyVoltage = Volts | { readonly low: Volts; readonly high: Volts };
@@ -35,6 +36,8 @@ interface TwoWireCommon {
   readonly load: Load;
   /** Lowest voltage at which the device works. [V] */
   readonly minimumVoltage?: Volts | undefined;
+  /** Highest voltage that the device bears. [V] */
+  readonly maximumVoltage?: Volts | undefined;
   /** Most drop along the run that is permitted, as a fraction of the supply voltage, 0 to 1. */
   readonly permittedDrop?: number | undefined;
   /** Most resistance out and back on the device's data sheet. [Ω] */
@@ -88,6 +91,8 @@ export interface TwoWireRun {
   readonly verdict: Verdict;
   /** The check that is closest to its limit; absent where there is no limit at all. */
   readonly governing?: Check;
+  /** What a person must know before building it. */
+  readonly cautions: readonly string[];
 }
 
 /**
@@ -108,7 +113,7 @@ export interface TwoWireRun {
  */
 export function checkTwoWireRun(input: TwoWireRunInput | UnequalTwoWireRunInput): TwoWireRun {
   requireTwoWire(input);
-  const { length, temperature, load, minimumVoltage, permittedDrop, maximumResistance } = input;
+  const { length, temperature, load, minimumVoltage, maximumVoltage, permittedDrop, maximumResistance } = input;
   const { marginalBelow = MARGINAL_BELOW } = input;
   const { low, high, single } = supplyRange(input.supplyVoltage);
   const joints = twoWireJoints(input);
@@ -133,6 +138,11 @@ export function checkTwoWireRun(input: TwoWireRunInput | UnequalTwoWireRunInput)
       const check = { ...judged(bound.name, value, bound.limit, bound.unit, margin, passes), source: 'data-sheet' as const };
       checks.push(bound.loop === undefined ? check : { ...check, loop: { limit: bound.loop, margin: bound.loop - resistance } });
     }
+  }
+  if (maximumVoltage !== undefined) {
+    // A device that draws nothing drops nothing, however long and cold the line.
+    const margin = maximumVoltage - high;
+    checks.push({ ...judged('device-overvoltage', high, maximumVoltage, 'V', margin, margin >= 0), source: 'data-sheet' });
   }
   if (maximumResistance !== undefined) {
     const margin = maximumResistance - resistance;
@@ -159,6 +169,7 @@ export function checkTwoWireRun(input: TwoWireRunInput | UnequalTwoWireRunInput)
     checks: settled,
     verdict,
     ...(settled.length === 0 ? {} : { governing: governingCheck(settled) }),
+    cautions: twoWireCautions(high, atHighest),
   };
 
   function judged(
@@ -247,10 +258,19 @@ export function twoWireJoints({ connections = 0, connectionResistance = 0 }: Two
 /** @internal */
 export function requireTwoWire(input: TwoWireCircuit | UnequalTwoWireCircuit): void {
   requireObject(input, 'input', 'an object with supplyVoltage, conductor and load');
-  const { connections = 0, connectionResistance = 0, minimumVoltage, permittedDrop, maximumResistance, marginalBelow } = input;
+  const {
+    connections = 0,
+    connectionResistance = 0,
+    minimumVoltage,
+    maximumVoltage,
+    permittedDrop,
+    maximumResistance,
+    marginalBelow,
+  } = input;
   requireInteger(connections, 0, 1000, 'connections');
   requireNonNegative(connectionResistance, 'connectionResistance', 'Ω');
   if (minimumVoltage !== undefined) requirePositive(minimumVoltage, 'minimumVoltage', 'V');
+  if (maximumVoltage !== undefined) requirePositive(maximumVoltage, 'maximumVoltage', 'V');
   if (permittedDrop !== undefined) {
     requirePositive(permittedDrop, 'permittedDrop', '(a fraction of the supply voltage)');
     if (permittedDrop >= 1) throw new InputError('range', 'permittedDrop', 'a fraction of the supply voltage under 1', permittedDrop);

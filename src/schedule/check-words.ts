@@ -16,6 +16,8 @@ export const CHECK_WORDS: Readonly<Record<CheckName, { readonly title: string; r
   'pair-unbalance': { title: 'Unbalance within a pair', limit: 'most' },
   'pair-to-pair-unbalance': { title: 'Unbalance between pairs', limit: 'most' },
   'voltage-drop': { title: 'Permitted drop', limit: 'most' },
+  'device-overvoltage': { title: 'Voltage the device bears', limit: 'most' },
+  'fault-current': { title: 'Current that opens the fuse', limit: 'least' },
   'channel-length': { title: 'Channel length', limit: 'most' },
   'permanent-link-length': { title: 'Installed length', limit: 'most' },
   connections: { title: 'Connections', limit: 'most' },
@@ -102,6 +104,10 @@ export function reason(check: Check, run: RunReport, standard: string): string {
       return `two pairs differ by ${value}; ${limit} is allowed`;
     case 'voltage-drop':
       return `${value} of the voltage is lost along the run; ${limit} is permitted`;
+    case 'device-overvoltage':
+      return `up to ${value} reach the device when it draws nothing; it bears at most ${limit}`;
+    case 'fault-current':
+      return `a short at the far end draws ${value}; its protective device needs at least ${limit} to open`;
     case 'channel-length':
       return `the channel, cords included, is ${value} long; ${standard} allows ${limit}`;
     case 'permanent-link-length':

@@ -90,6 +90,8 @@ const WAYS_OUT: Readonly<Record<CheckName, string>> = {
   'pair-unbalance': 'a better pair or connection',
   'pair-to-pair-unbalance': 'better pairs or connections',
   'voltage-drop': 'a shorter, thicker or cooler line',
+  'device-overvoltage': 'a supply that stays within what the device bears',
+  'fault-current': 'a shorter or thicker line, or a protective device of a lower current',
   'channel-length': 'a shorter route, or a switch nearer by',
   'permanent-link-length': 'a shorter route, or a switch nearer by',
   connections: 'fewer connections',

@@ -1,0 +1,48 @@
+/** How hot: the highest conductor temperature at which a run still holds. @module */
+import type { CheckName } from '../circuit/check.ts';
+import { COLDEST, HOTTEST, requireObject } from '../quantity/guards.ts';
+import type { Celsius } from '../quantity/units.ts';
+import { isPowered, poweredChecks, twoWireChecks } from './one-unknown.ts';
+import type { PoweredRunInput } from './powered-run.ts';
+import { solveUnknown, type UnknownLimit, type Unsolvable } from './solve-unknown.ts';
+import type { TwoWireRunInput } from './two-wire-run.ts';
+
+/** The highest temperature, or that none up to 400 °C is too hot, or that none is cool enough. */
+export type HighestTemperature =
+  | {
+      readonly feasible: true;
+      readonly unbounded?: undefined;
+      /** [°C] */
+      readonly temperature: Celsius;
+      readonly governedBy: CheckName;
+      readonly limits: readonly UnknownLimit[];
+    }
+  | { readonly feasible: true; readonly unbounded: true; readonly limits: readonly UnknownLimit[] }
+  | Unsolvable;
+
+/**
+ * The highest conductor temperature at which no check of a run fails, and the one that each limit alone would allow.
+ *
+ * All installed cable is taken at one temperature (cords keep theirs). Electrical and cabling limits only: the
+ * temperature rating of the cable's insulation is for its data sheet, and is usually met first (60 °C is common practice).
+ *
+ * @param input - The run, as for {@link checkPoweredRun} or {@link checkTwoWireRun}; its installed temperatures are not read.
+ * @returns The temperature [°C] from -100 to 400 with the limit that governs; or `unbounded`; or the shortfall.
+ * @throws {@link InputError} As the check of that run.
+ * @example 150 m of 18 AWG to a 10 W cue light that needs 17 V
+ * const hottest = highestTemperature({
+ *   supplyVoltage: { low: 21, high: 27.6 }, conductor: awg(18), length: 150, load: { power: 10 }, minimumVoltage: 17,
+ * });
+ * hottest.feasible && !hottest.unbounded && hottest.temperature.toFixed(1); // => '35.5'
+ */
+export function highestTemperature(input: PoweredRunInput | TwoWireRunInput): HighestTemperature {
+  requireObject(input, 'input', 'a run to a powered device, or a two-wire run');
+  const solved = solveUnknown(COLDEST, HOTTEST, (temperature) =>
+    isPowered<PoweredRunInput, TwoWireRunInput>(input)
+      ? poweredChecks({ ...input, installed: input.installed?.map?.((piece) => ({ ...piece, temperature })) })
+      : twoWireChecks({ ...input, temperature }),
+  );
+  if (!solved.feasible || solved.unbounded) return solved;
+  const { value, ...rest } = solved;
+  return { ...rest, temperature: value };
+}

@@ -1,0 +1,52 @@
+/** How low: the lowest supply voltage at which a run still holds. @module */
+import type { CheckName } from '../circuit/check.ts';
+import { requireObject } from '../quantity/guards.ts';
+import type { Volts } from '../quantity/units.ts';
+import { isPowered, poweredChecks, twoWireChecks } from './one-unknown.ts';
+import type { PoweredRunInput } from './powered-run.ts';
+import { solveUnknown, type UnknownLimit, type Unsolvable } from './solve-unknown.ts';
+import type { TwoWireRunInput } from './two-wire-run.ts';
+
+/** The lowest voltage, or that any will do, or that none is enough. */
+export type LowestSupplyVoltage =
+  | {
+      readonly feasible: true;
+      readonly unbounded?: undefined;
+      /** At the port, or at the supply. [V] */
+      readonly supplyVoltage: Volts;
+      readonly governedBy: CheckName;
+      readonly limits: readonly UnknownLimit[];
+    }
+  | { readonly feasible: true; readonly unbounded: true; readonly limits: readonly UnknownLimit[] }
+  | Unsolvable;
+
+/** Highest voltage at a port of any type (IEEE 802.3). [V] */
+const MOST_PSE: Volts = 57;
+/** Where the search for a two-wire supply ends; far above what may be called low voltage. [V] */
+const MOST_TWO_WIRE: Volts = 1000;
+const LEAST: Volts = 1e-6;
+
+/**
+ * The lowest supply voltage at which no check of a run fails, and the one that each limit alone would allow.
+ *
+ * For a powered device up to 57 V at the port, for a two-wire circuit up to 1000 V: an answer above 60 V DC is outside
+ * extra-low voltage, and for a licensed person to judge. Whether the near devices bear it is not looked at.
+ *
+ * @param input - The run, as for {@link checkPoweredRun} or {@link checkTwoWireRun}, without its supply voltage.
+ * @returns The voltage [V] with the limit that governs; or `unbounded`; or the shortfall.
+ * @throws {@link InputError} As the check of that run.
+ * @example A class 4 camera on 100 m of Category 5e
+ * const least = lowestSupplyVoltage({ installed: [{ cable: cable('cat5e'), length: 100 }], poeClass: 4, cabling: 'none' });
+ * least.feasible && !least.unbounded && least.supplyVoltage.toFixed(2); // => '48.13'
+ */
+export function lowestSupplyVoltage(
+  input: Omit<PoweredRunInput, 'pseVoltage'> | Omit<TwoWireRunInput, 'supplyVoltage'>,
+): LowestSupplyVoltage {
+  requireObject(input, 'input', 'a run to a powered device, or a two-wire run');
+  const solved = isPowered<Omit<PoweredRunInput, 'pseVoltage'>, Omit<TwoWireRunInput, 'supplyVoltage'>>(input)
+    ? solveUnknown(MOST_PSE, LEAST, (pseVoltage) => poweredChecks({ ...input, pseVoltage }))
+    : solveUnknown(MOST_TWO_WIRE, LEAST, (low) => twoWireChecks({ ...input, supplyVoltage: { low, high: low } }));
+  if (!solved.feasible || solved.unbounded) return solved;
+  const { value, ...rest } = solved;
+  return { ...rest, supplyVoltage: value };
+}

@@ -202,7 +202,7 @@ function rendered(report: Report, format: 'text' | 'markdown' | 'csv', columns: 
   if (format === 'csv') return reportCsv(report);
   if (columns === undefined) return reportText(report);
   const colour = !environment['NO_COLOR'] && environment['TERM'] !== 'dumb';
-  return reportText(report, { width: Math.min(Math.max(columns, 60), 140), colour });
+  return reportText(report, { width: Math.min(Math.max(columns, 72), 140), colour });
 }
 
 /** A report as JSON, one run to a line: the text of a large one would be longer than a string can be. */

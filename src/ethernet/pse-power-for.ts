@@ -90,7 +90,7 @@ export interface PsePowerFor {
  * @example A class 4 device at its worst, and the same on a port that is known to hold 53 to 57 V
  * const worst = psePowerFor({ poeClass: 4 }).average;
  * const known = psePowerFor({ poeClass: 4, pseVoltage: { low: 53, high: 57 } }).average;
- * [worst, known].map((demand) => demand.feasible && demand.psePower.toFixed(2)); // => ['30.00', '29.23']
+ * [worst, known].map((demand) => demand.feasible && demand.psePower.toFixed(2)); // => ['30.00', '29.33']
  */
 export function psePowerFor(input: PsePowerForInput): PsePowerFor {
   requireObject(input, 'input', 'an object with poeClass');

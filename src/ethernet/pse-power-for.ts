@@ -102,7 +102,7 @@ export function psePowerFor(input: PsePowerForInput): PsePowerFor {
   requireNonNegative(pdPeakPower, 'pdPeakPower', 'W');
   if (pdPeakPower < pdPower) throw new InputError('conflict', 'pdPeakPower', `at least the ${pdPower} W of pdPower`, pdPeakPower);
   const resistance = input.resistance === undefined ? limits.channelResistance : loopThatPowerSees(input.resistance, limits.pairs);
-  const pseVoltage = portVoltageRange(input.pseVoltage ?? limits.pseVoltageMin);
+  const pseVoltage = portVoltageRange(input.pseVoltage === undefined ? limits.pseVoltageMin : input.pseVoltage);
 
   const judged = powerAtPd({
     poeClass: input.poeClass,

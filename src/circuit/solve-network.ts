@@ -65,7 +65,7 @@ export type Network = NetworkSolution | NetworkCollapse;
  *   sections: [{ from: 'rack', to: 'left', resistance: 2 }, { from: 'left', to: 'right', resistance: 2 }],
  *   taps: [{ at: 'left', load: { power: 5 } }, { at: 'right', load: { power: 5 } }],
  * });
- * line.feasible && [line.lowest.node, line.lowest.voltage.toFixed(2)]; // => ['right', '22.67']
+ * line.feasible && [line.lowest.node, line.lowest.voltage.toFixed(2)]; // => ['right', '22.69']
  */
 export function solveNetwork(input: NetworkInput): Network {
   const problem = networkProblem(input);
@@ -86,7 +86,13 @@ function solution(problem: NetworkProblem, taps: readonly NetworkTap[], drop: Fl
   const voltageOf = (name: number): Volts => reference - (drop[nodeOfName[name] as number] as number);
   const nodes = names.map((node, name) => ({ node, voltage: voltageOf(name) }));
   let lowest = nodes[0] as { node: string; voltage: Volts };
-  for (const node of nodes) if (node.voltage < lowest.voltage) lowest = node;
+  const voltages: Record<string, Volts> = {};
+  for (const node of nodes) {
+    if (node.voltage < lowest.voltage) lowest = node;
+    // Assigned, a node called `__proto__` would be lost.
+    if (node.node === '__proto__') Object.defineProperty(voltages, node.node, { value: node.voltage, enumerable: true });
+    else voltages[node.node] = node.voltage;
+  }
 
   let loadPower = 0;
   const tapCurrents = new Float64Array(taps.length);
@@ -126,8 +132,7 @@ function solution(problem: NetworkProblem, taps: readonly NetworkTap[], drop: Fl
   return {
     feasible: true,
     nodes,
-    // Object.fromEntries: a node may be called `__proto__`.
-    voltages: Object.fromEntries(nodes.map(({ node, voltage }) => [node, voltage])),
+    voltages,
     currents,
     taps: solvedTaps,
     supplies,

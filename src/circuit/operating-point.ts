@@ -4,7 +4,7 @@ import { requireNonNegative, requireObject, requirePositive } from '../quantity/
 import { InputError } from '../quantity/input-error.ts';
 import type { Amperes, Ohms, Volts, Watts } from '../quantity/units.ts';
 
-/** What a device draws: a power (most electronics), a current, or as a resistance. Exactly one of the three. */
+/** What a device draws: a power (most electronics) [W], a current [A], or as a resistance [Ω]. Exactly one of the three. */
 export type Load =
   | { readonly power: Watts; readonly current?: undefined; readonly resistance?: undefined }
   | { readonly current: Amperes; readonly power?: undefined; readonly resistance?: undefined }

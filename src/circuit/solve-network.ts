@@ -7,23 +7,23 @@ import { type NetworkInput, type NetworkProblem, type NetworkTap, networkProblem
 /** A solved network. */
 export interface NetworkSolution {
   readonly feasible: true;
-  /** Every node, in order of first mention. */
-  readonly nodes: readonly { readonly node: string /** [V] */; readonly voltage: Volts }[];
+  /** Every node, in order of first mention. [V] */
+  readonly nodes: readonly { readonly node: string; readonly voltage: Volts }[];
   /** The same by name. [V] */
   readonly voltages: Readonly<Record<string, Volts>>;
   /** By section, positive from its `from` to its `to`. [A] */
   readonly currents: readonly Amperes[];
-  /** By tap. */
+  /** By tap: its voltage [V], current [A] and power [W]. */
   readonly taps: readonly {
     readonly at: string;
-    /** [V] */ readonly voltage: Volts;
-    /** [A] */ readonly current: Amperes;
-    /** [W] */ readonly power: Watts;
+    readonly voltage: Volts;
+    readonly current: Amperes;
+    readonly power: Watts;
   }[];
-  /** By node that a supply holds; negative where the supply is fed by another. */
-  readonly supplies: readonly { readonly at: string /** [A] */; readonly current: Amperes /** [W] */; readonly power: Watts }[];
-  /** The node with the least voltage. */
-  readonly lowest: { readonly node: string /** [V] */; readonly voltage: Volts };
+  /** By node that a supply holds; negative where the supply is fed by another. [A] [W] */
+  readonly supplies: readonly { readonly at: string; readonly current: Amperes; readonly power: Watts }[];
+  /** The node with the least voltage. [V] */
+  readonly lowest: { readonly node: string; readonly voltage: Volts };
   /** From all supplies. [W] */
   readonly supplyPower: Watts;
   /** To all taps. [W] */

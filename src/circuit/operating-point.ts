@@ -134,10 +134,11 @@ function point(V: Volts, R: Ohms, current: Amperes, loadVoltage: Volts, loadPowe
     loadVoltage,
     loadPower,
     voltageDrop,
-    dropFraction: voltageDrop / V,
+    // Each quotient may round to a hair over 1.
+    dropFraction: Math.min(1, voltageDrop / V),
     lineLoss: voltageDrop * current,
     supplyPower: V * current,
-    efficiency: loadVoltage / V,
+    efficiency: Math.min(1, loadVoltage / V),
   };
 }
 

@@ -20,6 +20,7 @@ test('farend exports these names', () => {
       "awgFromArea",
       "awgFromDiameter",
       "batteryAutonomy",
+      "bounds",
       "btuPerHour",
       "budgetSteps",
       "cable",

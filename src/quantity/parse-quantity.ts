@@ -122,7 +122,7 @@ const UNITS: Readonly<Record<string, readonly [QuantityName, number, number]>> =
 };
 
 /** Longer texts are not quantities. */
-const LONGEST_TEXT = 200;
+const LONGEST_TEXT = 1000;
 
 const NUMBER_AND_UNIT = /^([+-]?(?:\d+(?:\.\d*)?|\.\d+)(?:[eE][+-]?\d+)?)\s*(.*)$/;
 

@@ -8,6 +8,18 @@ import type { PseType } from './class-table.ts';
 /** A class of one pairset of a dual-signature device. */
 export type DualSignatureClassNumber = 1 | 2 | 3 | 4 | 5;
 
+/** The class of each pairset of a dual-signature device; they need not be equal. */
+export interface DualSignatureClasses {
+  readonly a: DualSignatureClassNumber;
+  readonly b: DualSignatureClassNumber;
+}
+
+/** Which port serves the device. */
+export interface DualSignatureOptions {
+  /** Type of the port, 3 or 4; the weakest that may serve the classes if absent: 3, or 4 for class 5. */
+  readonly pseType?: PseType | undefined;
+}
+
 /** One pairset of a dual-signature device, with the limits of its class. All of it from memory. */
 export interface DualSignatureClass {
   readonly dualSignatureClass: DualSignatureClassNumber;
@@ -70,10 +82,7 @@ const CLASSES: readonly { readonly psePower: Watts; readonly pdPower: Watts; rea
  * const { pdPower, availableAtWorst } = dualSignatureClass(5);
  * [pdPower, availableAtWorst.toFixed(2)]; // => [35.6, '35.64']
  */
-export function dualSignatureClass(
-  dualSignatureClass: DualSignatureClassNumber,
-  options: { readonly pseType?: PseType | undefined } = {},
-): DualSignatureClass {
+export function dualSignatureClass(dualSignatureClass: DualSignatureClassNumber, options: DualSignatureOptions = {}): DualSignatureClass {
   requireObject(options, 'options', 'an object with pseType');
   return pairsetClass(dualSignatureClass, options.pseType, 'dualSignatureClass');
 }
@@ -89,10 +98,7 @@ export function dualSignatureClass(
  * const device = dualSignature({ a: 5, b: 5 });
  * [device.psePower, device.pdPower]; // => [90, 71.2]
  */
-export function dualSignature(
-  classes: { readonly a: DualSignatureClassNumber; readonly b: DualSignatureClassNumber },
-  options: { readonly pseType?: PseType | undefined } = {},
-): DualSignature {
+export function dualSignature(classes: DualSignatureClasses, options: DualSignatureOptions = {}): DualSignature {
   requireObject(classes, 'classes', 'an object with a and b');
   requireObject(options, 'options', 'an object with pseType');
   const { pseType: type = classes.a === 5 || classes.b === 5 ? 4 : 3 } = options;

@@ -1,11 +1,13 @@
 /** IEEE 802.3 power: types and classes, what arrives at a powered device, what a port must source, LLDP. @module */
-export { type ClassAssignment, classAssignment } from './class-assignment.ts';
+export { type ClassAssignment, type ClassAssignmentInput, classAssignment } from './class-assignment.ts';
 export { type PoeClassDetail, poeClassDetail } from './class-detail.ts';
 export type { PoeClassNumber, PseType } from './class-table.ts';
 export {
   type DualSignature,
   type DualSignatureClass,
+  type DualSignatureClasses,
   type DualSignatureClassNumber,
+  type DualSignatureOptions,
   dualSignature,
   dualSignatureClass,
 } from './dual-signature.ts';

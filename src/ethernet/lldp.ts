@@ -7,7 +7,7 @@ import type { Ohms, Volts, Watts } from '../quantity/units.ts';
 import type { SourceKey } from '../sources/sources.ts';
 import type { PoeClassNumber, PseType } from './class-table.ts';
 import { poeClass } from './poe-class.ts';
-import { loopThatPowerSees } from './power-at-pd.ts';
+import { appliedLimits, loopThatPowerSees } from './power-at-pd.ts';
 import { type PortVoltage, portVoltageRange } from './pse-voltage.ts';
 
 /** A request that a device has sent. */
@@ -34,7 +34,7 @@ export interface LldpAllocation {
   readonly allocated: number;
   /** Largest value of the class (memory). In 0.1 W, as a whole number. */
   readonly classLimit: number;
-  /** The allocated value as power at the device. [W] */
+  /** The allocated value as power at the device, and never more than the class allows: LLDP rounds the 6.49 W of class 2 up to 65. [W] */
   readonly pdPower: Watts;
   /** The loop that was used. [Ω] */
   readonly resistance: Ohms;
@@ -42,8 +42,15 @@ export interface LldpAllocation {
   /** The voltage that was used. [V] */
   readonly pseVoltage: Volts;
   readonly source: SourceKey;
-  /** What the port must set aside: {@link LldpAllocation.pdPower} and the loss of the line; absent where the line cannot carry it. [W] */
+  /**
+   * What the port must set aside: {@link LldpAllocation.pdPower} and the loss of the line, and never more than the printed power
+   * of the class; absent where the line cannot carry it. [W]
+   */
   readonly psePower?: Watts;
+  /** Whether the class cut the request or what is set aside for it; `notes` says which. */
+  readonly limitedByClass: boolean;
+  /** What the class cut, in words; empty where it cut nothing. */
+  readonly notes: readonly string[];
   /** Whether the line carries the allocated power at all. */
   readonly feasible: boolean;
 }
@@ -103,7 +110,9 @@ export function lldpClassLimit(poeClass: PoeClassNumber): number {
  * What a port grants to a request, and what it must set aside for it over this run or over the worst channel.
  *
  * A request is power at the device; the port must source the loss of the line as well, by the exact quadratic
- * `V·(V - √(V² - 4·R·P))/2R`. A request above the limit of the class is granted up to that limit.
+ * `V·(V - √(V² - 4·R·P))/2R`. A request above the limit of the class is granted up to that limit. Never more than the
+ * class is allocated, at the device or at the port, although LLDP rounds its limits up and a poor line takes more: what
+ * was cut is in `notes`.
  *
  * @param input - Requested value (0.1 W), class and type of the port, loop or run [Ω], voltage at the port [V].
  * @returns Granted value (0.1 W), the power it means at the device and at the port [W].
@@ -123,17 +132,32 @@ export function lldpAllocation(input: LldpAllocationInput): LldpAllocation {
   const pseVoltage = input.pseVoltage === undefined ? limits.pseVoltageMin : portVoltageRange(input.pseVoltage).low;
   const classLimit = lldpClassLimit(input.poeClass);
   const allocated = requested < classLimit ? requested : classLimit;
-  const point = constantPower(pseVoltage, resistance, allocated / 10);
+  const most = limits.pdPowerLater ?? limits.pdPower;
+  const pdPower = allocated / 10 < most ? allocated / 10 : most;
+  const point = constantPower(pseVoltage, resistance, pdPower);
+  const notes: string[] = [];
+  if (requested / 10 > pdPower) {
+    notes.push(`class ${limits.poeClass} allows the device ${pdPower} W, not the ${requested / 10} W that it asks for`);
+  }
+  // A nanowatt is rounding: class 4 at its worst takes its 30 W.
+  if (point.feasible && point.supplyPower - limits.psePower > 1e-9) {
+    const { psePowerLimit } = appliedLimits({ poeClass: limits.poeClass, pseType: limits.type, pairs: limits.pairs, pdPower });
+    const off = point.supplyPower > psePowerLimit ? ': the port may switch the device off' : '';
+    const words = `class ${limits.poeClass} is set aside ${limits.psePower} W at the port, not the ${point.supplyPower.toFixed(3)} W that the line takes`;
+    notes.push(words + off);
+  }
   return {
     requested,
     allocated,
     classLimit,
-    pdPower: allocated / 10,
+    pdPower,
     resistance,
     resistanceBasis: input.resistance === undefined ? 'worst-case' : 'stated',
     pseVoltage,
     source: 'ieee-802.3-lldp',
-    ...(point.feasible ? { psePower: point.supplyPower } : {}),
+    ...(point.feasible ? { psePower: point.supplyPower < limits.psePower ? point.supplyPower : limits.psePower } : {}),
+    limitedByClass: notes.length > 0,
+    notes,
     feasible: point.feasible,
   };
 }

@@ -2,7 +2,7 @@
 import { type ConductorsByPair, conductorsOf, parallel, type RunPair, type UnbalanceLimits, unbalance } from '../cable/unbalance.ts';
 import { type Check, MARGINAL_BELOW, requireMarginalBelow, verdictOf } from '../circuit/check.ts';
 import { constantPower, type FeasiblePoint, type InfeasiblePoint } from '../circuit/operating-point.ts';
-import { requireArray, requireNonNegative, requireObject, requirePositive } from '../quantity/guards.ts';
+import { requireArray, requireNonNegative, requireObject, requireOneOf, requirePositive } from '../quantity/guards.ts';
 import { InputError } from '../quantity/input-error.ts';
 import type { Amperes, Ohms, Volts, Watts } from '../quantity/units.ts';
 import type { PoeClassNumber, PseType } from './class-table.ts';
@@ -168,9 +168,10 @@ function positivePairs(names: readonly RunPair[], positive: readonly RunPair[] |
     throw new InputError('conflict', 'pairs', "'1,2' with '3,6', '4,5' with '7,8', or all four", names.join(' '));
   if (positive === undefined) return pairsets.map(([first]) => first);
   requireArray(positive, 'positive', 'the positive pair of each pairset');
+  for (const [index, pair] of positive.entries()) requireOneOf(pair, PAIRSETS.flat(), `positive[${index}]`);
   const each = pairsets.every((pairset) => pairset.filter((pair) => positive.includes(pair)).length === 1);
   if (!each || positive.length !== pairsets.length) {
-    throw new InputError('conflict', 'positive', 'one pair of each powered pairset', positive.map(String).join(' '));
+    throw new InputError('conflict', 'positive', 'one pair of each powered pairset', positive.join(' '));
   }
   return positive;
 }

@@ -49,6 +49,8 @@ const PAIRSET_RESISTANCE: readonly Ohms[] = [20, 12.5, 12.5, 12.5];
  *
  * Single-signature classes 0 to 8. `psePowerLimit` and `pdVoltageLimit` are the limits at which the standard agrees
  * with its own rounded figures: a device at its printed power, on the worst channel at the lowest voltage, passes.
+ * Class 0 exists for Types 1 and 2 only (memory): Types 3 and 4 treat such a device as class 3, so on any type it has
+ * the powers of class 3.
  *
  * @param poeClass - Class, 0 to 8.
  * @param options - Type of the port and number of powered pairs.

@@ -206,13 +206,13 @@ export function appliedLimits(input: Pick<PowerAtPdInput, 'poeClass' | 'pseType'
 }
 
 /** The loop itself, or of a run the one that so many pairs make. [Ω] @internal */
-export function loopThatPowerSees(resistance: Ohms | RunResistance, pairs: 2 | 4): Ohms {
+export function loopThatPowerSees(resistance: Ohms | RunResistance, pairs: 2 | 4, parameter: string = 'resistance'): Ohms {
   if (typeof resistance === 'object' && resistance !== null) {
     const loop = pairs === 4 ? resistance.fourPair : resistance.twoPair;
-    requireComputed(loop, pairs === 4 ? 'resistance.fourPair' : 'resistance.twoPair', 'Ω');
+    requireComputed(loop, `${parameter}.${pairs === 4 ? 'fourPair' : 'twoPair'}`, 'Ω');
     return loop;
   }
-  requireNonNegative(resistance, 'resistance', 'Ω');
+  requireNonNegative(resistance, parameter, 'Ω');
   return resistance + 0;
 }
 

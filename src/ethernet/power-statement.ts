@@ -1,5 +1,6 @@
 /** Available and allowed power, told apart in words. @module */
-import { requireObject } from '../quantity/guards.ts';
+import { requireInteger, requireObject } from '../quantity/guards.ts';
+import { InputError } from '../quantity/input-error.ts';
 import type { PowerAtPd } from './power-at-pd.ts';
 
 /**
@@ -18,8 +19,12 @@ import type { PowerAtPd } from './power-at-pd.ts';
  */
 export function powerStatement(result: PowerAtPd): string {
   requireObject(result, 'result', 'a result of powerAtPd');
-  requireObject(result.limits, 'result', 'a result of powerAtPd');
   const { available, allowed, limits } = result;
+  requireObject(limits, 'result.limits', 'the limits of a result of powerAtPd');
+  requirePower(available, 'result.available');
+  requirePower(allowed, 'result.allowed');
+  requirePower(limits.psePower, 'result.limits.psePower');
+  requireInteger(limits.poeClass, 0, 8, 'result.limits.poeClass');
   const figures = `Available over this run: ${shown(available)} W. Allowed by class ${limits.poeClass}: ${shown(allowed)} W.`;
   if (available >= allowed) return `${figures} The class is the limit: a shorter run does not let the device draw more.`;
   const why =
@@ -27,6 +32,13 @@ export function powerStatement(result: PowerAtPd): string {
       ? 'the line itself can bring no more, whatever the port gives'
       : 'the rest of the power of the port is lost in the cable';
   return `${figures} The run is the limit: ${why}.`;
+}
+
+/** Any power, however small: a long line at a low voltage brings less than the domain of an input knows. */
+function requirePower(watts: unknown, parameter: string): void {
+  if (Number.isFinite(watts) && (watts as number) >= 0) return;
+  const code = watts === undefined ? 'missing' : typeof watts === 'number' ? 'range' : 'type';
+  throw new InputError(code, parameter, 'a power of a result of powerAtPd, in W', watts);
 }
 
 /** Down, never up, to 0.01 W, without trailing zeros; a figure that is 0.01 W less by rounding alone is kept. */

@@ -128,9 +128,14 @@ export function psePowerFor(input: PsePowerForInput): PsePowerFor {
     resistanceBasis: input.resistance === undefined ? 'worst-case' : 'stated',
     pseVoltage,
     voltageBasis: !stated ? 'worst-case' : typeof input.pseVoltage === 'object' ? 'range' : 'stated',
-    checks: input.pseVoltage === undefined ? judged.checks : [...judged.checks, pseVoltageCheck(input.pseVoltage, limits.type)],
+    checks: input.pseVoltage === undefined ? judged.checks : withPortVoltage(judged.checks, pseVoltageCheck(input.pseVoltage, limits.type)),
     assumptions,
   };
+}
+
+/** The check of the whole range in place of that of its low end, which `powerAtPd` adds above the window. */
+function withPortVoltage(checks: readonly Check[], portVoltage: Check): readonly Check[] {
+  return [...checks.filter(({ name }) => name !== 'pse-voltage'), portVoltage];
 }
 
 function demand(pdPower: Watts, { low, high }: PortVoltageRange, resistance: Ohms, pairs: 2 | 4): PortDemand {

@@ -1,7 +1,10 @@
 import { describe, expect, test } from 'vitest';
 import {
+  type ClassAssignmentInput,
   classAssignment,
+  type DualSignatureClasses,
   type DualSignatureClassNumber,
+  type DualSignatureOptions,
   dualSignature,
   dualSignatureClass,
   type PoeClassNumber,
@@ -10,7 +13,7 @@ import {
   poeClassDetail,
   source,
 } from '../../../src/index.ts';
-import { as, expectInputError, expectPlain, expectWithin } from '../../helpers/expectations.ts';
+import { as, expectInputError, expectPlain, expectWithin, NOT_NUMBERS } from '../../helpers/expectations.ts';
 
 const CLASSES: readonly PoeClassNumber[] = [0, 1, 2, 3, 4, 5, 6, 7, 8];
 
@@ -71,7 +74,8 @@ describe('dual-signature classes', () => {
     expectInputError(() => dualSignatureClass(3, { pseType: 2 }), 'pseType', 'conflict');
     expectInputError(() => dualSignatureClass(5, { pseType: 3 }), 'pseType', 'conflict');
     expectInputError(() => dualSignatureClass(5, { pseType: as<PseType>(5) }), 'pseType', 'unknown');
-    expectInputError(() => dualSignature(as<{ a: 1; b: 1 }>(null)), 'classes', 'type');
+    expectInputError(() => dualSignature(as<DualSignatureClasses>(null)), 'classes', 'type');
+    expectInputError(() => dualSignature({ a: 1, b: 1 }, as<DualSignatureOptions>(null)), 'options', 'type');
   });
 });
 
@@ -99,6 +103,32 @@ describe('classAssignment', () => {
     expect(classAssignment({ requestedClass: 3, pseType: 4, pairs: 2 })).toMatchObject({ assignedClass: 3, demoted: false });
   });
 
+  // The printed powers of the classes at the port: 90, 75, 60, 45, 30, 15.4, 7 and 4 W.
+  test('a port with a power limit grants the highest class within it', () => {
+    const of = (portLimit: number, pseType: PseType = 4): PoeClassNumber =>
+      classAssignment({ requestedClass: 8, pseType, portLimit }).assignedClass;
+    expect([100, 90, 75, 74.9, 60, 45, 30, 15.4, 15, 7, 4].map((limit) => of(limit))).toEqual([8, 8, 7, 6, 6, 5, 4, 3, 2, 2, 1]);
+    // Type 3 grants class 6 at most; Types 1 and 2 treat a higher class as class 0.
+    expect([of(90, 3), of(30, 2), of(15.4, 2), of(15.4, 1), of(7, 1)]).toEqual([6, 4, 0, 0, 2]);
+    const limited = classAssignment({ requestedClass: 8, pseType: 4, portLimit: 75 });
+    expectPlain(limited);
+    expect(limited).toMatchObject({ demoted: true, psePower: 75, pdPower: 62 });
+    expect(limited.statement).toBe(
+      'A Type 4 port limited to 75 W grants class 7 to this class 8 device: it may draw 62 W, not 71.3 W, and 13 W while it starts.',
+    );
+    // A limit that cuts nothing is not spoken of.
+    expect(classAssignment({ requestedClass: 3, pseType: 4, portLimit: 75 })).toEqual(classAssignment({ requestedClass: 3, pseType: 4 }));
+    expectInputError(() => of(3.99), 'portLimit', 'range');
+    for (const [, value, code] of NOT_NUMBERS) expectInputError(() => of(as<number>(value)), 'portLimit', code);
+  });
+
+  test('the pairs are those that carry the class granted', () => {
+    for (const requestedClass of CLASSES) {
+      expect(classAssignment({ requestedClass, pseType: 4 }).pairs).toBe(requestedClass > 4 ? 4 : 2);
+      expect(classAssignment({ requestedClass, pseType: 4, pairs: 4 }).pairs).toBe(requestedClass > 4 ? 4 : 2);
+    }
+  });
+
   test('nobody starts with more than its class, and nothing is demoted where the port can give it', () => {
     for (const requestedClass of CLASSES) {
       const settled = classAssignment({ requestedClass, pseType: 4 });
@@ -109,8 +139,9 @@ describe('classAssignment', () => {
 
   test('refuses what does not exist or does not go together', () => {
     expectInputError(() => classAssignment({ requestedClass: as<PoeClassNumber>(9), pseType: 1 }), 'requestedClass', 'range');
-    expectInputError(() => classAssignment({ requestedClass: 4, pseType: as<PseType>(0) }), 'pseType', 'unknown');
+    for (const pseType of [0, Symbol('two'), Object.create(null)])
+      expectInputError(() => classAssignment({ requestedClass: 4, pseType: as<PseType>(pseType) }), 'pseType', 'unknown');
     expectInputError(() => classAssignment({ requestedClass: 4, pseType: 2, pairs: 4 }), 'pairs', 'conflict');
-    expectInputError(() => classAssignment(as<{ requestedClass: 4; pseType: 2 }>(undefined)), 'input', 'missing');
+    expectInputError(() => classAssignment(as<ClassAssignmentInput>(undefined)), 'input', 'missing');
   });
 });

@@ -75,6 +75,46 @@ describe('allocation', () => {
     expect(lldpAllocation({ requested: 254, poeClass: 4 })).toMatchObject({ requested: 254, allocated: 254, pdPower: 25.4 });
   });
 
+  test.each(CLASSES)(
+    'class %d is never allocated more than its printed powers, however much is asked for and however long the run',
+    (number) => {
+      const { pdPower, pdPowerLater = pdPower, psePower, channelResistance } = poeClass(number);
+      for (const requested of [lldpClassLimit(number), 999]) {
+        for (const resistance of [undefined, channelResistance / 3, channelResistance, channelResistance * 1.2]) {
+          const grant = lldpAllocation({ requested, poeClass: number, resistance });
+          expectPlain(grant);
+          expect(grant.pdPower).toBeLessThanOrEqual(pdPowerLater);
+          expect(grant.psePower).toBeLessThanOrEqual(psePower);
+          expect(grant.limitedByClass).toBe(grant.notes.length > 0);
+          expect(grant.notes.some((note) => note.includes('may switch'))).toBe(resistance === channelResistance * 1.2);
+        }
+      }
+    },
+  );
+
+  test('what the class cut is told: LLDP rounds the limits of classes 1 and 2 up, and the power of class 1 is rounded down', () => {
+    expect(lldpAllocation({ requested: 65, poeClass: 2 })).toMatchObject({
+      allocated: 65,
+      pdPower: 6.49,
+      limitedByClass: true,
+      notes: ['class 2 allows the device 6.49 W, not the 6.5 W that it asks for'],
+    });
+    expect(lldpAllocation({ requested: 39, poeClass: 1 })).toMatchObject({
+      pdPower: 3.84,
+      psePower: 4,
+      notes: [
+        'class 1 allows the device 3.84 W, not the 3.9 W that it asks for',
+        'class 1 is set aside 4 W at the port, not the 4.006 W that the line takes',
+      ],
+    });
+    expect(lldpAllocation({ requested: 255, poeClass: 4 })).toMatchObject({ limitedByClass: false, notes: [] });
+    // 50(50 - sqrt(2500 - 4·20·25.5))/40 = 35.69 W.
+    expect(lldpAllocation({ requested: 255, poeClass: 4, resistance: 20 })).toMatchObject({
+      psePower: 30,
+      notes: ['class 4 is set aside 30 W at the port, not the 35.690 W that the line takes: the port may switch the device off'],
+    });
+  });
+
   test('of a range of voltage the low end counts; past collapse there is no figure', () => {
     const at = (pseVoltage: LldpAllocationInput['pseVoltage']) => lldpAllocation({ requested: 255, poeClass: 4, pseVoltage });
     expect(at({ low: 51, high: 57 })).toStrictEqual(at(51));

@@ -143,6 +143,9 @@ describe('division of the current', () => {
     expectInputError(() => pairUnbalance({ poeClass: 8, pairs: { '1,2': [1, 1], '3,6': [1, 1] } }), 'pairs', 'conflict');
     expectInputError(() => pairUnbalance({ ...base, positive: ['1,2', '3,6'] }), 'positive', 'conflict');
     expectInputError(() => pairUnbalance({ ...base, positive: ['1,2'] }), 'positive', 'conflict');
+    for (const pair of [Object.create(null), '2,1', 1, null])
+      expectInputError(() => pairUnbalance({ ...base, positive: ['1,2', as<RunPair>(pair)] }), 'positive[1]', 'unknown');
+    expectInputError(() => pairUnbalance({ ...base, positive: [as<RunPair>(undefined)] }), 'positive[0]', 'missing');
     expectInputError(() => pairUnbalance({ ...base, psePairResistance: { '1,2': 0.1 } }), "psePairResistance['3,6']", 'missing');
     expectInputError(() => pairUnbalance({ ...base, pdPairResistance: -0.1 }), 'pdPairResistance', 'range');
     expectInputError(() => pairUnbalance({ ...base, pseVoltage: 0 }), 'pseVoltage', 'range');

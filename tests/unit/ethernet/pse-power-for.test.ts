@@ -68,6 +68,15 @@ describe('from a device back to its port', () => {
     expect(assumptions).toEqual([]);
   });
 
+  test('a stated voltage is checked once, the whole range of it, also above the window', () => {
+    const portChecks = (pseVoltage: PsePowerForInput['pseVoltage']) =>
+      psePowerFor({ poeClass: 4, pseVoltage }).checks.filter(({ name }) => name === 'pse-voltage');
+    for (const voltage of [48, 54, 57, 58]) expect(portChecks(voltage)).toHaveLength(1);
+    expect(portChecks(58)).toMatchObject([{ value: 58, limit: 57, verdict: 'fail' }]);
+    expect(portChecks({ low: 58, high: 59 })).toMatchObject([{ value: 59, limit: 57, verdict: 'fail' }]);
+    expect(portChecks(undefined)).toEqual([]);
+  });
+
   test('over a range, the lowest voltage takes the most', () => {
     const { average, voltageBasis } = psePowerFor({ poeClass: 4, pseVoltage: { low: 51, high: 57 } });
     if (!average.feasible) expect.fail('not feasible');
@@ -141,6 +150,17 @@ describe('powerStatement', () => {
   });
 
   test('refuses what is no result', () => {
-    for (const value of [undefined, null, 4, {}]) expect(() => powerStatement(as(value))).toThrow(RangeError);
+    expectInputError(() => powerStatement(as(undefined)), 'result', 'missing');
+    for (const value of [null, 4]) expectInputError(() => powerStatement(as(value)), 'result', 'type');
+    expectInputError(() => powerStatement(as({})), 'result.limits', 'missing');
+    const result = powerAtPd({ poeClass: 4, resistance: 5 });
+    for (const [, value, code] of NOT_NUMBERS) {
+      expectInputError(() => powerStatement({ ...result, available: as<number>(value) }), 'result.available', code);
+      expectInputError(() => powerStatement({ ...result, allowed: as<number>(value) }), 'result.allowed', code);
+      const limits = (more: object) => ({ ...result, limits: { ...result.limits, ...more } });
+      expectInputError(() => powerStatement(limits({ psePower: value })), 'result.limits.psePower', code);
+      expectInputError(() => powerStatement(limits({ poeClass: value })), 'result.limits.poeClass', code);
+    }
+    expectInputError(() => powerStatement({ ...result, available: -1 }), 'result.available', 'range');
   });
 });

@@ -8,6 +8,7 @@ import { capacityOf, type SupplyCount } from './switch/capacity.ts';
 import { PER_WATT, requireWatts, wholeNanowatts } from './switch/nanowatts.ts';
 import { type PortDefault, type PortDemandAtSwitch, portDemand } from './switch/port-demand.ts';
 import type { BudgetPort, PortGroup, PortPriority, SwitchBudgetInput } from './switch/switch-input.ts';
+import { toldOf } from './switch/told-of.ts';
 
 export type { BudgetBasis, BudgetPort, PortGroup, PortPriority, PowerSupply, SwitchBudgetInput } from './switch/switch-input.ts';
 
@@ -78,11 +79,13 @@ const RANK: Readonly<Record<PortPriority, number>> = { critical: 0, high: 1, low
  *
  * Powers are at the port (PSE side). By `class`, a port is set aside its class's printed PSE power; by `requested`, what
  * the request takes at the lowest voltage over the worst channel that its class allows; by `calculated`, what the
- * device's own draw takes over its own run; by `measured`, what was read at the port. A port over its own limit, or with
- * a run that cannot carry the draw, is denied on its own; it stops nobody else. Under `strict`, once a port does not fit
+ * device's own draw takes over its own run; by `measured`, what was read at the port. A port with a limit of its own grants
+ * the highest class within it. One whose limit is under every class or under what it takes, or whose run cannot carry the
+ * draw, is denied on its own; it stops nobody else. Under `strict`, once a port does not fit
  * on its card no later one on that card is powered, and once one does not fit the switch, no later one at all; under
- * `fill` what still fits is admitted, in the same order. The result depends on the capacity and not on what was powered before.
- * Up to 1 MW.
+ * `fill` what still fits is admitted, in the same order. Adding capacity under `strict` never sheds anyone, but raising the
+ * limit of one card can shed a port elsewhere, because a higher one on the card then comes first. The result depends on
+ * the capacity and not on what was powered before. Up to 1 MW.
  *
  * @param input - Published capacity [W], budget by working supplies [W] or ratings [W]; the ports with their classes,
  *   draws, requests or measurements [W], runs [Ω] and priorities; reserve, limits of ports and cards [W].
@@ -120,7 +123,7 @@ export function budgetWithLost(input: SwitchBudgetInput, moreLost: number): Swit
   const usable = capacity - reserved;
   const groups = groupsOf(input.groups === undefined ? [] : input.groups);
 
-  const wanted = ports.map((port, index) => portDemand(port, basis, `ports[${index}]`));
+  const wanted = ports.map((port, index) => portDemand(port, basis, `ports[${index}]`, portLimit));
   refuseDuplicates(ports);
   for (const [index, { group }] of wanted.entries()) {
     if (group !== undefined && !groups.has(group)) {
@@ -174,9 +177,9 @@ export function budgetWithLost(input: SwitchBudgetInput, moreLost: number): Swit
     source: basis === 'measured' ? 'measured-power' : capacityBasis === 'published' ? 'switch-data-sheet' : 'supply-ratings',
   };
 
-  function deniedBy({ carried, limit = portLimit }: PortDemandAtSwitch, power: number, card: GroupState | undefined): DeniedBy | undefined {
+  function deniedBy({ carried, withinLimit }: PortDemandAtSwitch, power: number, card: GroupState | undefined): DeniedBy | undefined {
     if (!carried) return 'run';
-    if (limit !== undefined && power > wholeNanowatts(limit, 'down')) return 'port';
+    if (!withinLimit) return 'port';
     if (full) return 'switch';
     if (card !== undefined && (card.full || card.allocated + power > card.limit)) return 'group';
     return allocated + power > usable ? 'switch' : undefined;
@@ -246,9 +249,10 @@ function assumptionsOf(wanted: readonly PortDemandAtSwitch[]): string[] {
   const found: string[] = [];
   const tell = (words: string, holds: (port: PortDemandAtSwitch) => boolean): void => {
     const numbers = wanted.filter(holds).map(({ port }) => port);
-    if (numbers.length > 0) found.push(`${words}: ${numbers.length === 1 ? 'port' : 'ports'} ${numbers.sort((a, b) => a - b).join(', ')}`);
+    if (numbers.length > 0) found.push(toldOf(words, numbers));
   };
   for (const name of ['type', 'draw', 'run', 'measurement'] as const) tell(WORDS[name], ({ defaults }) => defaults.includes(name));
+  tell('wants more than the class granted allows a device, which is taken', ({ capped }) => capped);
   tell('takes more than the class lets the port give, which may switch it off', ({ overClass }) => overClass);
   return found;
 }

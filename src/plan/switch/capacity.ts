@@ -41,8 +41,9 @@ export function capacityOf(input: SwitchBudgetInput, moreLost: number): Capacity
   return { watts: capacity as Watts, capacityBasis: 'published', assumptions: [] };
 }
 
-function published(budgets: readonly Watts[], { fitted = budgets.length, failed = 0 }: SwitchBudgetInput, moreLost: number): Capacity {
-  requireArray(budgets, 'budgetBySupplies', 'a list of powers: with one supply working, with two, and so on');
+function published(budgets: readonly Watts[], input: SwitchBudgetInput, moreLost: number): Capacity {
+  requireSome(budgets, 'budgetBySupplies', 'a list of powers: with one supply working, with two, and so on');
+  const { fitted = budgets.length, failed = 0 } = input;
   for (const [index, budget] of budgets.entries()) {
     requireWatts(budget, `budgetBySupplies[${index}]`);
     const before = budgets[index - 1] ?? 0;
@@ -50,8 +51,9 @@ function published(budgets: readonly Watts[], { fitted = budgets.length, failed 
       throw new InputError('conflict', `budgetBySupplies[${index}]`, `at least the ${before} W of one supply less`, budget);
   }
   requireInteger(fitted, 0, budgets.length, 'fitted');
-  requireInteger(failed as number, 0, fitted - moreLost, 'failed');
+  requireInteger(failed as number, 0, fitted, 'failed');
   const lost = (failed as number) + moreLost;
+  if (lost > fitted) throw noneLeft(fitted, failed);
   const working = fitted - lost;
   return {
     watts: working === 0 ? 0 : (budgets[working - 1] as Watts),
@@ -62,18 +64,20 @@ function published(budgets: readonly Watts[], { fitted = budgets.length, failed 
 }
 
 function estimated(supplies: readonly PowerSupply[], { systemLoad, failed = 0 }: SwitchBudgetInput, moreLost: number): Capacity {
-  requireArray(supplies, 'supplies', 'a list of { power }');
+  requireSome(supplies, 'supplies', 'a list of { power }');
   for (const [index, supply] of supplies.entries()) {
     requireObject(supply, `supplies[${index}]`, 'an object with power');
     requirePositive(supply.power, `supplies[${index}].power`, 'W');
     requireWatts(supply.power, `supplies[${index}].power`);
+    if (supply.name !== undefined && typeof supply.name !== 'string') {
+      throw new InputError('type', `supplies[${index}].name`, 'a name', supply.name);
+    }
   }
   const named = Array.isArray(failed) ? namedSupplies(supplies, failed) : new Set<PowerSupply>();
   const left = supplies.filter((supply) => !named.has(supply)).sort((a, b) => b.power - a.power);
-  if (!Array.isArray(failed)) requireInteger(failed as number, 0, supplies.length - moreLost, 'failed');
+  if (!Array.isArray(failed)) requireInteger(failed as number, 0, supplies.length, 'failed');
   const largestLost = (Array.isArray(failed) ? 0 : (failed as number)) + moreLost;
-  if (largestLost > left.length)
-    throw new InputError('range', 'failed', `fewer than the ${supplies.length} supplies that are fitted`, named.size);
+  if (largestLost > left.length) throw noneLeft(supplies.length, failed);
   const working = left.slice(largestLost);
 
   const assumptions = ['capacity is an estimate: supply ratings, not a published budget'];
@@ -89,13 +93,24 @@ function estimated(supplies: readonly PowerSupply[], { systemLoad, failed = 0 }:
   };
 }
 
+function requireSome(list: readonly unknown[], parameter: string, what: string): void {
+  requireArray(list, parameter, what);
+  if (list.length === 0) throw new InputError('missing', parameter, `${what}, with at least one in it`, list);
+}
+
+/** Only a loss beyond those that have failed can come so far. */
+function noneLeft(fitted: number, failed: SwitchBudgetInput['failed']): InputError {
+  return new InputError('range', 'failed', `fewer than the ${fitted} fitted, so that a supply is left to lose`, failed);
+}
+
 function namedSupplies(supplies: readonly PowerSupply[], names: readonly string[]): Set<PowerSupply> {
   const found = new Set<PowerSupply>();
   for (const [index, name] of names.entries()) {
     const called = supplies.filter((supply) => supply.name !== undefined && supply.name === name);
     const [supply] = called;
-    if (supply === undefined || called.length > 1) {
-      throw new InputError(supply === undefined ? 'unknown' : 'conflict', `failed[${index}]`, 'the name of one of the supplies', name);
+    if (supply === undefined) throw new InputError('unknown', `failed[${index}]`, 'the name of one of the supplies', name);
+    if (called.length > 1) {
+      throw new InputError('conflict', `failed[${index}]`, `a name that one supply alone has, not ${called.length} of them`, name);
     }
     if (found.has(supply)) throw new InputError('conflict', `failed[${index}]`, 'a supply that is not listed already', name);
     found.add(supply);

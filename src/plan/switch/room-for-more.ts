@@ -47,7 +47,7 @@ export function roomForMore(input: SwitchBudgetInput, device: AddedDevice): Room
   const budget = switchBudget(input);
   const { freePorts, ...added } = device;
   if (freePorts !== undefined) requireInteger(freePorts, 0, 1e6, 'device.freePorts');
-  const { power, carried, limit = input.portLimit, group } = portDemand({ ...added, port: 1 }, input.basis, 'device');
+  const { power, carried, withinLimit, group } = portDemand({ ...added, port: 1 }, input.basis, 'device', input.portLimit);
   const card = budget.groups?.find((one) => one.group === group);
   if (group !== undefined && card === undefined) throw new InputError('unknown', 'device.group', 'the name of one of groups', group);
 
@@ -57,7 +57,7 @@ export function roomForMore(input: SwitchBudgetInput, device: AddedDevice): Room
   const shared = { each: each / PER_WATT, budget };
   const none = { count: 0, left: room.nanowatts / PER_WATT, ...shared };
   if (!carried) return { limitedBy: 'run', ...none };
-  if (limit !== undefined && each > wholeNanowatts(limit, 'down')) return { limitedBy: 'port', ...none };
+  if (!withinLimit) return { limitedBy: 'port', ...none };
   if (room.shut) return { limitedBy: room.by, ...none };
   if (each === 0 && freePorts === undefined) return { left: room.nanowatts / PER_WATT, ...shared };
   const byPower = each === 0 ? Number.POSITIVE_INFINITY : Math.floor(room.nanowatts / each);

@@ -20,11 +20,14 @@ export interface BudgetPort {
   readonly poeClass: PoeClassNumber;
   /** Type of the port; the weakest that may serve the class if absent. A weaker one grants a lower class. */
   readonly pseType?: PseType | undefined;
-  /** Power that the device has asked for at its own input, as in LLDP; all that its class allows if absent. [W] */
+  /**
+   * Power that the device has asked for at its own input, up to the LLDP limit of its class (rounded up to 0.1 W); all that its
+   * class allows if absent. A device that is granted a lower class is taken at what that allows. [W]
+   */
   readonly requested?: Watts | undefined;
   /** `low` if absent, as RFC 3621 has it. */
   readonly priority?: PortPriority | undefined;
-  /** What the device draws at its own input, by its data sheet; all that its class allows if absent. [W] */
+  /** What the device draws at its own input, by its data sheet; all that its class allows (12.95 W for classes 0 and 3) if absent. [W] */
   readonly pdPower?: Watts | undefined;
   /** The loop that power sees [Ω], or a `runResistance` result; the worst channel of the type if absent. */
   readonly resistance?: Ohms | RunResistance | undefined;
@@ -36,7 +39,7 @@ export interface BudgetPort {
   readonly measured?: Watts | undefined;
   /** The card, by its name in `groups`, on which the port sits; none if absent. */
   readonly group?: string | undefined;
-  /** Most that this port may give; `portLimit` of the switch if absent. [W] */
+  /** Most that this port may give: it grants the highest class within it; `portLimit` of the switch if absent. [W] */
   readonly limit?: Watts | undefined;
 }
 
@@ -51,7 +54,7 @@ export interface PowerSupply {
 /** Ports that share a limit of their own: a card. */
 export interface PortGroup {
   readonly group: string;
-  /** Most that its ports may give together. [W] */
+  /** Most that its ports may give together. Raising it can, under `strict`, shed a lower port elsewhere. [W] */
   readonly limit: Watts;
 }
 
@@ -64,7 +67,7 @@ export interface SwitchBudgetCommon {
   readonly policy?: 'strict' | 'fill' | undefined;
   /** Share of the capacity that is kept back, a fraction from 0 to 1; 0 if absent. */
   readonly reserve?: number | undefined;
-  /** Most that any one port may give; as much as its class if absent. [W] */
+  /** Most that any one port may give: it grants the highest class within it; as much as its class if absent. [W] */
   readonly portLimit?: Watts | undefined;
   /** Cards with limits of their own; none if absent. */
   readonly groups?: readonly PortGroup[] | undefined;

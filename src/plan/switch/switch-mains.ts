@@ -4,8 +4,9 @@ import { requireNonNegative, requireObject, requirePositive } from '../../quanti
 import { InputError } from '../../quantity/input-error.ts';
 import type { Amperes, Volts, Watts } from '../../quantity/units.ts';
 import { type SwitchBudget, switchBudget } from '../switch-budget.ts';
-import { checked, measuredFlow, type PortFlow, portFlow } from './port-demand.ts';
+import { checked, drawOf, givenFlow, type PortFlow, portFlow, psePowerLimitOf } from './port-demand.ts';
 import type { SwitchBudgetInput } from './switch-input.ts';
+import { toldOf } from './told-of.ts';
 
 /** A switch with what is known of its mains side. */
 export interface SwitchMainsInput {
@@ -79,7 +80,8 @@ const CAUTION =
  * Mains input, current and rack heat of a switch, and the heat along its cables and at its devices.
  *
  * Each powered port at the draw of its device over its run, or at its measurement on the basis `measured`; a draw that
- * is not stated is all that the class allows, a run that is not stated the worst channel. Mains input = device power +
+ * is not stated is the request on the basis `requested`, else all that the class allows, and a run that is not stated the
+ * worst channel. No port gives more than it is set aside, unless a stated draw takes more, which is told. Mains input = device power +
  * cable heat + port loss + system load + conversion loss; rack heat is the last three. One efficiency for every load: at
  * a light load real supplies do worse.
  *
@@ -109,7 +111,7 @@ export function switchMains(input: SwitchMainsInput): SwitchMains {
   if (mainsVoltage !== undefined) requirePositive(mainsVoltage, 'mainsVoltage', 'V');
   const budget = switchBudget(input.budget);
 
-  const ports = flowsOf(input.budget, budget);
+  const { ports, told } = flowsOf(input.budget, budget);
   let devicePower = 0;
   let cableHeat = 0;
   for (const flow of ports) {
@@ -127,12 +129,7 @@ export function switchMains(input: SwitchMainsInput): SwitchMains {
   if (systemLoad === undefined) notIncluded.push('system load');
   if (efficiency === undefined) notIncluded.push('conversion loss');
   if (lossPerPort === undefined) notIncluded.push('port loss');
-  const assumptions = [...budget.assumptions];
-  if (ports.length < budget.powered.length) {
-    const flowing = new Set(ports.map(({ port }) => port));
-    const dead = budget.powered.filter(({ port }) => !flowing.has(port)).map(({ port }) => port);
-    assumptions.push(`the run cannot carry the draw, which is counted as nothing: port ${dead.sort((a, b) => a - b).join(', ')}`);
-  }
+  const assumptions = [...budget.assumptions, ...told];
   if (mainsVoltage !== undefined && powerFactor === undefined) assumptions.push('power factor not stated, 1 is taken');
   const perBtu = btuPerHour(1);
   const missing = notIncluded.length === 0 ? '' : ` (not included: ${notIncluded.join(', ')})`;
@@ -154,18 +151,51 @@ export function switchMains(input: SwitchMainsInput): SwitchMains {
   };
 }
 
-function flowsOf({ ports, basis }: SwitchBudgetInput, budget: SwitchBudget): PortHeat[] {
-  const powered = new Set(budget.powered.map(({ port }) => port));
+function flowsOf(
+  { ports, basis, portLimit }: SwitchBudgetInput,
+  budget: SwitchBudget,
+): { readonly ports: readonly PortHeat[]; readonly told: readonly string[] } {
+  const setAside = new Map(budget.powered.map(({ port, power }) => [port, power]));
   const flows: PortHeat[] = [];
+  const capped: number[] = [];
+  const beyond: number[] = [];
+  const cut: number[] = [];
+  const dead: number[] = [];
   for (const [index, entry] of ports.entries()) {
-    if (!powered.has(entry.port)) continue;
+    const most = setAside.get(entry.port);
+    if (most === undefined) continue;
     const path = `ports[${index}]`;
-    const { limits } = checked(entry, path);
-    const flow =
-      basis === 'measured' && entry.measured !== undefined ? measuredFlow(entry.measured, entry, limits, path) : portFlow(entry, limits);
-    if (flow !== undefined) flows.push({ port: entry.port, ...flow });
+    const { limits } = checked(entry, path, portLimit);
+    const { port, measured, pdPower } = entry;
+    if (basis === 'measured' && measured !== undefined) {
+      flows.push({ port, ...givenFlow(measured, entry, limits, path) });
+      continue;
+    }
+    // A stated draw goes before a request; on the basis `calculated` the budget has told already that it is capped.
+    const draw = drawOf(entry, pdPower === undefined ? basis : 'calculated', limits);
+    if (pdPower !== undefined && draw < pdPower && basis !== 'calculated') capped.push(port);
+    const flow = portFlow(draw, entry, limits);
+    if (flow === undefined) dead.push(port);
+    else if (flow.psePower <= most) flows.push({ port, ...flow });
+    else if (pdPower !== undefined) {
+      flows.push({ port, ...flow });
+      // A nanowatt is rounding.
+      if (flow.psePower - most > 1e-9) beyond.push(port);
+    } else {
+      flows.push({ port, ...givenFlow(most, entry, limits, path) });
+      // Over the printed power of the class by the rounding of the standard alone, nothing is lost.
+      if (most < limits.psePower || flow.psePower > psePowerLimitOf(draw, limits)) cut.push(port);
+    }
   }
-  return flows.sort((a, b) => a.port - b.port);
+  const told: string[] = [];
+  const tell = (words: string, about: readonly number[]): void => {
+    if (about.length > 0) told.push(toldOf(words, about));
+  };
+  tell('the stated draw is more than the class granted allows a device, which is taken', capped);
+  tell('the stated draw takes more over its run than is set aside', beyond);
+  tell('the draw would take more over its run than is set aside, which is all that the port is taken to give', cut);
+  tell('the run cannot carry the draw, which is counted as nothing', dead);
+  return { ports: flows.sort((a, b) => a.port - b.port), told };
 }
 
 function requireShare(value: number, parameter: string): void {

@@ -7,6 +7,10 @@ import {
   batteryAutonomy,
   budgetSteps,
   cable,
+  type InputErrorCode,
+  lldpClassLimit,
+  lldpWatts,
+  poeClass,
   roomForMore,
   runResistance,
   type SwitchBudgetInput,
@@ -89,19 +93,61 @@ describe('reserve, port limits and cards', () => {
     expect(of(0, 10)).toMatchObject({ reserved: 0, headroom: 90 });
   });
 
-  test('a port over its own limit is denied on its own and stops nobody', () => {
+  test('a port that no class fits is denied on its own and stops nobody; any other grants the highest class within its limit', () => {
     const { powered, denied } = switchBudget({
       capacity: 500,
       portLimit: 30,
       basis: 'class',
-      ports: [...ports(2, 6), { port: 3, poeClass: 4 }, { port: 4, poeClass: 4, limit: 15.4 }, { port: 5, poeClass: 6, limit: 60 }],
+      ports: [
+        { port: 1, poeClass: 6, limit: 3.99 },
+        { port: 2, poeClass: 6 },
+        { port: 3, poeClass: 4 },
+        { port: 4, poeClass: 4, limit: 15.4 },
+        { port: 5, poeClass: 6, limit: 60 },
+      ],
     });
-    expect(numbers(powered)).toEqual([3, 5]);
-    expect(denied.map(({ port, deniedBy }) => [port, deniedBy])).toEqual([
-      [4, 'port'],
-      [2, 'port'],
-      [1, 'port'],
+    expect(powered.map(({ port, grantedClass, power }) => [port, grantedClass, power])).toEqual([
+      [2, 4, 30],
+      [3, 4, 30],
+      [4, 3, 15.4],
+      [5, 6, 60],
     ]);
+    expect(denied).toMatchObject([{ port: 1, grantedClass: 6, deniedBy: 'port' }]);
+  });
+
+  // The printed powers of the classes at the port, 4 to 90 W: the highest that the limit leaves room for.
+  test.each<readonly [number, number]>([
+    [90, 8],
+    [89.9, 7],
+    [75, 7],
+    [60, 6],
+    [45, 5],
+    [30, 4],
+    [15.4, 3],
+    [15.39, 2],
+    [7, 2],
+    [4, 1],
+  ])('a class 8 device on a port of %d W is granted class %d', (limit, grantedClass) => {
+    const of = (more: object) => switchBudget({ capacity: 500, basis: 'class', ports: [{ port: 1, poeClass: 8, pseType: 4, ...more }] });
+    expect(of({ limit }).powered).toMatchObject([{ grantedClass }]);
+    expect(of({ limit }).powered[0]?.power).toBeLessThanOrEqual(limit);
+    // By the limit of the switch alike, and that of the port goes first.
+    const all = { capacity: 500, basis: 'class', portLimit: limit, ports: [{ port: 1, poeClass: 8, pseType: 4 }] } as const;
+    expect(switchBudget(all).powered).toMatchObject([{ grantedClass }]);
+    expect(switchBudget({ ...all, portLimit: 4, ports: [{ ...all.ports[0], limit }] }).powered).toMatchObject([{ grantedClass }]);
+  });
+
+  test('a Type 2 port of 15.4 W treats class 4 as class 0; a measurement is held against the limit, not against a class', () => {
+    const of = (more: object) =>
+      switchBudget(as<SwitchBudgetInput>({ capacity: 500, basis: 'class', ports: [{ port: 1, poeClass: 4, pseType: 2, ...more }] }));
+    expect(of({ limit: 15.4 }).powered).toMatchObject([{ grantedClass: 0, power: 15.4 }]);
+    const measured = (watts: number) =>
+      switchBudget({ capacity: 500, basis: 'measured', ports: [{ port: 1, poeClass: 1, limit: 3, measured: watts }] });
+    expect(measured(2.5).powered).toMatchObject([{ power: 2.5 }]);
+    expect(measured(3.1).denied).toMatchObject([{ deniedBy: 'port' }]);
+    // On every other basis the port has no class to grant.
+    const { denied } = switchBudget({ capacity: 500, basis: 'requested', ports: [{ port: 1, poeClass: 1, limit: 3, requested: 2 }] });
+    expect(denied).toMatchObject([{ deniedBy: 'port' }]);
   });
 
   // Two cards of 65 W, 30 W ports: two fit each card. 130 W would do; the switch has 100 W.
@@ -277,6 +323,106 @@ describe('what a port is set aside', () => {
   });
 });
 
+describe('the largest request, and the draw that is not stated', () => {
+  const CLASSES = [0, 1, 2, 3, 4, 5, 6, 7, 8] as const;
+
+  test.each(CLASSES)('class %d: the largest legal LLDP request is set aside the printed power of the class', (poeClassNumber) => {
+    const requested = lldpWatts(lldpClassLimit(poeClassNumber));
+    const of = (watts: number) =>
+      switchBudget({ capacity: 100, basis: 'requested', ports: [{ port: 1, poeClass: poeClassNumber, requested: watts }] });
+    expect(of(requested).powered[0]?.power).toBeCloseTo(poeClass(poeClassNumber).psePower, 2);
+    expect(of(requested).powered[0]?.power).toBeLessThanOrEqual(poeClass(poeClassNumber).psePower);
+    // Rounding by LLDP is no cut.
+    expect(of(requested).assumptions).toEqual(['type of port not stated, the weakest that serves the class is taken: port 1']);
+    expectInputError(() => of(requested + 0.01), 'ports[0].requested', 'range');
+  });
+
+  test('a request, or a draw, over the class that a weaker port grants is taken at what that allows, and told', () => {
+    const of = (basis: 'requested' | 'calculated') =>
+      switchBudget({
+        capacity: 100,
+        basis,
+        ports: [{ port: 1, poeClass: 8, pseType: 3, requested: 71.3, pdPower: 71.3, resistance: 6.25 }],
+      });
+    for (const basis of ['requested', 'calculated'] as const) {
+      expect(of(basis).powered).toMatchObject([{ grantedClass: 6, power: 60 }]);
+      expect(of(basis).assumptions).toEqual(['wants more than the class granted allows a device, which is taken: port 1']);
+    }
+    const within = { port: 1, poeClass: 8, pseType: 3, requested: 51, pdPower: 51, resistance: 6.25 } as const;
+    expect(switchBudget({ capacity: 100, basis: 'requested', ports: [within] }).assumptions).toEqual([]);
+    expect(switchBudget({ capacity: 100, basis: 'calculated', ports: [within] }).assumptions).toEqual([]);
+  });
+
+  // A device of class 3 draws 12.95 W, 15.4 W over 20 ohm at 44 V: 0.35 A. The rounded figures of classes 1, 5, 7 and 8 take a little more than they print.
+  test.each(CLASSES)('class %d: calculated from nothing else it fits a port, and a switch, of its printed power', (poeClassNumber) => {
+    const { psePower } = poeClass(poeClassNumber);
+    const port = { port: 1, poeClass: poeClassNumber };
+    const budget = switchBudget({ capacity: psePower, portLimit: psePower, basis: 'calculated', ports: [port] });
+    expect(budget.denied).toEqual([]);
+    expect(budget.powered[0]?.power).toBeCloseTo(psePower, 2);
+    expect(budget.assumptions.filter((words) => words.startsWith('takes more'))).toEqual([]);
+  });
+
+  test('13.0 W stated for class 3 is set aside 15.4 W and is not over the class; a longer run is', () => {
+    const of = (resistance: number) =>
+      switchBudget({ capacity: 60, basis: 'calculated', ports: [{ port: 1, poeClass: 3, pseType: 1, pdPower: 13, resistance }] });
+    expect(of(20)).toMatchObject({ powered: [{ power: 15.4 }], assumptions: [] });
+    // 44(44 - sqrt(44² - 4·21·13))/42.
+    expectWithin(of(21).powered[0]?.power as number, (44 * (44 - Math.sqrt(44 ** 2 - 4 * 21 * 13))) / 42, 1e-12);
+    expect(of(21).assumptions).toEqual(['takes more than the class lets the port give, which may switch it off: port 1']);
+  });
+
+  test.each<readonly [string, unknown, string, InputErrorCode]>([
+    ['class', {}, 'ports[0].resistance.twoPair', 'missing'],
+    ['requested', null, 'ports[0].resistance', 'type'],
+    ['measured', '12.5', 'ports[0].resistance', 'type'],
+    ['calculated', { twoPair: -1 }, 'ports[0].resistance.twoPair', 'range'],
+  ])('on the basis %s a run that is none is named: %j', (basis, resistance, parameter, code) => {
+    const bad = as<SwitchBudgetInput>({ capacity: 60, basis, ports: [{ port: 1, poeClass: 4, measured: 5, resistance }] });
+    expectInputError(() => switchBudget(bad), parameter, code);
+  });
+
+  test('a run over four pairs, and that of a device to be added, are named alike', () => {
+    const resistance = as<number>({ twoPair: 1 });
+    const input = { capacity: 60, basis: 'class', ports: [{ port: 1, poeClass: 8, resistance }] } as const;
+    expectInputError(() => switchBudget(input), 'ports[0].resistance.fourPair', 'missing');
+    expectInputError(
+      () => roomForMore({ ...input, ports: [] }, { poeClass: 4, resistance: as<number>({}) }),
+      'device.resistance.twoPair',
+      'missing',
+    );
+  });
+});
+
+describe('supplies that are none', () => {
+  const rest = { basis: 'class', ports: ports(1) } as const;
+  const loss = (more: object) => supplyLoss(as<SwitchBudgetInput>({ ...rest, ...more }));
+
+  test('an empty list, null, and a loss of what is not there', () => {
+    expectInputError(() => loss({ budgetBySupplies: null }), 'budgetBySupplies', 'type');
+    expectInputError(() => loss({ supplies: null }), 'supplies', 'type');
+    expectInputError(() => switchBudget({ ...rest, budgetBySupplies: [] }), 'budgetBySupplies', 'missing');
+    expectInputError(() => switchBudget({ ...rest, supplies: [] }), 'supplies', 'missing');
+    expectInputError(() => loss({ supplies: [] }), 'supplies', 'missing');
+    for (const none of [
+      { budgetBySupplies: [370], fitted: 0 },
+      { budgetBySupplies: [370], failed: 1 },
+      { supplies: [{ power: 1 }], failed: 1 },
+    ])
+      expect(expectInputError(() => loss(none), 'failed', 'range').expected).toMatch(/so that a supply is left to lose$/);
+  });
+
+  test('names: one that two supplies share cannot tell which has failed; one that is no text is refused', () => {
+    const supplies = [
+      { power: 1, name: 'a' },
+      { power: 2, name: 'a' },
+    ];
+    const error = expectInputError(() => switchBudget({ ...rest, supplies, failed: ['a'] }), 'failed[0]', 'conflict');
+    expect(error.expected).toBe('a name that one supply alone has, not 2 of them');
+    expectInputError(() => switchBudget({ ...rest, supplies: [{ power: 1, name: as<string>(5) }] }), 'supplies[0].name', 'type');
+  });
+});
+
 describe('falling and returning capacity', () => {
   const base = {
     budgetBySupplies: [60, 120],
@@ -355,7 +501,10 @@ describe('room for growth', () => {
       count: 3,
       limitedBy: 'group',
     });
-    expect(roomForMore({ ...base, portLimit: 30 }, { poeClass: 6 })).toMatchObject({ count: 0, limitedBy: 'port' });
+    expect(roomForMore({ ...base, portLimit: 3 }, { poeClass: 6 })).toMatchObject({ count: 0, limitedBy: 'port' });
+    // At 30 W a class 6 device is granted class 4: four more in 140 W.
+    expect(roomForMore({ ...base, portLimit: 30 }, { poeClass: 6 })).toMatchObject({ count: 4, each: 30, left: 20 });
+    expect(roomForMore(base, { poeClass: 8, limit: 60 })).toMatchObject({ count: 2, each: 60 });
     expectPlain(roomForMore(base, { poeClass: 4 }));
   });
 
@@ -432,6 +581,52 @@ describe('mains side', () => {
     });
     // 0.4 A: 0.8 W along the cable.
     expect(flows).toEqual([{ port: 1, psePower: 20, cableHeat: expect.closeTo(0.8, 12), devicePower: expect.closeTo(19.2, 12) }]);
+  });
+
+  test('on the basis of requests a device draws its request: no more leaves the ports than is set aside', () => {
+    const four = ports(4).map((port) => ({ ...port, requested: 5 }));
+    const { devicePower, portPower, budget: used, assumptions } = switchMains({ budget: { ...budget, basis: 'requested', ports: four } });
+    expectWithin(devicePower, 20, 1e-12);
+    // 50(50 - sqrt(50² - 4·12.5·5))/25 each.
+    expectWithin(portPower, (4 * 50 * (50 - Math.sqrt(2250))) / 25, 1e-12);
+    expect(portPower).toBeLessThanOrEqual(used.allocated);
+    expect(assumptions).toEqual(used.assumptions);
+  });
+
+  test('over a run that takes more, a port gives what is set aside; a stated draw may take more: both are told', () => {
+    // 5 W over the worst channel: 5.13 W; 30 ohm would take 5.36 W.
+    const of = (more: object) =>
+      switchMains({
+        budget: { ...budget, basis: 'requested', ports: [{ port: 2, poeClass: 4, pseType: 2, requested: 5, resistance: 30, ...more }] },
+      });
+    const given = of({});
+    expect(given.portPower).toBe(given.budget.powered[0]?.power);
+    // The power of the port less I²R.
+    expectWithin(given.devicePower, given.portPower - (given.portPower / 50) ** 2 * 30, 1e-12);
+    expect(given.assumptions).toEqual([
+      'the draw would take more over its run than is set aside, which is all that the port is taken to give: port 2',
+    ]);
+    const stated = of({ pdPower: 6 });
+    expectWithin(stated.devicePower, 6, 1e-12);
+    expect(stated.portPower).toBeGreaterThan(stated.budget.allocated);
+    expect(stated.assumptions).toEqual(['the stated draw takes more over its run than is set aside: port 2']);
+    expect(of({ pdPower: 4 }).assumptions).toEqual([]);
+  });
+
+  test('at the worst of every class no more leaves a port than its printed power, and nothing is told of rounding', () => {
+    for (const number of [0, 1, 2, 3, 4, 5, 6, 7, 8] as const) {
+      const of = (more: object) =>
+        switchMains({ budget: as<SwitchBudgetInput>({ capacity: 100, basis: 'class', ports: [{ port: 1, poeClass: number, ...more }] }) });
+      expect(of({}).portPower).toBeLessThanOrEqual(poeClass(number).psePower);
+      expect(of({}).portPower).toBeCloseTo(poeClass(number).psePower, 2);
+      expect(of({}).assumptions).toEqual([]);
+    }
+    // A device of class 4 that a Type 1 port grants class 0.
+    const demoted = { capacity: 100, basis: 'class', ports: [{ port: 1, poeClass: 4, pseType: 1, pdPower: 25.5, resistance: 5 }] } as const;
+    expect(switchMains({ budget: demoted })).toMatchObject({
+      devicePower: 13,
+      assumptions: ['the stated draw is more than the class granted allows a device, which is taken: port 1'],
+    });
   });
 
   test('a run that cannot carry the draw counts as nothing, and is told', () => {

@@ -75,6 +75,16 @@ function finished(
   const sure = margin < MARGINAL * limit ? 'marginal' : 'pass';
   const verdict = best < 0 ? 'fail' : worst < 0 ? 'uncertain' : sure;
   const { name, pairs, source } = check;
-  const base = { name, pairs, value, range: { low, high }, limit, unit: 'Ω', margin, marginFraction: margin / limit, verdict } as const;
+  const base = {
+    name,
+    pairs,
+    value,
+    range: { low, high },
+    limit,
+    unit: 'Ω',
+    margin,
+    marginFraction: limit > 0 ? margin / limit : 0,
+    verdict,
+  } as const;
   return verdict === 'uncertain' ? { ...base, deciding: [...deciding], source } : { ...base, source };
 }

@@ -82,7 +82,7 @@ export const DISAGREEMENTS: readonly Disagreement[] = [
   {
     about: 'metals',
     printed:
-      'Copper-clad aluminium: at least 62.9 and 64.4 % IACS, while the same maker’s resistances per gauge are those of 64.6 and 66.6 %; a rule of mixtures gives 64.9 and 66.9 %. Trade articles say 1.40 to 1.60 times copper.',
+      'Copper-clad aluminium: at least 62.9 and 64.4 % IACS, while the same maker’s resistances per gauge are those of 64.6 and 66.6 %; a rule of mixtures gives 64.9 and 66.9 %. Other texts have 63 to 65 % of copper for 10 to 15 %, and 62 to 68 % IACS for any. Trade articles say 1.40 to 1.60 times copper.',
     taken: 'The minimum; of unknown make 1.60 for the worst and 1.40 for the best.',
   },
   {

@@ -21,7 +21,7 @@ export interface GaugeOfWire {
  *
  * @param diameter - Diameter of the bare wire, without insulation. [mm]
  * @returns The gauge.
- * @throws {@link InputError} If the diameter is not from 0.0755 to 12.38 mm.
+ * @throws {@link InputError} If the diameter is not from 0.0754 to 12.38 mm.
  * @example
  * awgFromDiameter(0.5).fractional.toFixed(2); // => '24.18'
  * @example
@@ -29,7 +29,7 @@ export interface GaugeOfWire {
  */
 export function awgFromDiameter(diameter: Millimetres): GaugeOfWire {
   requirePositive(diameter, 'diameter', 'mm');
-  return gaugeOf(diameter, diameter, 'diameter', 'a diameter from 0.0755 to 12.38 mm: half a gauge beyond 40 and 4/0');
+  return gaugeOf(diameter, diameter, 'diameter', 'a diameter from 0.0754 to 12.38 mm: half a gauge beyond 40 and 4/0');
 }
 
 /**
@@ -39,7 +39,7 @@ export function awgFromDiameter(diameter: Millimetres): GaugeOfWire {
  *
  * @param area - Cross-section of the metal. [mm²]
  * @returns The gauge.
- * @throws {@link InputError} If the area is not from 0.00448 to 120.3 mm².
+ * @throws {@link InputError} If the area is not from 0.00447 to 120.4 mm².
  * @example
  * awgFromArea(0.5).fractional.toFixed(2); // => '20.15'
  * @example
@@ -47,7 +47,7 @@ export function awgFromDiameter(diameter: Millimetres): GaugeOfWire {
  */
 export function awgFromArea(area: SquareMillimetres): GaugeOfWire {
   requirePositive(area, 'area', 'mm²');
-  return gaugeOf(Math.sqrt((4 / Math.PI) * area), area, 'area', 'an area from 0.00448 to 120.3 mm²: half a gauge beyond 40 and 4/0');
+  return gaugeOf(Math.sqrt((4 / Math.PI) * area), area, 'area', 'an area from 0.00447 to 120.4 mm²: half a gauge beyond 40 and 4/0');
 }
 
 function gaugeOf(diameter: Millimetres, received: number, parameter: string, expected: string): GaugeOfWire {

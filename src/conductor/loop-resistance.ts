@@ -18,7 +18,8 @@ export interface LoopResistanceInput {
  *
  * @param input - Conductor, length one way [m], conductor temperature [°C].
  * @returns `2 · r(T) · length`. [Ω]
- * @throws {@link InputError} If the length is neither 0 nor from 1e-12 to 1e12 m, or the temperature out of range.
+ * @throws {@link InputError} If the length is neither 0 nor from 1e-12 to 1e12 m, or the temperature is out of range or, where
+ *   the metal's temperature coefficient is not known (code `conflict`), not 20 °C.
  * @example
  * loopResistance({ conductor: awg(24), length: 100 }).toFixed(2); // => '16.84'
  */

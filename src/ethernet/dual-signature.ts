@@ -95,7 +95,7 @@ export function dualSignature(
 ): DualSignature {
   requireObject(classes, 'classes', 'an object with a and b');
   requireObject(options, 'options', 'an object with pseType');
-  const type = options.pseType ?? (classes.a === 5 || classes.b === 5 ? 4 : 3);
+  const { pseType: type = classes.a === 5 || classes.b === 5 ? 4 : 3 } = options;
   const a = pairsetClass(classes.a, type, 'classes.a');
   const b = pairsetClass(classes.b, type, 'classes.b');
   return {
@@ -111,7 +111,7 @@ export function dualSignature(
 function pairsetClass(number: DualSignatureClassNumber, pseType: PseType | undefined, parameter: string): DualSignatureClass {
   requireInteger(number, 1, 5, parameter);
   const weakest = number === 5 ? 4 : 3;
-  const type = pseType ?? weakest;
+  const type = pseType === undefined ? weakest : pseType;
   requireOneOf(type, [1, 2, 3, 4], 'pseType');
   if (type < weakest) throw new InputError('conflict', 'pseType', `Type ${weakest} or higher for dual-signature class ${number}`, type);
   const { psePower, pdPower, lldpLimit } = CLASSES[number - 1] as (typeof CLASSES)[number];

@@ -96,12 +96,13 @@ export function psePowerFor(input: PsePowerForInput): PsePowerFor {
   requireObject(input, 'input', 'an object with poeClass');
   const { marginalBelow = MARGINAL_BELOW } = input;
   const limits = appliedLimits(input);
-  const { pdPower = limits.pdPower, pdPeakPower = (pdPower / limits.pdPower) * peakPower(input.poeClass) } = input;
+  const { pdPower = limits.pdPower } = input;
   requireNonNegative(pdPower, 'pdPower', 'W');
+  const { pdPeakPower = (pdPower / limits.pdPower) * peakPower(input.poeClass) } = input;
   requireNonNegative(pdPeakPower, 'pdPeakPower', 'W');
   if (pdPeakPower < pdPower) throw new InputError('conflict', 'pdPeakPower', `at least the ${pdPower} W of pdPower`, pdPeakPower);
   const resistance = input.resistance === undefined ? limits.channelResistance : loopThatPowerSees(input.resistance, limits.pairs);
-  const pseVoltage = portVoltageRange(input.pseVoltage ?? limits.pseVoltageMin);
+  const pseVoltage = portVoltageRange(input.pseVoltage === undefined ? limits.pseVoltageMin : input.pseVoltage);
 
   const judged = powerAtPd({
     poeClass: input.poeClass,

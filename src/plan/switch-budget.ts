@@ -118,7 +118,7 @@ export function budgetWithLost(input: SwitchBudgetInput, moreLost: number): Swit
   const capacity = wholeNanowatts(watts, 'down');
   const reserved = Math.round(capacity * reserve);
   const usable = capacity - reserved;
-  const groups = groupsOf(input.groups ?? []);
+  const groups = groupsOf(input.groups === undefined ? [] : input.groups);
 
   const wanted = ports.map((port, index) => portDemand(port, basis, `ports[${index}]`));
   refuseDuplicates(ports);

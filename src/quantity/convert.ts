@@ -177,7 +177,7 @@ export function kilofeet(value: number): Metres {
  * @returns Resistance per length. [Ω/m]
  * @throws {@link InputError} If `value` is not a number of at most 1e12.
  * @example
- * ohmsPerHundredMetres(9.38); // => 0.0938
+ * ohmsPerHundredMetres(9.38).toFixed(4); // => '0.0938'
  */
 export function ohmsPerHundredMetres(value: number): OhmsPerMetre {
   requireFinite(value, 'value');

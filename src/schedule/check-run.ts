@@ -10,8 +10,9 @@ import { checkTwoWireRun, supplyRange } from '../plan/two-wire-run.ts';
 import { requireObject, requireOneOf } from '../quantity/guards.ts';
 import { InputError } from '../quantity/input-error.ts';
 import type { Watts } from '../quantity/units.ts';
-import type { FarEnd, PoweredRunReport, ReportedPiece, RunReport, TwoWireRunReport } from './report.ts';
+import type { FarEnd, PoweredRunReport, ReportedCheck, ReportedPiece, RunReport, TwoWireRunReport } from './report.ts';
 import type { ScheduledPoweredRun, ScheduledRun, ScheduledSwitch, ScheduledTwoWireRun } from './schedule.ts';
+import { emptyShelf, type Shelf } from './shelf.ts';
 
 /** How one run is judged. */
 export interface CheckRunOptions {
@@ -47,47 +48,49 @@ export function checkRun(run: ScheduledRun, options: CheckRunOptions = {}): RunR
   requireObject(options, 'options', 'an object with switch, cabling and marginalBelow');
   requireOneOf(run.kind, ['powered', 'two-wire'], 'run.kind');
   requireObject(run.input, 'run.input', 'the facts of the run');
-  return run.kind === 'powered' ? poweredReport(run, options, undefined) : twoWireReport(run, options);
+  return run.kind === 'powered' ? poweredReport(run, options, undefined, emptyShelf()) : twoWireReport(run, options, emptyShelf());
 }
+
+type Draft<T> = { -readonly [K in keyof T]: T[K] };
+
+const NO_REMEDIES: RunReport['remedies'] = [];
+const NO_NOTES: RunReport['notes'] = [];
 
 /** A powered run with what its switch's budget decided. @internal */
 export function poweredReport(
   run: ScheduledPoweredRun,
-  options: CheckRunOptions,
+  { switch: feed, cabling = 'TIA-568', marginalBelow = MARGINAL_BELOW }: CheckRunOptions,
   allocation: PoweredRunReport['allocation'],
+  shelf: Shelf,
 ): PoweredRunReport {
-  const { switch: source, cabling = 'TIA-568', marginalBelow = MARGINAL_BELOW } = options;
-  if (source !== undefined && source.switch !== run.switch) {
-    throw new InputError('conflict', 'options.switch', `the switch that the run names, '${run.switch}'`, source.switch);
+  if (feed !== undefined && feed.switch !== run.switch) {
+    throw new InputError('conflict', 'options.switch', `the switch that the run names, '${run.switch}'`, feed.switch);
   }
-  const input: PoweredRunInput = { ...run.input, pseType: source?.type, pseVoltage: source?.minimumVoltage, cabling, marginalBelow };
+  const input: PoweredRunInput = { ...run.input, pseType: feed?.type, pseVoltage: feed?.minimumVoltage, cabling, marginalBelow };
   const judged = checkPoweredRun(input);
-  const { power, resistance } = judged;
-  const { type, pairs } = power.limits;
-  const verdict = cabling === 'none' ? { power: judged.verdict.power } : judged.verdict;
-  const fails = judged.verdict.power === 'fail' || judged.verdict.cabling === 'fail';
-  const worst = worse(judged.verdict.power, judged.verdict.cabling);
+  const { power, resistance, grantedClass } = judged;
+  const { power: powerVerdict, cabling: cablingVerdict } = judged.verdict;
+  const { poeClass, installed, cords, connections = 0 } = run.input;
+  const fails = powerVerdict === 'fail' || cablingVerdict === 'fail';
+  const worst = worse(powerVerdict, cablingVerdict);
+  const powerChecks = shelf.checks(judged.powerChecks);
+  const cablingChecks = shelf.checks(judged.cablingChecks);
+  const at = judged.powerChecks.indexOf(judged.governing);
 
-  const notes: string[] = [];
-  if (source === undefined)
-    notes.push(`no switch is known: judged on a Type ${type} port, the weakest that serves class ${run.input.poeClass}`);
-  if (judged.grantedClass !== run.input.poeClass) {
-    notes.push(`a Type ${type} port grants class ${judged.grantedClass} to this class ${run.input.poeClass} device`);
-  }
-  return {
+  // One literal, and what may be absent put in after it: pieced together by spreads it takes several times as long.
+  const report: Draft<PoweredRunReport> = {
     kind: 'powered',
-    ...named(run),
+    run: run.run,
     switch: run.switch,
     port: run.port,
     priority: run.priority,
-    ...(allocation === undefined ? {} : { allocation }),
-    poeClass: run.input.poeClass,
-    grantedClass: judged.grantedClass,
-    pseType: type,
-    pairs,
-    supplyVoltage: { low: power.pseVoltage, high: power.pseVoltage },
-    pieces: [...pieces(run.input.installed, 'installed'), ...pieces(run.input.cords ?? [], 'cord')],
-    connections: run.input.connections ?? 0,
+    poeClass,
+    grantedClass,
+    pseType: power.limits.type,
+    pairs: power.limits.pairs,
+    supplyVoltage: shelf.voltage(power.pseVoltage, power.pseVoltage),
+    pieces: piecesOf(installed, cords, shelf),
+    connections,
     installedLength: judged.installedLength,
     channelLength: judged.channelLength,
     loops: { pairLoop: resistance.pairLoop, twoPair: resistance.twoPair, fourPair: resistance.fourPair },
@@ -96,26 +99,35 @@ export function poweredReport(
     farEnd: poweredFarEnd(power),
     availablePower: power.available,
     allowedPower: power.allowed,
-    powerChecks: judged.powerChecks,
-    cablingChecks: judged.cablingChecks,
-    verdict,
+    powerChecks,
+    cablingChecks,
+    verdict: shelf.verdict(powerVerdict, cabling === 'none' ? undefined : cablingVerdict),
     outcome: allocation === 'denied' && worst !== 'fail' ? 'denied' : worst,
-    governing: judged.governing,
-    remedies: fails ? poweredRunRemedies(input) : [],
-    notes,
+    governing: (at < 0 ? cablingChecks[judged.cablingChecks.indexOf(judged.governing)] : powerChecks[at]) as ReportedCheck,
+    remedies: fails ? poweredRunRemedies(input) : NO_REMEDIES,
+    notes: feed !== undefined && grantedClass === poeClass ? NO_NOTES : notesOn(run, feed, power.limits.type, grantedClass),
   };
+  if (run.device !== undefined) report.device = run.device;
+  if (run.line !== undefined) report.line = run.line;
+  if (allocation !== undefined) report.allocation = allocation;
+  return report;
 }
 
 /** @internal */
-export function twoWireReport(run: ScheduledTwoWireRun, { marginalBelow = MARGINAL_BELOW }: CheckRunOptions): TwoWireRunReport {
+export function twoWireReport(
+  run: ScheduledTwoWireRun,
+  { marginalBelow = MARGINAL_BELOW }: CheckRunOptions,
+  shelf: Shelf,
+): TwoWireRunReport {
   const input = { ...run.input, marginalBelow };
   const judged = checkTwoWireRun(input);
   const { low, high } = supplyRange(input.supplyVoltage);
   const { conductor, length, temperature = 20 } = input;
-  return {
+  const powerChecks = shelf.checks(judged.checks);
+  const report: Draft<TwoWireRunReport> = {
     kind: 'two-wire',
-    ...named(run),
-    supplyVoltage: { low, high },
+    run: run.run,
+    supplyVoltage: shelf.voltage(low, high),
     pieces: [{ cable: conductor.name, use: 'two-wire', length, temperature }],
     connections: input.connections ?? 0,
     installedLength: length,
@@ -123,14 +135,25 @@ export function twoWireReport(run: ScheduledTwoWireRun, { marginalBelow = MARGIN
     loops: { pairLoop: judged.resistance },
     meterReading: judged.meterReading,
     farEnd: twoWireFarEnd(judged.atLowest, judged.atHighest),
-    powerChecks: judged.checks,
-    cablingChecks: [],
-    verdict: { power: judged.verdict },
+    powerChecks,
+    cablingChecks: shelf.checks([]),
+    verdict: shelf.verdict(judged.verdict, undefined),
     outcome: judged.verdict,
-    ...(judged.governing === undefined ? {} : { governing: judged.governing }),
-    remedies: judged.verdict === 'fail' ? twoWireRemedies(input) : [],
-    notes: [],
+    remedies: judged.verdict === 'fail' ? twoWireRemedies(input) : NO_REMEDIES,
+    notes: NO_NOTES,
   };
+  if (judged.governing !== undefined) report.governing = powerChecks[judged.checks.indexOf(judged.governing)] as ReportedCheck;
+  if (run.device !== undefined) report.device = run.device;
+  if (run.line !== undefined) report.line = run.line;
+  return report;
+}
+
+function notesOn({ input }: ScheduledPoweredRun, feed: ScheduledSwitch | undefined, type: number, grantedClass: number): string[] {
+  const notes: string[] = [];
+  if (feed === undefined) notes.push(`no switch is known: judged on a Type ${type} port, the weakest that serves class ${input.poeClass}`);
+  if (grantedClass !== input.poeClass)
+    notes.push(`a Type ${type} port grants class ${grantedClass} to this class ${input.poeClass} device`);
+  return notes;
 }
 
 const GRAVITY: Readonly<Record<Verdict, number>> = { pass: 0, marginal: 1, uncertain: 2, fail: 3 };
@@ -139,12 +162,10 @@ function worse(a: Verdict, b: Verdict): Verdict {
   return GRAVITY[b] > GRAVITY[a] ? b : a;
 }
 
-function named({ run, device, line }: ScheduledRun): { run: string; device?: string; line?: number } {
-  return { run, ...(device === undefined ? {} : { device }), ...(line === undefined ? {} : { line }) };
-}
-
-function pieces(segments: readonly Segment[], use: ReportedPiece['use']): ReportedPiece[] {
-  return segments.map(({ cable, length, temperature = 20 }) => ({ cable: cable.title, use, length, temperature }));
+function piecesOf(installed: readonly Segment[], cords: readonly Segment[] | undefined, shelf: Shelf): ReportedPiece[] {
+  const pieces = installed.map((segment) => shelf.piece(segment, 'installed'));
+  if (cords !== undefined) for (const segment of cords) pieces.push(shelf.piece(segment, 'cord'));
+  return pieces;
 }
 
 function poweredFarEnd(power: PowerAtPd): FarEnd {

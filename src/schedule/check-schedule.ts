@@ -9,6 +9,7 @@ import type { Finding } from './finding.ts';
 import { plugIn } from './plug-in.ts';
 import type { PoweredRunReport, Report, ReportSettings, RunReport, SwitchReport } from './report.ts';
 import type { Schedule, ScheduledRun, ScheduledSwitch } from './schedule.ts';
+import { emptyShelf } from './shelf.ts';
 import { bareSwitch, switchReport } from './switch-report.ts';
 import { totalsOf } from './totals.ts';
 
@@ -76,6 +77,7 @@ export function checkSchedule(schedule: Schedule, options: CheckScheduleOptions 
     if (report?.budget !== undefined) denied.set(entry, new Set(report.budget.denied.map(({ port }) => port)));
   }
 
+  const shelf = emptyShelf();
   const runs: RunReport[] = [];
   for (let index = 0; index < schedule.runs.length; index++) {
     const run = schedule.runs[index] as ScheduledRun;
@@ -83,9 +85,9 @@ export function checkSchedule(schedule: Schedule, options: CheckScheduleOptions 
     const shed = feed === undefined || outside.has(index) ? undefined : denied.get(feed);
     const report = attempt(
       () => {
-        if (run.kind !== 'powered') return twoWireReport(run, settings);
+        if (run.kind !== 'powered') return twoWireReport(run, settings, shelf);
         const allocation: PoweredRunReport['allocation'] = shed && (shed.has(run.port) ? 'denied' : 'allocated');
-        return poweredReport(run, { switch: feed, cabling, marginalBelow }, allocation);
+        return poweredReport(run, { switch: feed, cabling, marginalBelow }, allocation, shelf);
       },
       (why) => refused(`run ${run.run}`, run.line, file, why, 'the run is not judged'),
     );

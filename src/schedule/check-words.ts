@@ -1,7 +1,7 @@
 /** Checks in words: what they are called, and what to say when one is not met. @module */
-import type { Check, CheckName } from '../circuit/check.ts';
+import type { CheckName } from '../circuit/check.ts';
 import { amount, apart, brief, percent } from './amount.ts';
-import type { RunReport } from './report.ts';
+import type { ReportedCheck, RunReport } from './report.ts';
 
 /** What each check is called, and on which side of its limit is good. @internal */
 export const CHECK_WORDS: Readonly<Record<CheckName, { readonly title: string; readonly limit: 'most' | 'least' }>> = {
@@ -33,7 +33,7 @@ export const CHECK_WORDS: Readonly<Record<CheckName, { readonly title: string; r
 };
 
 /** Value, limit and margin of a check for a table, each in no more columns than given (the sign of a limit apart). @internal */
-export function checkFigures(check: Check, columns = 24): { value: string; limit: string; margin: string; share: string } {
+export function checkFigures(check: ReportedCheck, columns = 24): { value: string; limit: string; margin: string; share: string } {
   const [value, limit] = figures(check);
   const sign = limitSide(check) === 'most' ? '≤' : '≥';
   return {
@@ -45,7 +45,7 @@ export function checkFigures(check: Check, columns = 24): { value: string; limit
 }
 
 /** A figure that is too long in full, rounded; what rounding hides the margin shows, as a power of ten. */
-function within(text: string, value: number, { unit, margin }: Check, columns: number): string {
+function within(text: string, value: number, { unit, margin }: ReportedCheck, columns: number): string {
   if (text.length <= columns) return text;
   const factor = unit === '1' ? 100 : 1;
   const sign = unit === '1' ? '%' : unit;
@@ -54,13 +54,13 @@ function within(text: string, value: number, { unit, margin }: Check, columns: n
   return rounded.length <= columns ? rounded : `${(value * factor).toExponential(1).replace('e+', 'e')} ${sign}`;
 }
 
-function limitSide({ name, value, limit: against, margin }: Check): 'most' | 'least' {
+function limitSide({ name, value, limit: against, margin }: ReportedCheck): 'most' | 'least' {
   if (name !== 'pse-voltage') return CHECK_WORDS[name].limit;
   return value <= against === margin >= 0 ? 'most' : 'least';
 }
 
 /** Value and limit with their unit: a drop as a percentage, a count as it is. */
-function figures({ name, value, limit, unit }: Check): [string, string] {
+function figures({ name, value, limit, unit }: ReportedCheck): [string, string] {
   if (name === 'connections') return [String(value), String(limit)];
   if (unit === '1') {
     const [a, b] = apart(value * 100, limit * 100, '%');
@@ -69,7 +69,7 @@ function figures({ name, value, limit, unit }: Check): [string, string] {
   return apart(value, limit, unit);
 }
 
-function difference({ name, margin, unit }: Check): string {
+function difference({ name, margin, unit }: ReportedCheck): string {
   if (name === 'connections') return String(margin);
   if (unit === '1') return amount(margin * 100, '%');
   let decimals = unit === 'm' ? 1 : 2;
@@ -78,7 +78,7 @@ function difference({ name, margin, unit }: Check): string {
 }
 
 /** Why a check is not plainly met, as the end of a sentence. @internal */
-export function reason(check: Check, run: RunReport, standard: string): string {
+export function reason(check: ReportedCheck, run: RunReport, standard: string): string {
   const [value, limit] = figures(check);
   switch (check.name) {
     case 'pd-power':
@@ -139,19 +139,19 @@ function classOf(run: RunReport): string {
   return run.kind === 'powered' ? `class ${run.grantedClass}` : 'its class';
 }
 
-function collapse({ unit }: Check, value: string, limit: string): string {
+function collapse({ unit }: ReportedCheck, value: string, limit: string): string {
   if (unit === 'W') return `the device draws ${value}; the line can carry at most ${limit}`;
   return `the line has ${value}; with more than ${limit} it cannot carry the device at all`;
 }
 
-function deviceResistance({ readings }: Check, value: string, limit: string): string {
+function deviceResistance({ readings }: ReportedCheck, value: string, limit: string): string {
   if (readings === undefined) return `the line has ${value}; the device bears at most ${limit}`;
   const [pairset] = apart(readings.twoPair, readings.pairLoop, 'Ω');
   return `the line has ${value} as a shorted pair and ${pairset} as one pairset; the device bears ${limit} and does not say of which`;
 }
 
 /** What would settle an uncertain check. @internal */
-export function whatSettles(check: Check): string[] {
+export function whatSettles(check: ReportedCheck): string[] {
   return (check.deciding ?? []).map((input) => {
     if (input === 'maximumResistance.loop') return 'Ask the maker whether the resistance limit means a shorted pair or one pairset.';
     if (input === 'supplyVoltage') return 'State the lowest and the highest voltage of the supply, as in 21 V to 27.6 V.';

@@ -25,7 +25,7 @@ const MOST_LINES = 50;
  *
  * @param lines - The lines of the text, without their ends.
  * @param delimiter - One character.
- * @param columns - How many cells a row of this table has: a line with so many inside a quote is a row, so the quote is unclosed.
+ * @param columns - How many cells a row of this table has: a quoted cell that holds as many is an unclosed quote.
  * @param start - Line to begin with, from 0.
  * @internal
  */
@@ -80,7 +80,6 @@ export function quotedRecord(
         if (at >= lines.length || at - start >= MOST_LINES) return undefined;
         line = lines[at] as string;
         from = 0;
-        if (!line.includes('"') && looksLikeRow(line, delimiter, columns)) return undefined;
         continue;
       }
       if (line[quote + 1] === '"') {
@@ -100,15 +99,12 @@ export function quotedRecord(
       cell += line.slice(from, quote + 1);
       from = quote + 1;
     }
-    if (at > cellStart && swallowsRow(cell, delimiter, columns)) return undefined;
     cells.push(cell);
     if (position > line.length) break;
   }
   const width = filledWidth(cells, columns);
   if (columns > 0 && strays && width !== columns) return undefined;
-  if (at > start && columns > 0 && width !== columns && (width > columns || cells.some((cell) => swallowsAny(cell, delimiter)))) {
-    return undefined;
-  }
+  if (at > start && columns > 0 && takesOtherRows(cells, lines.slice(start + 1, at + 1), delimiter, columns)) return undefined;
   return { cells, next: at + 1 };
 }
 
@@ -118,19 +114,23 @@ function afterBlanks(line: string, position: number, delimiter: string): number 
   return at;
 }
 
-/** Whether a whole line inside a quoted cell is a row of the table; a long row may lack cells at its end. */
-function looksLikeRow(line: string, delimiter: string, columns: number): boolean {
-  if (columns < 2) return false;
-  return count(line, delimiter) + 1 >= (columns >= 6 ? Math.ceil(columns / 2) : columns);
-}
-
-/** Whether a cell over several lines holds the end of one row and the beginning of the next. */
-function swallowsRow(cell: string, delimiter: string, columns: number): boolean {
-  return columns >= 2 && count(cell, delimiter) >= columns - 1;
-}
-
-function swallowsAny(cell: string, delimiter: string): boolean {
-  return cell.includes('\n') && cell.includes(delimiter);
+/**
+ * Whether a record over several lines is in truth several: a stray quote opened a cell, and the next quote closed it.
+ *
+ * Then a cell holds delimiters beside its line ends, and the record is as wide as the table by chance at most.
+ */
+function takesOtherRows(cells: readonly string[], furtherLines: readonly string[], delimiter: string, columns: number): boolean {
+  if (filledWidth(cells, columns) > columns) return true;
+  const suspects = cells.filter((cell) => cell.includes('\n') && cell.includes(delimiter));
+  if (suspects.length === 0) return false;
+  if (cells.length !== columns) return true;
+  // The end of one row and the beginning of the next make a row between them; either may lack cells at its end.
+  const most = columns - (columns < 8 ? 1 : 3);
+  if (suspects.some((cell) => count(cell, delimiter) >= most)) return true;
+  // A row of its own among the lines: the last one only where the cell reaches into its second cell or beyond.
+  const reachesIn = suspects.some((cell) => cell.includes(delimiter, cell.lastIndexOf('\n')));
+  const within = reachesIn ? furtherLines : furtherLines.slice(0, -1);
+  return within.some((line) => quotedRecord([line], 0, delimiter, 0)?.cells.length === columns);
 }
 
 function count(text: string, character: string): number {

@@ -8,6 +8,7 @@ export type {
   PoweredRunReport,
   Report,
   ReportedBudget,
+  ReportedCheck,
   ReportedPiece,
   ReportedPort,
   ReportSettings,

@@ -1,11 +1,10 @@
 /** A report for a terminal: what fails first, one line for every run, figures where there is something to see. @module */
-import type { Check } from '../circuit/check.ts';
 import { requireInteger, requireObject } from '../quantity/guards.ts';
 import { amount, count, fixed, percent } from './amount.ts';
 import { CHECK_WORDS, checkFigures } from './check-words.ts';
 import { assumptions, faults, placeOf, rowsInWords } from './finding-words.ts';
 import { left, plain, right, widthOf, wrap } from './plain-text.ts';
-import type { Report, RunReport, SwitchReport } from './report.ts';
+import type { Report, ReportedCheck, RunReport, SwitchReport } from './report.ts';
 import { budgetInWords, deniedInWords, meaning, OUTCOMES, oneLine, settingsInWords, sourcesOf, worstInWords } from './report-words.ts';
 import {
   combination,
@@ -186,7 +185,7 @@ export function reportText(report: Report, options: ReportTextOptions = {}): str
     return text;
   }
 
-  function checkLine(check: Check): string {
+  function checkLine(check: ReportedCheck): string {
     const { value, limit, margin } = checkFigures(check, 11);
     const verdict = word(check.verdict);
     return `  ${left(CHECK_WORDS[check.name].title, titleWidth)}${right(value, 12)}${right(limit, 14)}${right(margin, 13)}  ${paint(verdict, verdict)}\n`;
@@ -217,7 +216,7 @@ export function reportText(report: Report, options: ReportTextOptions = {}): str
   }
 }
 
-function closestLimit({ name, marginFraction }: Check): string {
+function closestLimit({ name, marginFraction }: ReportedCheck): string {
   return `${CHECK_WORDS[name].title}, ${percent(marginFraction)}`;
 }
 

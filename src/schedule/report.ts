@@ -10,6 +10,9 @@ import type { Finding, FindingSeverity } from './finding.ts';
 /** What becomes of a run: its worst verdict, or `denied` where it would not fail but its switch has no power left for it. */
 export type RunOutcome = Verdict | 'denied';
 
+/** A check as reports have it: its limit in its own unit alone. */
+export type ReportedCheck = Omit<Check, 'loop'>;
+
 /** One piece of a run. */
 export interface ReportedPiece {
   /** How the trade calls it, as in `Category 6` or `18 AWG stranded`. */
@@ -64,13 +67,13 @@ interface RunReportCommon {
   /** What a meter should show on one pair shorted at the far end: usual copper, and the most allowed. [Ω] */
   readonly meterReading: { readonly nominal: Ohms; readonly maximum: Ohms };
   readonly farEnd: FarEnd;
-  readonly powerChecks: readonly Check[];
-  readonly cablingChecks: readonly Check[];
+  readonly powerChecks: readonly ReportedCheck[];
+  readonly cablingChecks: readonly ReportedCheck[];
   /** `cabling` is absent where no cabling rules apply. */
   readonly verdict: { readonly power: Verdict; readonly cabling?: Verdict };
   readonly outcome: RunOutcome;
   /** The check that is closest to its limit, or furthest beyond it; absent where the run has no limit at all. */
-  readonly governing?: Check;
+  readonly governing?: ReportedCheck;
   /** Single changes, any one of which makes a failing run pass. */
   readonly remedies: readonly Remedy[];
   /** What was taken for granted, in words. */
@@ -145,7 +148,7 @@ export interface ReportTotals {
   /** By type of cable, installed, cords and two-wire apart. [m] */
   readonly cables: readonly { readonly cable: string; readonly use: ReportedPiece['use']; readonly length: Metres }[];
   /** The run closest to a limit, or furthest beyond one. */
-  readonly worstRun?: { readonly run: string; readonly line?: number; readonly check: Check };
+  readonly worstRun?: { readonly run: string; readonly line?: number; readonly check: ReportedCheck };
   /** Heat in all cables together, every device that its line can carry at full load, denied ports included. [W] */
   readonly cableHeat: Watts;
   readonly findings: Readonly<Record<FindingSeverity, number>>;

@@ -1,9 +1,9 @@
 /** A judged run in sentences: what is the matter, what would put it right, what it is made of. @module */
-import type { Check, CheckName, Verdict } from '../circuit/check.ts';
+import type { CheckName, Verdict } from '../circuit/check.ts';
 import { amount, count } from './amount.ts';
 import { reason, whatSettles } from './check-words.ts';
 import { remedyInWords } from './remedy-words.ts';
-import type { ReportedPiece, RunReport } from './report.ts';
+import type { ReportedCheck, ReportedPiece, RunReport } from './report.ts';
 
 /** A verdict as a word that needs no colour: a failure stands out by its capitals. @internal */
 export type VerdictWord = 'pass' | 'marginal' | 'uncertain' | 'FAIL' | 'DENIED' | '-';
@@ -44,7 +44,7 @@ export function whatIsTheMatter(run: RunReport, standard: string): string[] {
   return sentences;
 }
 
-function sideSentence(side: string, verdict: Verdict, checks: readonly Check[], run: RunReport, standard: string): string[] {
+function sideSentence(side: string, verdict: Verdict, checks: readonly ReportedCheck[], run: RunReport, standard: string): string[] {
   if (verdict === 'pass') return [];
   const concerned = checks.filter((check) => check.verdict === verdict);
   if (verdict === 'uncertain') return [`${side} is UNCERTAIN: ${doubt(concerned, run, standard)}.`];
@@ -57,7 +57,7 @@ function sideSentence(side: string, verdict: Verdict, checks: readonly Check[], 
   return [`${side} ${verdict === 'fail' ? 'FAILS' : 'is marginal'}: ${reason(first, run, standard)}${more}.`];
 }
 
-function doubt(checks: readonly Check[], run: RunReport, standard: string): string {
+function doubt(checks: readonly ReportedCheck[], run: RunReport, standard: string): string {
   const unstated = checks.find(({ readings }) => readings !== undefined);
   if (unstated !== undefined) return reason(unstated, run, standard);
   const deciding = checks[0]?.deciding ?? [];

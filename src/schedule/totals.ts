@@ -1,7 +1,7 @@
 /** Sums over a judged schedule. @module */
-import type { Check, Verdict } from '../circuit/check.ts';
+import type { Verdict } from '../circuit/check.ts';
 import type { Finding, FindingSeverity } from './finding.ts';
-import type { ReportedPiece, ReportTotals, RunOutcome, RunReport } from './report.ts';
+import type { ReportedCheck, ReportedPiece, ReportTotals, RunOutcome, RunReport } from './report.ts';
 
 /** @internal */
 export function totalsOf(runs: readonly RunReport[], findings: readonly Finding[]): ReportTotals {
@@ -10,7 +10,7 @@ export function totalsOf(runs: readonly RunReport[], findings: readonly Finding[
   const cabling: Record<Verdict, number> = { pass: 0, marginal: 0, uncertain: 0, fail: 0 };
   const severities: Record<FindingSeverity, number> = { error: 0, warning: 0, note: 0 };
   const cables = new Map<string, { cable: string; use: ReportedPiece['use']; length: number }>();
-  let worst: { run: RunReport; check: Check } | undefined;
+  let worst: { run: RunReport; check: ReportedCheck } | undefined;
   let cableHeat = 0;
 
   for (const run of runs) {
@@ -42,11 +42,11 @@ export function totalsOf(runs: readonly RunReport[], findings: readonly Finding[
 const USES: readonly ReportedPiece['use'][] = ['installed', 'cord', 'two-wire'];
 
 /** A failing check before any other, then the smaller margin as a fraction of its limit. */
-function closer(a: Check, b: Check): boolean {
+function closer(a: ReportedCheck, b: ReportedCheck): boolean {
   if ((a.verdict === 'fail') !== (b.verdict === 'fail')) return a.verdict === 'fail';
   return a.marginFraction < b.marginFraction;
 }
 
-function worstRun({ run, line }: RunReport, check: Check): ReportTotals['worstRun'] & {} {
+function worstRun({ run, line }: RunReport, check: ReportedCheck): ReportTotals['worstRun'] & {} {
   return { run, ...(line === undefined ? {} : { line }), check };
 }

@@ -8,6 +8,7 @@ import { MATERIALS } from '../../src/conductor/tables/materials.ts';
 import { NEC_TABLE_8 } from '../../src/conductor/tables/nec-table-8.ts';
 import { RESISTIVITY_BANDS } from '../../src/conductor/tables/resistivity-bands.ts';
 import { sourceKeys } from '../../src/sources/source.ts';
+import { bundle } from '../support/bundle.ts';
 import { sourceTexts } from '../support/files.ts';
 import { sourcesCited, tableFaults, tablesIn } from '../support/table-lint.ts';
 
@@ -28,12 +29,15 @@ describe('all tables', () => {
   });
 
   test.each(Object.keys(texts).filter(isTableFile))('%s says where its figures are from, or who reads it does', (file) => {
-    const name = file.split('/').at(-1) as string;
-    const readers = Object.entries(texts).filter(
-      ([reader, text]) => reader.split('/')[0] === file.split('/')[0] && text.includes(`/${name}'`),
-    );
-    const cited = [[file, texts[file] as string] as const, ...readers].flatMap(([at, text]) => sourcesCited(at, text, keys));
-    expect(cited).not.toEqual([]);
+    const room = Object.entries(texts).filter(([other]) => other.split('/')[0] === file.split('/')[0]);
+    // The table, those of its room that read it, and those that read them.
+    const readers = new Set([file]);
+    for (const _step of [1, 2]) {
+      for (const [other, text] of room) {
+        if ([...readers].some((read) => text.includes(`/${read.split('/').at(-1)}'`))) readers.add(other);
+      }
+    }
+    expect([...readers].flatMap((at) => sourcesCited(at, texts[at] as string, keys))).not.toEqual([]);
   });
 
   test('the files of the conductor room are among them', () => {
@@ -61,6 +65,31 @@ describe('the rule', () => {
     ['a source that nobody knows', "const A = { a: { source: 'hearsay' } };", 'cites hearsay'],
   ])('refuses %s', (_name, text, fault) => {
     expect(faults(text).join()).toContain(fault);
+  });
+});
+
+describe('nobody pays for a table that is not used', () => {
+  const words = ['annealed-copper', 'copper-clad', 'astm-b33', 'iec-60228', 'nec-table-8'];
+  const carried = async (name: string): Promise<string[]> => {
+    const text = await bundle(`import { ${name} } from 'farend'; globalThis.kept = ${name};`, 'src/index.ts');
+    return words.filter((word) => text.includes(word));
+  };
+
+  test.each([
+    ['operatingPoint', []],
+    ['uniformWire', []],
+    ['temperatureCoefficientAt', []],
+    ['resistanceAtTemperature', []],
+    ['awgFromArea', []],
+    ['resistancePerMetre', []],
+    ['formatQuantity', []],
+    ['material', ['annealed-copper', 'copper-clad', 'astm-b33']],
+    ['awg', ['annealed-copper', 'copper-clad', 'astm-b33']],
+    ['strandConstruction', ['annealed-copper', 'copper-clad', 'astm-b33']],
+    ['metric', ['annealed-copper', 'iec-60228']],
+    ['necTable8', ['annealed-copper', 'nec-table-8']],
+  ])('%s carries %j', async (name, expected) => {
+    expect(await carried(name)).toEqual(expected);
   });
 });
 

@@ -101,7 +101,7 @@ export function switchMains(input: SwitchMainsInput): SwitchMains {
   requireObject(input, 'input', 'an object with budget');
   const { efficiency, portLoss: lossPerPort, mainsVoltage, powerFactor } = input;
   requireObject(input.budget, 'budget', 'a switch, as for switchBudget');
-  const systemLoad = input.systemLoad ?? input.budget.systemLoad;
+  const { systemLoad = input.budget.systemLoad } = input;
   if (efficiency !== undefined) requireShare(efficiency, 'efficiency');
   if (powerFactor !== undefined) requireShare(powerFactor, 'powerFactor');
   if (systemLoad !== undefined) requireNonNegative(systemLoad, 'systemLoad', 'W');

@@ -1,0 +1,487 @@
+/** Supplies, cards, bases, growth, mains and battery by name: figures worked by hand beside each. */
+import { describe, expect, test } from 'vitest';
+import {
+  type AddedDevice,
+  type BatteryAutonomyInput,
+  type BudgetStep,
+  batteryAutonomy,
+  budgetSteps,
+  cable,
+  roomForMore,
+  runResistance,
+  type SwitchBudgetInput,
+  type SwitchMainsInput,
+  source,
+  supplyLoss,
+  switchBudget,
+  switchMains,
+} from '../../../src/index.ts';
+import { as, expectInputError, expectPlain, expectWithin, frozen, NOT_NUMBERS } from '../../helpers/expectations.ts';
+
+const ports = (count: number, poeClass: 3 | 4 | 6 = 4) => Array.from({ length: count }, (_, index) => ({ port: index + 1, poeClass }));
+const numbers = (list: readonly { readonly port: number }[]): number[] => list.map(({ port }) => port);
+
+describe('capacity by working supplies', () => {
+  const base = { budgetBySupplies: [370, 740, 1000], basis: 'class', ports: ports(24) } as const;
+
+  test('all working, one failed, one fitted, none left', () => {
+    const of = (more: object) => switchBudget({ ...base, ...more } as SwitchBudgetInput);
+    expect(of({})).toMatchObject({ capacity: 1000, capacityBasis: 'published', supplies: { fitted: 3, failed: 0, working: 3 } });
+    expect(of({ failed: 1 })).toMatchObject({ capacity: 740, supplies: { fitted: 3, failed: 1, working: 2 } });
+    expect(of({ fitted: 1 })).toMatchObject({ capacity: 370, supplies: { fitted: 1, failed: 0, working: 1 } });
+    expect(of({ failed: 3 })).toMatchObject({ capacity: 0, use: 0, powered: [] });
+    expectPlain(of({ failed: 2 }));
+  });
+
+  test('supplies with ratings: the largest fail first unless they are named', () => {
+    const supplies = [{ power: 500, name: 'left' }, { power: 800, name: 'right' }, { power: 500 }];
+    const of = (failed: number | readonly string[]) => switchBudget({ supplies, systemLoad: 100, failed, basis: 'class', ports: [] });
+    expect(of(0).capacity).toBe(1700);
+    expect(of(1).capacity).toBe(900);
+    expect(of(2).capacity).toBe(400);
+    expect(of(['left']).capacity).toBe(1200);
+    expect(of(['left', 'right'])).toMatchObject({ capacity: 400, supplies: { fitted: 3, failed: 2, working: 1 } });
+    expect(of(3).capacity).toBe(0);
+    expect(of(['left']).capacityBasis).toBe('estimate');
+  });
+
+  test.each<readonly [string, object]>([
+    ['failed', { failed: 4 }],
+    ['failed', { failed: -1 }],
+    ['failed', { failed: 0.5 }],
+    ['failed', { fitted: 1, failed: 2 }],
+    ['failed', { failed: ['left'] }],
+    ['fitted', { fitted: 4 }],
+    ['budgetBySupplies', { budgetBySupplies: 370 }],
+    ['budgetBySupplies[1]', { budgetBySupplies: [370, 300] }],
+    ['budgetBySupplies[0]', { budgetBySupplies: [-370] }],
+    ['capacity', { capacity: 370 }],
+    ['capacity', { supplies: [{ power: 1 }] }],
+    ['failed', { budgetBySupplies: undefined, capacity: 370, failed: 1 }],
+    ['failed', { budgetBySupplies: undefined, supplies: [{ power: 370 }], failed: 2 }],
+    ['supplies[0].power', { budgetBySupplies: undefined, supplies: [{ power: -370 }] }],
+    ['failed[0]', { budgetBySupplies: undefined, supplies: [{ power: 370, name: 'a' }], failed: ['b'] }],
+    ['failed[0]', { budgetBySupplies: undefined, supplies: [{ power: 370 }], failed: [undefined] }],
+    ['failed[1]', { budgetBySupplies: undefined, supplies: [{ power: 370, name: 'a' }], failed: ['a', 'a'] }],
+    [
+      'failed[0]',
+      {
+        budgetBySupplies: undefined,
+        supplies: [
+          { power: 1, name: 'a' },
+          { power: 2, name: 'a' },
+        ],
+        failed: ['a'],
+      },
+    ],
+  ])('%s is named', (parameter, more) => {
+    expectInputError(() => switchBudget(as<SwitchBudgetInput>({ ...base, ...more })), parameter);
+  });
+});
+
+describe('reserve, port limits and cards', () => {
+  test('a reserve is kept back to the nanowatt: 90 % of 100 W leave 10 W', () => {
+    const of = (reserve: number, power: number) =>
+      switchBudget({ capacity: 100, reserve, basis: 'measured', ports: [{ port: 1, poeClass: 8, measured: power }] });
+    expect(of(0.9, 10)).toMatchObject({ reserved: 90, allocated: 10, headroom: 0, denied: [] });
+    expect(of(0.9, 10.000000001).denied).toHaveLength(1);
+    expect(of(1, 0.1)).toMatchObject({ reserved: 100, headroom: 0, denied: [{ deniedBy: 'switch' }] });
+    expect(of(0, 10)).toMatchObject({ reserved: 0, headroom: 90 });
+  });
+
+  test('a port over its own limit is denied on its own and stops nobody', () => {
+    const { powered, denied } = switchBudget({
+      capacity: 500,
+      portLimit: 30,
+      basis: 'class',
+      ports: [...ports(2, 6), { port: 3, poeClass: 4 }, { port: 4, poeClass: 4, limit: 15.4 }, { port: 5, poeClass: 6, limit: 60 }],
+    });
+    expect(numbers(powered)).toEqual([3, 5]);
+    expect(denied.map(({ port, deniedBy }) => [port, deniedBy])).toEqual([
+      [4, 'port'],
+      [2, 'port'],
+      [1, 'port'],
+    ]);
+  });
+
+  // Two cards of 65 W, 30 W ports: two fit each card. 130 W would do; the switch has 100 W.
+  const cards = {
+    capacity: 100,
+    basis: 'class',
+    groups: [
+      { group: 'upper', limit: 65 },
+      { group: 'lower', limit: 65 },
+    ],
+    ports: [1, 2, 3, 4, 5, 6].map((port) => ({ port, poeClass: 4 as const, group: port <= 3 ? 'upper' : 'lower' })),
+  } as const;
+
+  test('a card that is full denies its own ports; a switch that is full denies all that come later', () => {
+    const budget = switchBudget(cards);
+    expectPlain(budget);
+    expect(numbers(budget.powered)).toEqual([1, 2, 4]);
+    expect(budget.denied.map(({ port, deniedBy }) => [port, deniedBy])).toEqual([
+      [6, 'switch'],
+      [5, 'switch'],
+      [3, 'group'],
+    ]);
+    expect(budget.groups).toEqual([
+      { group: 'upper', limit: 65, allocated: 60, headroom: 5, largestAddition: 0 },
+      { group: 'lower', limit: 65, allocated: 30, headroom: 35, largestAddition: 0 },
+    ]);
+    expect(budget.largestAddition).toBe(0);
+  });
+
+  test('under fill the headroom of switch and card may still be used', () => {
+    const budget = switchBudget({ ...cards, policy: 'fill' });
+    expect(budget).toMatchObject({ headroom: 10, largestAddition: 10, groups: [{ largestAddition: 5 }, { largestAddition: 10 }] });
+    const small = { port: 7, poeClass: 1 as const, group: 'upper' };
+    expect(numbers(switchBudget({ ...cards, policy: 'fill', ports: [...cards.ports, small] }).powered)).toEqual([1, 2, 4, 7]);
+  });
+
+  // Card of 10 W: 8 W, 8 W, 2 W by priority; switch of 10 W; a 2 W port of the lowest rank on no card. The 2 W on the card come first.
+  test('fill gives what a full card left over to the higher port before the switch gives it to a lower one', () => {
+    const { powered } = switchBudget({
+      capacity: 10,
+      policy: 'fill',
+      basis: 'measured',
+      groups: [{ group: 'card', limit: 10 }],
+      ports: [8, 8, 2, 2].map((measured, index) => ({ port: index + 1, poeClass: 3, measured, group: index < 3 ? 'card' : undefined })),
+    });
+    expect(numbers(powered)).toEqual([1, 3]);
+  });
+
+  test.each<readonly [string, object]>([
+    ['reserve', { reserve: 1.1 }],
+    ['reserve', { reserve: -0.1 }],
+    ['reserve', { reserve: '10%' }],
+    ['portLimit', { portLimit: -1 }],
+    ['groups', { groups: 'upper' }],
+    ['groups[0].group', { groups: [{ group: 1, limit: 5 }] }],
+    ['groups[0].limit', { groups: [{ group: 'a', limit: Number.NaN }] }],
+    [
+      'groups[1].group',
+      {
+        groups: [
+          { group: 'a', limit: 5 },
+          { group: 'a', limit: 5 },
+        ],
+      },
+    ],
+    ['ports[0].group', { groups: [{ group: 'upperr', limit: 5 }] }],
+    ['ports[0].limit', { ports: [{ port: 1, poeClass: 4, limit: -5 }] }],
+  ])('%s is named', (parameter, more) => {
+    expectInputError(() => switchBudget(as<SwitchBudgetInput>({ ...cards, ...more })), parameter);
+  });
+});
+
+describe('what a port is set aside', () => {
+  test('calculated: the draw and the loss of this run, less than the class', () => {
+    const run = runResistance({ segments: [{ cable: cable('cat6'), length: 50 }] });
+    const [port] = switchBudget({
+      capacity: 60,
+      basis: 'calculated',
+      ports: [{ port: 1, poeClass: 4, pseType: 3, pdPower: 12, resistance: run, pseVoltage: 54 }],
+    }).powered;
+    // 4.69 ohm: V(V - sqrt(V² - 4RP))/2R = 54(54 - sqrt(2916 - 225.12))/9.38.
+    expectWithin(port?.power as number, (54 * (54 - Math.sqrt(2916 - 4 * 4.69 * 12))) / (2 * 4.69), 1e-12);
+    expect(
+      switchBudget({ capacity: 60, basis: 'calculated', ports: [{ port: 1, poeClass: 4, pseType: 3, pdPower: 12, resistance: run }] })
+        .assumptions,
+    ).toEqual([]);
+  });
+
+  test('calculated: what is not stated is taken at its worst, and said, port by port', () => {
+    const { powered, assumptions } = switchBudget({
+      capacity: 60,
+      basis: 'calculated',
+      ports: [
+        { port: 2, poeClass: 4 },
+        { port: 1, poeClass: 3, pdPower: 5 },
+      ],
+    });
+    expect(powered.map(({ power }) => power.toFixed(3))).toEqual(['5.289', '30.000']);
+    expect(assumptions).toEqual([
+      'type of port not stated, the weakest that serves the class is taken: ports 1, 2',
+      'draw not stated, all that the class allows is taken: port 2',
+      'run not stated, the worst channel is taken: ports 1, 2',
+    ]);
+  });
+
+  test('class 3 on a type that is not stated matters to a request and not to a class', () => {
+    const of = (basis: 'class' | 'requested', pseType?: 1 | 3) =>
+      switchBudget({ capacity: 60, basis, ports: [{ port: 1, poeClass: 3, pseType, requested: 12.95 }] });
+    expect(of('class').assumptions).toEqual([]);
+    expect(of('requested').assumptions).toEqual(['type of port not stated, the weakest that serves the class is taken: port 1']);
+    expect(of('requested', 1).powered[0]?.power.toFixed(3)).toBe('15.400');
+    expect(of('requested', 3).powered[0]?.power.toFixed(3)).toBe('13.919');
+  });
+
+  test('calculated: a run that cannot carry the draw is denied by its run; one that takes more than the class is told', () => {
+    const of = (resistance: number) =>
+      switchBudget({ capacity: 600, basis: 'calculated', ports: [{ port: 1, poeClass: 4, pseType: 2, pdPower: 25.5, resistance }] });
+    expect(of(30).denied).toMatchObject([{ port: 1, deniedBy: 'run' }]);
+    expect(of(20).powered[0]?.power).toBeGreaterThan(30);
+    expect(of(20).assumptions).toEqual(['takes more than the class lets the port give, which may switch it off: port 1']);
+    expect(of(12.5).assumptions).toEqual([]);
+  });
+
+  test('a device that is granted a lower class keeps to it, and one pairset carries class 4 at most', () => {
+    const { powered } = switchBudget({
+      capacity: 600,
+      basis: 'calculated',
+      ports: [
+        { port: 1, poeClass: 8, pseType: 3, pdPower: 70, resistance: 6.25 },
+        { port: 2, poeClass: 6, pseType: 4, pairs: 2, pdPower: 50, resistance: 12.5, pseVoltage: 52 },
+        { port: 3, poeClass: 3, pairs: 4, pdPower: 13, resistance: 6.25 },
+      ],
+    });
+    expect(powered.map(({ grantedClass, power }) => [grantedClass, power.toFixed(2)])).toEqual([
+      [6, '60.00'],
+      [4, '29.53'],
+      [3, '13.45'],
+    ]);
+  });
+
+  test('measured: what was read; without a reading the class, and it is said', () => {
+    const budget = switchBudget({
+      capacity: 60,
+      basis: 'measured',
+      ports: [
+        { port: 1, poeClass: 4, measured: 7.3 },
+        { port: 2, poeClass: 3 },
+      ],
+    });
+    expect(budget).toMatchObject({
+      allocated: 22.7,
+      source: 'measured-power',
+      assumptions: ['no measurement, the power of the class is taken: port 2'],
+    });
+    expect(source(budget.source).title).toContain('measured');
+    expectInputError(() => switchBudget({ capacity: 60, basis: 'measured', ports: ports(2) }), 'basis', 'conflict');
+  });
+
+  test.each<readonly [string, object]>([
+    ['ports[0].pdPower', { pdPower: 26 }],
+    ['ports[0].pdPower', { pdPower: '12' }],
+    ['ports[0].measured', { measured: -1 }],
+    ['ports[0].resistance', { resistance: -1 }],
+    ['ports[0].pseVoltage', { pseVoltage: 0 }],
+    ['ports[0].pairs', { pairs: 3 }],
+    ['ports[0].pairs', { pairs: 4, pseType: 2 }],
+    ['ports[0].poeClass', { poeClass: 9 }],
+  ])('%s is named', (parameter, more) => {
+    expectInputError(
+      () => switchBudget(as<SwitchBudgetInput>({ capacity: 60, basis: 'calculated', ports: [{ port: 1, poeClass: 4, ...more }] })),
+      parameter,
+    );
+  });
+});
+
+describe('falling and returning capacity', () => {
+  const base = {
+    budgetBySupplies: [60, 120],
+    basis: 'class',
+    ports: [1, 2, 3, 4].map((port) => ({ port, poeClass: 4 as const, priority: port === 4 ? ('critical' as const) : ('low' as const) })),
+  } as const;
+
+  test('the lowest priority goes first, the highest port first of all, and everyone comes back', () => {
+    const { initial, steps } = budgetSteps(frozen(base), [{ failed: 1 }, { failed: 2 }, { failed: 1 }, { failed: 0 }]);
+    expectPlain(steps);
+    expect(numbers(initial.powered)).toEqual([4, 1, 2, 3]);
+    expect(steps.map(({ shed, restored }) => [numbers(shed), numbers(restored)])).toEqual([
+      [[3, 2], []],
+      [[1, 4], []],
+      [[], [4, 1]],
+      [[], [2, 3]],
+    ]);
+    expect(steps.at(-1)?.budget).toEqual(initial);
+  });
+
+  test('one capacity steps by capacity', () => {
+    const { steps } = budgetSteps({ capacity: 120, basis: 'class', ports: base.ports }, [{ capacity: 90 }, { capacity: 120 }]);
+    expect(steps.map(({ shed, restored }) => [numbers(shed), numbers(restored)])).toEqual([
+      [[3], []],
+      [[], [3]],
+    ]);
+  });
+
+  test('one supply lost', () => {
+    const loss = supplyLoss(base);
+    expectPlain(loss);
+    expect(loss).toMatchObject({ survives: false, before: { capacity: 120 }, after: { capacity: 60 } });
+    expect(numbers(loss.shed)).toEqual([3, 2]);
+    expect(supplyLoss({ ...base, budgetBySupplies: [120, 240] }).survives).toBe(true);
+    const named = supplyLoss({
+      supplies: [
+        { power: 50, name: 'a' },
+        { power: 90, name: 'b' },
+        { power: 70, name: 'c' },
+      ],
+      failed: ['a'],
+      basis: 'class',
+      ports: [],
+    });
+    expect([named.before.capacity, named.after.capacity]).toEqual([160, 70]);
+  });
+
+  test('refuses steps of the other kind, and a loss that cannot be', () => {
+    const steps = (step: unknown, input: SwitchBudgetInput = base) => budgetSteps(input, [as<BudgetStep>(step)]);
+    expectInputError(() => steps({}), 'steps[0]', 'missing');
+    expectInputError(() => steps({ capacity: 1, failed: 1 }), 'steps[0]', 'conflict');
+    expectInputError(() => steps({ capacity: 90 }), 'steps[0]', 'conflict');
+    expectInputError(() => steps({ failed: 1 }, { capacity: 90, basis: 'class', ports: [] }), 'steps[0]', 'conflict');
+    expectInputError(() => steps(null), 'steps[0]', 'type');
+    expectInputError(() => steps({ failed: 3 }), 'failed', 'range');
+    expectInputError(() => budgetSteps(base, as<BudgetStep[]>(4)), 'steps', 'type');
+    expectInputError(() => supplyLoss({ capacity: 90, basis: 'class', ports: [] }), 'failed', 'conflict');
+    expectInputError(() => supplyLoss({ ...base, failed: 2 }), 'failed', 'range');
+    expectInputError(
+      () => supplyLoss({ supplies: [{ power: 5, name: 'a' }], failed: ['a'], basis: 'class', ports: [] }),
+      'failed',
+      'range',
+    );
+  });
+});
+
+describe('room for growth', () => {
+  // 740 W less 20 of 30 W are 140 W: nine of 15.4 W, and 1.4 W are left.
+  const base = { capacity: 740, basis: 'class', ports: ports(20) } as const;
+
+  test('how many more, and what keeps the next one out', () => {
+    expect(roomForMore(base, { poeClass: 3 })).toMatchObject({ count: 9, each: 15.4, left: 1.4, limitedBy: 'switch' });
+    expect(roomForMore(base, { poeClass: 3, freePorts: 4 })).toMatchObject({ count: 4, limitedBy: 'free ports', left: 78.4 });
+    expect(roomForMore(base, { poeClass: 3, freePorts: 9 })).toMatchObject({ count: 9, limitedBy: 'switch' });
+    expect(roomForMore({ ...base, groups: [{ group: 'card', limit: 50 }] }, { poeClass: 3, group: 'card' })).toMatchObject({
+      count: 3,
+      limitedBy: 'group',
+    });
+    expect(roomForMore({ ...base, portLimit: 30 }, { poeClass: 6 })).toMatchObject({ count: 0, limitedBy: 'port' });
+    expectPlain(roomForMore(base, { poeClass: 4 }));
+  });
+
+  test('under strict a switch that denies someone has no room; under fill it has its headroom', () => {
+    const full = { ...base, ports: ports(25) };
+    expect(roomForMore(full, { poeClass: 3 })).toMatchObject({ count: 0, limitedBy: 'switch', left: 0 });
+    expect(roomForMore({ ...full, policy: 'fill' }, { poeClass: 1 })).toMatchObject({ count: 5, left: 0 });
+  });
+
+  test('a device whose run cannot carry it has no room; one that takes nothing has no bound', () => {
+    const calculated = { ...base, basis: 'calculated' } as const;
+    expect(roomForMore(calculated, { poeClass: 4, resistance: 40 })).toMatchObject({ count: 0, limitedBy: 'run' });
+    const free = roomForMore({ ...base, basis: 'requested' }, { poeClass: 4, requested: 0 });
+    expect([Object.hasOwn(free, 'count'), Object.hasOwn(free, 'limitedBy'), free.left]).toEqual([false, false, 140]);
+    expect(roomForMore({ ...base, basis: 'requested' }, { poeClass: 4, requested: 0, freePorts: 28 })).toMatchObject({
+      count: 28,
+      limitedBy: 'free ports',
+    });
+  });
+
+  test('refuses', () => {
+    expectInputError(() => roomForMore(base, as<AddedDevice>(undefined)), 'device', 'missing');
+    expectInputError(() => roomForMore(base, as<AddedDevice>({ poeClass: 9 })), 'device.poeClass', 'range');
+    expectInputError(() => roomForMore(base, { poeClass: 3, freePorts: -1 }), 'device.freePorts', 'range');
+    expectInputError(() => roomForMore(base, { poeClass: 3, group: 'card' }), 'device.group', 'unknown');
+  });
+});
+
+describe('mains side', () => {
+  // Ten class 4 devices at their most over the worst channel: 10 x 30 W at the ports, 255 W at the devices, 45 W along the cables.
+  const budget = { capacity: 370, basis: 'class', ports: ports(10) } as const;
+
+  test('where the power goes, by hand: (300 + 5 + 40)/0.9 = 383.3 W in, 83.3 W of it stay in the rack', () => {
+    const result = switchMains(frozen({ budget, efficiency: 0.9, systemLoad: 40, portLoss: 0.5, mainsVoltage: 230, powerFactor: 0.95 }));
+    expectPlain(result);
+    expectWithin(result.devicePower, 255, 1e-12);
+    expectWithin(result.cableHeat, 45, 1e-12);
+    expectWithin(result.mainsInput.watts, 345 / 0.9, 1e-12);
+    expectWithin(result.conversionLoss, 345 / 0.9 - 345, 1e-12);
+    expectWithin(result.rackHeat.watts, 345 / 0.9 - 300, 1e-12);
+    expectWithin(result.mainsCurrent?.amperes as number, 345 / 0.9 / 230 / 0.95, 1e-12);
+    // 83.33 W x 3.412 BTU/h a watt.
+    expect(result.rackHeat.btuPerHour.toFixed(1)).toBe('284.3');
+    expect(result.statement).toBe('Mains input 383.3 W; heat in the rack 83.3 W, 284 BTU/h.');
+    expect(result.caution).toContain('licensed practitioner');
+  });
+
+  test('what is missing is 0, and said beside both figures', () => {
+    const { mainsInput, rackHeat, statement, mainsCurrent } = switchMains({ budget });
+    expect(mainsInput.watts.toFixed(6)).toBe('300.000000');
+    expect(mainsInput.notIncluded).toEqual(['system load', 'conversion loss', 'port loss']);
+    expect(rackHeat).toEqual({ watts: 0, btuPerHour: 0, notIncluded: mainsInput.notIncluded });
+    expect(statement).toContain('300.0 W (not included: system load, conversion loss, port loss)');
+    expect(mainsCurrent).toBeUndefined();
+    expect(Object.hasOwn(switchMains({ budget }), 'mainsCurrent')).toBe(false);
+    expect(switchMains({ budget, mainsVoltage: 230 }).assumptions).toContain('power factor not stated, 1 is taken');
+  });
+
+  test('the system load of the budget is used where none is given apart; only powered ports count', () => {
+    const supplies = { supplies: [{ power: 130 }], systemLoad: 40, basis: 'class', ports: ports(10) } as const;
+    const result = switchMains({ budget: supplies, efficiency: 1, portLoss: 0 });
+    expect(numbers(result.ports)).toEqual([1, 2, 3]);
+    expect(result.mainsInput.watts.toFixed(6)).toBe('130.000000');
+    expect(switchMains({ budget: supplies, systemLoad: 10 }).systemLoad).toBe(10);
+  });
+
+  test('a measured port splits into device and cable by its run', () => {
+    const { ports: flows } = switchMains({
+      budget: {
+        capacity: 60,
+        basis: 'measured',
+        ports: [{ port: 1, poeClass: 4, pseType: 3, measured: 20, resistance: 5, pseVoltage: 50 }],
+      },
+    });
+    // 0.4 A: 0.8 W along the cable.
+    expect(flows).toEqual([{ port: 1, psePower: 20, cableHeat: expect.closeTo(0.8, 12), devicePower: expect.closeTo(19.2, 12) }]);
+  });
+
+  test('a run that cannot carry the draw counts as nothing, and is told', () => {
+    const result = switchMains({ budget: { ...budget, ports: [{ port: 3, poeClass: 4, resistance: 60 }] } });
+    expect(result.ports).toEqual([]);
+    expect(result.assumptions.at(-1)).toBe('the run cannot carry the draw, which is counted as nothing: port 3');
+  });
+
+  test('refuses', () => {
+    const of = (more: object) => switchMains(as<SwitchMainsInput>({ budget, ...more }));
+    for (const name of ['efficiency', 'powerFactor', 'systemLoad', 'portLoss', 'mainsVoltage']) {
+      for (const [, value, code] of NOT_NUMBERS) expectInputError(() => of({ [name]: value }), name, code);
+      expectInputError(() => of({ [name]: -0.5 }), name, 'range');
+    }
+    for (const name of ['efficiency', 'powerFactor']) {
+      expectInputError(() => of({ [name]: 0 }), name, 'range');
+      expectInputError(() => of({ [name]: 90 }), name, 'range');
+    }
+    expectInputError(() => of({ budget: undefined }), 'budget', 'missing');
+    expectInputError(() => switchMains(as<SwitchMainsInput>(null)), 'input', 'type');
+    const short = { capacity: 600, basis: 'measured', ports: [{ port: 1, poeClass: 8, measured: 400, resistance: 20 }] };
+    expectInputError(() => of({ budget: short }), 'ports[0].measured', 'conflict');
+  });
+});
+
+describe('battery', () => {
+  test('1000 Wh for 400 W at 85 %: 2 h 7 min, an estimate with its caution', () => {
+    const result = batteryAutonomy({ usableEnergy: 1000, load: 400, inverterEfficiency: 0.85 });
+    expectPlain(result);
+    expect(result).toMatchObject({ estimate: true, hours: 2.125, minutes: 127, notIncluded: [] });
+    expectWithin(result.batteryPower, 400 / 0.85, 1e-15);
+    expect(result.caution).toMatch(/estimate.*life safety/i);
+  });
+
+  test('without an efficiency the inverter is named as not included; without a load there is no time', () => {
+    expect(batteryAutonomy({ usableEnergy: 600, load: 100 })).toMatchObject({ hours: 6, minutes: 360, notIncluded: ['inverter loss'] });
+    const idle = batteryAutonomy({ usableEnergy: 600, load: 0 });
+    expectPlain(idle);
+    expect(Object.hasOwn(idle, 'hours')).toBe(false);
+    expect(batteryAutonomy({ usableEnergy: 0, load: 10 }).hours).toBe(0);
+  });
+
+  test('refuses', () => {
+    for (const name of ['usableEnergy', 'load', 'inverterEfficiency']) {
+      for (const [, value, code] of NOT_NUMBERS) {
+        expectInputError(() => batteryAutonomy(as<BatteryAutonomyInput>({ usableEnergy: 100, load: 10, [name]: value })), name, code);
+      }
+    }
+    expectInputError(() => batteryAutonomy({ usableEnergy: 100, load: 10, inverterEfficiency: 0 }), 'inverterEfficiency', 'range');
+    expectInputError(() => batteryAutonomy({ usableEnergy: 100, load: 10, inverterEfficiency: 1.01 }), 'inverterEfficiency', 'range');
+    expectInputError(() => batteryAutonomy(as<BatteryAutonomyInput>(undefined)), 'input', 'missing');
+  });
+});

@@ -104,6 +104,9 @@ const WAYS_OUT: Readonly<Record<CheckName, string>> = {
   'conductor-gauge': 'thicker cords',
   'cable-temperature': 'a cooler route',
   material: 'cable of copper',
+  'conductor-temperature': 'a smaller bundle, a cooler route or thicker conductors',
+  'bundle-rise': 'a smaller bundle or thicker conductors',
+  ampacity: 'a smaller bundle or thicker conductors',
 };
 
 /** What to say of a failing run that no single change puts right. @internal */

@@ -36,7 +36,7 @@ const PRANDTL = 0.707;
  * @returns The film coefficient, a number in watts per square metre and kelvin. [W/(m²·K)]
  * @throws {@link InputError} If a number is outside its domain, or the emissivity is not from 0 to 1.
  * @example
- * filmCoefficient({ diameter: 60, surfaceTemperature: 55, ambient: 45 }).toFixed(1); // => '10.3'
+ * filmCoefficient({ diameter: 60, surfaceTemperature: 55, ambient: 45 }).toFixed(1); // => '10.9'
  */
 export function filmCoefficient(input: FilmCoefficientInput): number {
   requireObject(input, 'input', 'an object with diameter, surfaceTemperature and ambient');

@@ -5,7 +5,7 @@ const library = { index: 'src/index.ts', schedule: 'src/schedule/index.ts' };
 const shared: Options = {
   target: 'es2022',
   platform: 'neutral',
-  external: [/^node:/, 'zod', /^csv-parse/],
+  external: [/^node:/, 'zod'],
   // Entries of one format share their chunks, so every entry throws the same InputError.
   splitting: true,
   treeshake: false,

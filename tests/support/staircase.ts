@@ -17,7 +17,7 @@ export const ROOMS: readonly string[] = [
 ];
 
 /** Packages that a room may import; a room that is not named here may import none. */
-const PACKAGES: Readonly<Record<string, readonly string[]>> = { schedule: ['zod', 'csv-parse'] };
+const PACKAGES: Readonly<Record<string, readonly string[]>> = { schedule: ['zod'] };
 
 interface Import {
   readonly specifier: string;

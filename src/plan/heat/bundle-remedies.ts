@@ -72,8 +72,8 @@ function passes(input: CheckBundleInput): boolean {
   return verdict === 'pass' || verdict === 'marginal';
 }
 
-/** The largest count under `failing` that passes, where every smaller one does too; 0 if none does. */
-function largestPassing(failing: number, isPassing: (count: number) => boolean): number {
+/** The largest count under `failing` that passes, where every smaller one does too; 0 if none does. @internal */
+export function largestPassing(failing: number, isPassing: (count: number) => boolean): number {
   let low = 0;
   let high = failing;
   while (high - low > 1) {

@@ -1,16 +1,19 @@
 /** A sheet worked through: rows written out, slips put in where they are asked for, every step evaluated with units. @module */
+import type { SourceKey } from '../sources/sources.ts';
 import { evaluateTo, type Formula, formulaOf, type Measured, measured } from './formula.ts';
 import type { Reading, ReadingRow, Sheet, SheetGiven, SheetNo, SheetStep } from './sheet.ts';
 
 /** A given as it stands on the page. */
-export interface WorkedGiven extends SheetGiven {
+export interface WorkedGiven extends Omit<SheetGiven, 'source'> {
+  readonly source?: SourceKey;
   readonly value: number;
   /** The symbol on the sheet, before rows were numbered. */
   readonly template: string;
 }
 
 /** A step as it stands on the page. */
-export interface WorkedStep extends SheetStep {
+export interface WorkedStep extends Omit<SheetStep, 'source'> {
+  readonly source: SourceKey;
   readonly value: number;
   readonly template: string;
   readonly parsed: Formula;
@@ -65,7 +68,7 @@ export function evaluateSheet<Input>(sheet: Sheet<Input>, reading: Reading, chan
       const { rounded } = change;
       const formula = writtenOut(change.steps?.[item.symbol] ?? item.formula, index, scope);
       const parsed = formulaOf(formula);
-      const step = named(item, row, index);
+      const step = { ...named(item, row, index), source: item.source === 'row' ? (row?.source ?? 'circuit-laws') : item.source };
       let value = evaluateTo(parsed, scope, item.unit);
       if (rounded?.symbol === step.symbol) value = Number(value.toPrecision(rounded.figures));
       steps.push({ ...step, template: item.symbol, formula, parsed, value, ...(row === undefined ? {} : { label: row.label }) });
@@ -108,11 +111,18 @@ function placed<Item extends SheetGiven | SheetStep>(items: readonly Item[], rea
   return found;
 }
 
-/** A figure with the number and the label of its row. */
-function named<Item extends SheetGiven | SheetStep>(item: Item, row: ReadingRow | undefined, index: number): Item {
-  if (row === undefined) return item;
+/** A figure with the number, the label and the source of its row. */
+function named<Item extends SheetGiven | SheetStep>(
+  item: Item,
+  row: ReadingRow | undefined,
+  index: number,
+): Omit<Item, 'source'> & { source?: SourceKey } {
+  const { source, ...rest } = item;
+  const cited = source === 'row' ? row?.source : source;
+  const figure = cited === undefined ? rest : { ...rest, source: cited };
+  if (row === undefined) return figure;
   const numbered = (text: string): string => text.replaceAll('#', String(index));
-  return { ...item, symbol: numbered(item.symbol), latex: numbered(item.latex), meaning: item.meaning.replaceAll('@', row.label) };
+  return { ...figure, symbol: numbered(item.symbol), latex: numbered(item.latex), meaning: item.meaning.replaceAll('@', row.label) };
 }
 
 /** A formula with its row's number, and its lists `[R_#]` and `[L_#,]` as sums and lists of the rows there are. */

@@ -21,15 +21,16 @@ interface SheetFigure {
 export interface SheetGiven extends SheetFigure {
   /** What the input of the core function calls it, or the table it is read from. */
   readonly core: string;
-  /** Where a figure that the caller does not state comes from. */
-  readonly source?: SourceKey;
+  /** Where a figure that the caller does not state comes from; `row`: the row says. */
+  readonly source?: SourceKey | 'row';
 }
 
 /** A figure that is computed. */
 export interface SheetStep extends SheetFigure {
   /** In mathjs notation; `[R_#]` stands for `R_1 + R_2 + ...`, `[L_#,]` for `L_1, L_2, ...`. */
   readonly formula: string;
-  readonly source: SourceKey;
+  /** Where the rule comes from; `row`: the row says. */
+  readonly source: SourceKey | 'row';
   /** What the result of the core function calls it. */
   readonly core?: string;
   /** Of a least of a list: the symbol of the list. The label of the row that governs is then added to the meaning. */
@@ -61,6 +62,7 @@ export interface ReadingRow {
   readonly label: string;
   readonly values: Figures;
   readonly cases?: readonly string[];
+  readonly source?: SourceKey;
 }
 
 /** What an input comes to on its sheet. */

@@ -50,7 +50,7 @@ function stepLines(step: WorkingStep, number: number): string[] {
     ...wrapped(dotted(formula), `${lead}${symbol} = `, `${under}   `),
     ...wrapped(dotted(substituted), `${under} = `, `${under}   `),
     `${under} ${rounded ? '≈' : '='} ${shown}`,
-    ...wrapped(source(key).title, `${lead}by `, `${lead}   `),
+    ...wrapped(source(key).title, `${lead}from `, `${lead}     `),
   ];
 }
 

@@ -175,7 +175,7 @@ export const maximumRunSheet: Sheet<MaximumRunInput> = {
       formula: 'w_# - v_#',
       unit: 'm',
       latex: 's_{#}',
-      source: 'tia-568-work-area-cord',
+      source: 'row',
       each: 'fixed',
       when: 'm',
       no: fixedNo,
@@ -186,7 +186,7 @@ export const maximumRunSheet: Sheet<MaximumRunInput> = {
       formula: 'w_# - v_#',
       unit: '1',
       latex: 's_{#}',
-      source: 'channel-connections',
+      source: 'row',
       each: 'fixed',
       when: '1',
       no: fixedNo,
@@ -197,7 +197,7 @@ export const maximumRunSheet: Sheet<MaximumRunInput> = {
       formula: 'w_# - v_#',
       unit: 'K',
       latex: 's_{#}',
-      source: 'cabling-temperature',
+      source: 'row',
       each: 'fixed',
       when: '°C',
       no: fixedNo,
@@ -405,7 +405,7 @@ export const maximumRunSheet: Sheet<MaximumRunInput> = {
       formula: '(a_# - b_#) / c_#',
       unit: 'm',
       latex: 'L_{#}',
-      source: 'tia-568-channel',
+      source: 'row',
       each: 'limit',
       when: LENGTH,
       no: lengthNo,
@@ -433,8 +433,19 @@ export const maximumRunSheet: Sheet<MaximumRunInput> = {
     { slip: 'class-power-for-pd-power', givens: { P: 'P_lim' } },
   ],
   guard: maximumRun,
-  read: (input) => ('conductor' in input || 'out' in input ? readTwoWire(input) : readPowered(input as MaximumPoweredRunInput)),
+  read: (input) => cited('conductor' in input || 'out' in input ? readTwoWire(input) : readPowered(input as MaximumPoweredRunInput), input),
 };
+
+/** The limits, each with the source that the core names for it. */
+function cited(reading: Reading, input: MaximumRunInput): Reading {
+  const sources = new Map(maximumRun(input).limits.map(({ limit, source }) => [limit as string, source]));
+  const withSource = (row: ReadingRow): ReadingRow => {
+    const source = sources.get(row.label);
+    return source === undefined ? row : { ...row, source };
+  };
+  const rows = Object.entries(reading.rows ?? {}).map(([list, of]) => [list, of.map(withSource)] as const);
+  return { ...reading, rows: Object.fromEntries(rows) };
+}
 
 const FACTOR = { pairLoop: 2, twoPair: 1, fourPair: 0.5 } as const;
 

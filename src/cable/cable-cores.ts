@@ -11,7 +11,7 @@ import type { Cable } from './cable.ts';
  * taken, so a check adds no tolerance to it.
  *
  * @param cable - The cable.
- * @param cores - Cores in parallel for this way, from 1 to all the cable has.
+ * @param cores - Number of cores in parallel for this way, from 1 to all the cable has.
  * @returns A conductor with the cores' maximum resistance at 20 °C [Ω/m].
  * @throws {@link InputError} If the cable is not one, or has not that many cores.
  * @example One pair of Category 5e each way

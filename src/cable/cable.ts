@@ -1,5 +1,5 @@
 /** What a cable is, and the cables that have a name. @module */
-import { awg } from '../conductor/awg.ts';
+import { annealedCopperPerMetre, COPPER_COEFFICIENT } from '../conductor/annealed-copper.ts';
 import type { Stranding } from '../conductor/conductor.ts';
 import type { MaterialName } from '../conductor/material.ts';
 import { requireObject, requireOneOf } from '../quantity/guards.ts';
@@ -83,7 +83,6 @@ export function cable(name: CableName, options: CableOptions = {}): Cable {
     throw new InputError('conflict', 'options.limit', `${known}: no other limit is known for ${title}`, standard);
   }
   const stranding = use === 'cord' ? 'stranded' : 'solid';
-  const copper = awg(gauge, { stranding });
   return {
     name,
     title,
@@ -91,11 +90,11 @@ export function cable(name: CableName, options: CableOptions = {}): Cable {
     pairs: 4,
     gauge,
     stranding,
-    material: copper.material,
+    material: 'annealed-copper',
     screened,
-    nominalResistancePerMetre: copper.resistancePerMetre,
+    nominalResistancePerMetre: annealedCopperPerMetre(gauge, stranding),
     maximumResistancePerMetre: applied.of === 'pairLoop' ? applied.perMetre / 2 : applied.perMetre,
-    temperatureCoefficient: copper.temperatureCoefficient,
+    temperatureCoefficient: COPPER_COEFFICIENT,
     limits: limits.map((limit) => ({ ...limit })),
     source: applied.source,
     ...(outsideDiameter === undefined ? {} : { outsideDiameter, outsideDiameterSource: 'bundle-model-diameters' }),

@@ -7,6 +7,7 @@ export {
   type CableDataFinding,
 } from './assess-cable-data.ts';
 export { type Cable, type CableOptions, cable } from './cable.ts';
+export { cableCores } from './cable-cores.ts';
 export type { CableLimit, CableStandard, CableUse } from './cable-limit.ts';
 export type { CableName } from './cables.ts';
 export { type CablingFigure, cablingFigure } from './cabling-figure.ts';

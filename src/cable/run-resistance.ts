@@ -71,12 +71,29 @@ export function runResistance(input: RunResistanceInput): RunResistance {
   requireNonNegative(connectionResistance, 'connectionResistance', 'Ω');
   requireOneOf(basis, ['nominal', 'maximum'], 'basis');
 
+  for (let i = 0; i < segments.length; i++) segmentResistance(segments[i] as Segment, basis, `segments[${i}]`);
+  return loopsOf(segments, connections, connectionResistance, basis, false);
+}
+
+/**
+ * The loops of pieces that are known to be in order, as hot as they are or at 20 °C.
+ *
+ * Pieces are added in their order, so that equal runs have equal sums. @internal
+ */
+export function loopsOf(
+  segments: readonly Segment[],
+  connections: number,
+  connectionResistance: Ohms,
+  basis: 'nominal' | 'maximum',
+  cooled: boolean,
+): RunResistance {
   let length = 0;
   let oneWay = connections * connectionResistance + 0;
   for (let i = 0; i < segments.length; i++) {
-    const segment = segments[i] as Segment;
-    oneWay += segmentResistance(segment, basis, `segments[${i}]`);
-    length += segment.length;
+    const { cable, length: piece, temperature = 20 } = segments[i] as Segment;
+    const at20 = basis === 'maximum' ? cable.maximumResistancePerMetre : cable.nominalResistancePerMetre;
+    oneWay += atTemperature(at20, cable.temperatureCoefficient, cooled ? 20 : temperature) * piece;
+    length += piece;
   }
   return { pairLoop: 2 * oneWay, twoPair: oneWay, fourPair: oneWay / 2, length, basis };
 }
@@ -93,7 +110,7 @@ export function segmentResistance(segment: Segment, basis: 'nominal' | 'maximum'
 /** Requires every piece of a list to be one, so that an error names the list it stands in. @internal */
 export function requireSegments(segments: readonly Segment[], parameter: string): void {
   requireArray(segments, parameter, 'a list of { cable, length, temperature }');
-  for (const [index, segment] of segments.entries()) segmentResistance(segment, 'maximum', `${parameter}[${index}]`);
+  for (let index = 0; index < segments.length; index++) segmentResistance(segments[index] as Segment, 'maximum', `${parameter}[${index}]`);
 }
 
 /** One conductor of a cable at a temperature. [Ω/m] @internal */

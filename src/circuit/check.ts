@@ -80,9 +80,9 @@ export interface Check {
   readonly verdict: Verdict;
   /** The inputs any one of which would settle an `uncertain` verdict. */
   readonly deciding?: readonly string[];
-  /** The same limit as the most resistance of the circuit that power sees, and what is left of it; absent where resistance plays no part. */
+  /** The same limit as the most resistance of the circuit that power sees, and what is left of it; absent where resistance plays no part. [Ω] */
   readonly loop?: { readonly limit: Ohms; readonly margin: Ohms };
-  /** A limit that does not say which loop it means, read both ways. */
+  /** A limit that does not say which loop it means, read both ways. [Ω] */
   readonly readings?: { readonly pairLoop: Ohms; readonly twoPair: Ohms };
   readonly source: SourceKey;
 }

@@ -11,15 +11,11 @@ export function meshSolver(problem: NetworkProblem): LinearSolver {
   const { nodes, held, heldVoltage, reference } = problem;
   const { order, neighbours, conductance, targets } = eliminationPlan(problem);
   const value = conductance.map((row) => Float64Array.from(row));
-  const ownDrawn = new Float64Array(nodes);
-  const ownSlope = new Float64Array(nodes);
   const total = new Float64Array(nodes);
 
   return {
     solve(drawn, slope, drop) {
       for (const node of order) (value[node] as Float64Array).set(conductance[node] as Float64Array);
-      ownDrawn.set(drawn);
-      ownSlope.set(slope);
       let pivot = Number.MAX_VALUE;
       let worst = -1;
       for (const node of order) {
@@ -27,7 +23,7 @@ export function meshSolver(problem: NetworkProblem): LinearSolver {
         const ends = neighbours[node] as Int32Array;
         let sum = 0;
         for (let i = 0; i < g.length; i++) sum += g[i] as number;
-        const G = sum + (ownSlope[node] as number);
+        const G = sum + (slope[node] as number);
         const ownPivot = G / sum;
         if (!(ownPivot > 0)) return { pivot: ownPivot, node };
         if (ownPivot < pivot) {
@@ -40,8 +36,8 @@ export function meshSolver(problem: NetworkProblem): LinearSolver {
         for (let i = 0; i < g.length; i++) {
           const k = (g[i] as number) / G;
           const end = ends[i] as number;
-          ownDrawn[end] = (ownDrawn[end] as number) + k * (ownDrawn[node] as number);
-          ownSlope[end] = (ownSlope[end] as number) + k * (ownSlope[node] as number);
+          drawn[end] = (drawn[end] as number) + k * (drawn[node] as number);
+          slope[end] = (slope[end] as number) + k * (slope[node] as number);
           for (let j = i + 1; j < g.length; j++) {
             const row = plan[t++] as number;
             const column = plan[t++] as number;
@@ -57,7 +53,7 @@ export function meshSolver(problem: NetworkProblem): LinearSolver {
         const node = order[o] as number;
         const g = value[node] as Float64Array;
         const ends = neighbours[node] as Int32Array;
-        let sum = ownDrawn[node] as number;
+        let sum = drawn[node] as number;
         for (let i = 0; i < g.length; i++) sum += (g[i] as number) * (drop[ends[i] as number] as number);
         drop[node] = sum / (total[node] as number);
       }

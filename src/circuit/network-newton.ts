@@ -36,50 +36,43 @@ export function scaledLoads(grown: NodeLoads, factor: number, fixed?: NodeLoads)
 export function stableDrops(problem: NetworkProblem, solver: LinearSolver, loads: NodeLoads = problem): Drops {
   const { nodes, reference } = problem;
   const { power, current, conductance } = loads;
+  // The linear part: a load's current is `drawn - slope · drop`.
   const drawn = new Float64Array(nodes);
-  const slope = new Float64Array(nodes);
   let constantPower = false;
   for (let node = 0; node < nodes; node++) {
-    slope[node] = conductance[node] as number;
     drawn[node] = (current[node] as number) + (conductance[node] as number) * reference;
     constantPower ||= (power[node] as number) > 0;
   }
   let drop: Float64Array = new Float64Array(nodes);
-  let next: Float64Array = new Float64Array(nodes);
-  const linear = solver.solve(drawn, slope, drop);
+  const linear = solver.solve(drawn.slice(), conductance.slice(), drop);
   let low = firstBelowZero(drop, reference, constantPower);
   if (low >= 0) return { feasible: false, node: low, iterations: 0 };
   if (!constantPower) return { feasible: true, drop, pivot: linear.pivot, iterations: 0 };
 
+  let next: Float64Array = new Float64Array(nodes);
   const drawnNow = new Float64Array(nodes);
   const slopeNow = new Float64Array(nodes);
   let before = Number.MAX_VALUE;
   for (let iterations = 1; iterations <= MOST_ITERATIONS; iterations++) {
     for (let node = 0; node < nodes; node++) {
-      const P = power[node] as number;
-      if (P === 0) {
-        drawnNow[node] = drawn[node] as number;
-        slopeNow[node] = slope[node] as number;
-        continue;
-      }
       // P/V about the present voltage, as a current less a slope times the drop.
-      const V = reference - (drop[node] as number);
-      const I = P / V;
-      drawnNow[node] = (drawn[node] as number) + I * (2 - reference / V);
-      slopeNow[node] = (slope[node] as number) - I / V;
+      const perVolt = 1 / (reference - (drop[node] as number));
+      const I = (power[node] as number) * perVolt;
+      drawnNow[node] = (drawn[node] as number) + I * (2 - reference * perVolt);
+      slopeNow[node] = (conductance[node] as number) - I * perVolt;
     }
     const { pivot, node } = solver.solve(drawnNow, slopeNow, next);
     if (!(pivot > 0)) return { feasible: false, node, iterations };
     low = firstBelowZero(next, reference, true);
     if (low >= 0) return { feasible: false, node: low, iterations };
     let step = 0;
-    for (let i = 0; i < nodes; i++) {
-      const moved = Math.abs((next[i] as number) - (drop[i] as number));
-      if (moved > step) step = moved;
-    }
+    for (let i = 0; i < nodes; i++) step = Math.max(step, Math.abs((next[i] as number) - (drop[i] as number)));
     [drop, next] = [next, drop];
-    // Rounding is all that is left when the step no longer shrinks; while it is still large, the search is on its way out.
-    if (step === 0 || (step >= before && before < 1e-7 * reference)) return { feasible: true, drop, pivot, iterations };
+    // What is left after a step is its square over the pivot: once that is under the rounding, another would move nothing.
+    const share = step / reference;
+    if (share * share < 1e-17 * pivot) return { feasible: true, drop, pivot, iterations };
+    // Near collapse rounding keeps the steps from shrinking further; while they are still large, the search is on its way out.
+    if (step >= before && before < 1e-7 * reference) return { feasible: true, drop, pivot, iterations };
     before = step;
   }
   return { feasible: false, node: lowest(drop), iterations: MOST_ITERATIONS };

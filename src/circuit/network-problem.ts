@@ -77,6 +77,8 @@ export interface NetworkProblem {
   readonly heldVoltage: Float64Array;
   /** Highest supply voltage: drops are counted from here. [V] */
   readonly reference: Volts;
+  /** Sections at each node: those of node n are `neighbour[start[n]]` up to `neighbour[start[n + 1]]`. */
+  readonly adjacency: { readonly start: Int32Array; readonly neighbour: Int32Array };
   readonly power: Float64Array;
   readonly current: Float64Array;
   readonly conductance: Float64Array;
@@ -91,23 +93,29 @@ export function networkProblem(input: NetworkInput): NetworkProblem {
   requireArray(taps, 'taps', 'a list of { at, load }');
   if (supplies.length === 0) throw new InputError('missing', 'supplies', 'at least one supply', supplies);
 
-  const indexOf = new Map<string, number>();
+  const byText = new Map<string, number>();
+  const byNumber = new Map<number, number>();
   const names: string[] = [];
-  const index = (name: NodeName, parameter: string): number => {
-    const known = typeof name === 'string' && name !== '' ? name : nameOf(name, parameter);
-    let found = indexOf.get(known);
+  const index = (name: NodeName, list: string, i: number, end: string): number => {
+    let found = typeof name === 'number' ? byNumber.get(name) : byText.get(name);
+    if (found !== undefined) return found;
+    const text = nameOf(name, list, i, end);
+    // Node 1 and node '1' are one node, whichever came first.
+    const number = Number(text);
+    found = typeof name === 'number' ? byText.get(text) : String(number) === text ? byNumber.get(number) : undefined;
     if (found === undefined) {
       found = names.length;
-      indexOf.set(known, found);
-      names.push(known);
+      names.push(text);
     }
+    if (typeof name === 'number') byNumber.set(name, found);
+    else byText.set(text, found);
     return found;
   };
 
   const supplyAt = supplies.map((supply, i) => {
     requireObject(supply, `supplies[${i}]`, 'an object with at and voltage');
     requirePositive(supply.voltage, `supplies[${i}].voltage`, 'V');
-    return index(supply.at, `supplies[${i}].at`);
+    return index(supply.at, 'supplies', i, 'at');
   });
   const count = sections.length;
   const from = new Int32Array(count);
@@ -116,26 +124,28 @@ export function networkProblem(input: NetworkInput): NetworkProblem {
   for (let i = 0; i < count; i++) {
     const section = sections[i] as NetworkSection;
     resistance[i] = sectionResistance(section, i);
-    from[i] = index(section.from, `sections[${i}].from`);
-    to[i] = index(section.to, `sections[${i}].to`);
+    from[i] = index(section.from, 'sections', i, 'from');
+    to[i] = index(section.to, 'sections', i, 'to');
   }
   const tapName = new Int32Array(taps.length);
   const reached = names.length;
   for (let i = 0; i < taps.length; i++) {
     const tap = taps[i] as NetworkTap;
-    requireObject(tap, `taps[${i}]`, 'an object with at and load');
-    tapName[i] = index(tap.at, `taps[${i}].at`);
+    if (typeof tap !== 'object' || tap === null) requireObject(tap, `taps[${i}]`, 'an object with at and load');
+    tapName[i] = index(tap.at, 'taps', i, 'at');
     if ((tapName[i] as number) >= reached) throw new InputError('unknown', `taps[${i}].at`, 'a node of a section or supply', tap.at);
   }
 
   const nodeOfName = joined(names.length, from, to, resistance);
-  const nodes = nodeOfName.reduce((most, node) => Math.max(most, node), -1) + 1;
+  const nodes = 1 + nodeOfName.reduce((most, node) => Math.max(most, node), -1);
+  const ends = [from, to].map((end) => end.map((name) => nodeOfName[name] as number)) as [Int32Array, Int32Array];
   const problem: NetworkProblem = {
     nodes,
     names,
     nodeOfName,
-    from: from.map((name) => nodeOfName[name] as number),
-    to: to.map((name) => nodeOfName[name] as number),
+    from: ends[0],
+    to: ends[1],
+    adjacency: adjacency(nodes, ...ends),
     resistance,
     fromName: from,
     toName: to,
@@ -152,22 +162,21 @@ export function networkProblem(input: NetworkInput): NetworkProblem {
     const node = nodeOfName[supplyAt[i] as number] as number;
     const { voltage, at } = supplies[i] as NetworkSupply;
     if (problem.held[node] === 1 && problem.heldVoltage[node] !== voltage) {
-      throw new InputError('conflict', `supplies[${i}].voltage`, `the voltage of the other supply that holds ${nameOf(at, 'at')}`, voltage);
+      throw new InputError('conflict', `supplies[${i}].voltage`, `the voltage of the other supply that holds ${at}`, voltage);
     }
     if (problem.held[node] === 0) problem.holder[node] = supplyAt[i] as number;
     problem.held[node] = 1;
     problem.heldVoltage[node] = voltage;
   }
-  for (let i = 0; i < taps.length; i++)
-    addLoad(problem, nodeOfName[tapName[i] as number] as number, (taps[i] as NetworkTap).load, `taps[${i}].load`);
+  for (let i = 0; i < taps.length; i++) addLoad(problem, nodeOfName[tapName[i] as number] as number, (taps[i] as NetworkTap).load, i);
   requireReach(problem);
   return problem;
 }
 
-function nameOf(name: unknown, parameter: string): string {
+function nameOf(name: unknown, list: string, i: number, end: string): string {
   if (typeof name === 'string' && name !== '') return name;
   if (typeof name === 'number' && Number.isFinite(name)) return String(name);
-  throw new InputError(name === undefined ? 'missing' : 'type', parameter, 'the name of a node, a text or a number', name);
+  throw new InputError(name === undefined ? 'missing' : 'type', `${list}[${i}].${end}`, 'the name of a node, a text or a number', name);
 }
 
 function sectionResistance(section: NetworkSection, i: number): Ohms {
@@ -191,26 +200,31 @@ function sectionResistance(section: NetworkSection, i: number): Ohms {
   }
 }
 
-function addLoad(problem: NetworkProblem, node: number, load: Load, parameter: string): void {
-  requireObject(load, parameter, 'an object with power, current or resistance');
+function addLoad(problem: NetworkProblem, node: number, load: Load, i: number): void {
+  // Paths are put together only where they are needed: there may be a hundred thousand taps.
+  if (typeof load !== 'object' || load === null) requireObject(load, `taps[${i}].load`, 'an object with power, current or resistance');
   const { power, current, resistance } = load;
-  if (power !== undefined && current === undefined && resistance === undefined) {
-    if (!(power >= 1e-12 && power <= 1e12)) requireNonNegative(power, `${parameter}.power`, 'W');
-    problem.power[node] = (problem.power[node] as number) + power;
-  } else if (current !== undefined && power === undefined && resistance === undefined) {
-    requireNonNegative(current, `${parameter}.current`, 'A');
-    problem.current[node] = (problem.current[node] as number) + current;
-  } else if (resistance !== undefined && power === undefined && current === undefined) {
-    requirePositive(resistance, `${parameter}.resistance`, 'Ω');
-    problem.conductance[node] = (problem.conductance[node] as number) + 1 / resistance;
+  const inDomain = (value: number): boolean => value >= 1e-12 && value <= 1e12;
+  if (+(power === undefined) + +(current === undefined) + +(resistance === undefined) !== 2) {
+    throw new InputError('conflict', `taps[${i}].load`, 'exactly one of power, current and resistance', load);
+  }
+  if (power !== undefined) {
+    if (typeof power !== 'number' || !inDomain(power)) requireNonNegative(power, `taps[${i}].load.power`, 'W');
+    (problem.power[node] as number) += power;
+  } else if (current !== undefined) {
+    if (typeof current !== 'number' || !inDomain(current)) requireNonNegative(current, `taps[${i}].load.current`, 'A');
+    (problem.current[node] as number) += current;
   } else {
-    throw new InputError('conflict', parameter, 'exactly one of power, current and resistance', load);
+    requirePositive(resistance as Ohms, `taps[${i}].load.resistance`, 'Ω');
+    (problem.conductance[node] as number) += 1 / (resistance as Ohms);
   }
 }
 
 /** One node for all names that sections of 0 Ω join. */
 function joined(count: number, from: Int32Array, to: Int32Array, resistance: Float64Array): Int32Array {
-  const parent = Int32Array.from({ length: count }, (_, i) => i);
+  const parent = new Int32Array(count);
+  for (let name = 0; name < count; name++) parent[name] = name;
+  if (!resistance.includes(0)) return parent;
   const find = (name: number): number => {
     let root = name;
     while (parent[root] !== root) root = parent[root] as number;
@@ -239,7 +253,7 @@ function joined(count: number, from: Int32Array, to: Int32Array, resistance: Flo
 /** A node that no supply reaches has no voltage: that is a mistake in the drawing. */
 function requireReach(problem: NetworkProblem): void {
   const { nodes, from, to, held, names, nodeOfName } = problem;
-  const { start, neighbour } = adjacency(problem);
+  const { start, neighbour } = problem.adjacency;
   const seen = Uint8Array.from(held);
   const stack: number[] = [];
   for (let node = 0; node < nodes; node++) if (held[node] === 1) stack.push(node);
@@ -257,23 +271,21 @@ function requireReach(problem: NetworkProblem): void {
   if (lost >= 0) throw new InputError('conflict', 'sections', `a way from a supply to every node; '${names[lost]}' has none`, names[lost]);
 }
 
-/** Sections that end at each node, in one flat list. @internal */
-export function adjacency({ nodes, from, to }: NetworkProblem): { start: Int32Array; neighbour: Int32Array } {
+function adjacency(nodes: number, from: Int32Array, to: Int32Array): NetworkProblem['adjacency'] {
   const start = new Int32Array(nodes + 1);
   for (let i = 0; i < from.length; i++) {
     if (from[i] === to[i]) continue;
-    start[(from[i] as number) + 1] = (start[(from[i] as number) + 1] as number) + 1;
-    start[(to[i] as number) + 1] = (start[(to[i] as number) + 1] as number) + 1;
+    (start[(from[i] as number) + 1] as number)++;
+    (start[(to[i] as number) + 1] as number)++;
   }
   for (let node = 0; node < nodes; node++) start[node + 1] = (start[node + 1] as number) + (start[node] as number);
   const fill = start.slice();
   const neighbour = new Int32Array(start[nodes] as number);
   for (let i = 0; i < from.length; i++) {
     if (from[i] === to[i]) continue;
-    for (const node of [from[i] as number, to[i] as number]) {
-      neighbour[fill[node] as number] = i;
-      fill[node] = (fill[node] as number) + 1;
-    }
+    const [a, b] = [from[i] as number, to[i] as number];
+    neighbour[(fill[a] as number)++] = i;
+    neighbour[(fill[b] as number)++] = i;
   }
   return { start, neighbour };
 }

@@ -1,11 +1,11 @@
 /** Linear solves on a tree of lines, each branch hanging from one supply: two passes, leaf to root and back. @module */
-import { adjacency, type NetworkProblem } from './network-problem.ts';
+import type { NetworkProblem } from './network-problem.ts';
 
 /**
  * One linear solve: every load taken as a current `drawn - slope · drop`, drops counted from the reference voltage.
  *
  * Fills the drops and returns the smallest pivot, with its node; a pivot that is not positive proves that the loads
- * have no operating point.
+ * have no operating point. Works on `drawn` and `slope` in place.
  * @internal
  */
 export interface LinearSolver {
@@ -15,7 +15,7 @@ export interface LinearSolver {
 /** The tree, its nodes in an order where parents come first; `undefined` if the network is not one. @internal */
 export function treeSolver(problem: NetworkProblem): LinearSolver | undefined {
   const { nodes, from, to, resistance, held, heldVoltage, reference } = problem;
-  const { start, neighbour } = adjacency(problem);
+  const { start, neighbour } = problem.adjacency;
   const parent = new Int32Array(nodes).fill(-1);
   const via = new Int32Array(nodes).fill(-1);
   const order = new Int32Array(nodes);
@@ -38,20 +38,17 @@ export function treeSolver(problem: NetworkProblem): LinearSolver | undefined {
   const heldCount = order.findIndex((node) => held[node] === 0);
   const first = heldCount === -1 ? nodes : heldCount;
   const sectionResistance = Float64Array.from(via, (section) => (section === -1 ? 0 : (resistance[section] as number)));
-  const subtreeDrawn = new Float64Array(nodes);
-  const subtreeSlope = new Float64Array(nodes);
   const share = new Float64Array(nodes);
 
   return {
     solve(drawn, slope, drop) {
-      subtreeDrawn.set(drawn);
-      subtreeSlope.set(slope);
+      // Each node adds what its branch draws to what its parent's does.
       let pivot = Number.MAX_VALUE;
       let worst = -1;
       for (let i = nodes - 1; i >= first; i--) {
         const node = order[i] as number;
         const up = parent[node] as number;
-        const ownPivot = 1 + (sectionResistance[node] as number) * (subtreeSlope[node] as number);
+        const ownPivot = 1 + (sectionResistance[node] as number) * (slope[node] as number);
         if (!(ownPivot > 0)) return { pivot: ownPivot, node };
         if (ownPivot < pivot) {
           pivot = ownPivot;
@@ -59,14 +56,14 @@ export function treeSolver(problem: NetworkProblem): LinearSolver | undefined {
         }
         const k = 1 / ownPivot;
         share[node] = k;
-        subtreeDrawn[up] = (subtreeDrawn[up] as number) + (subtreeDrawn[node] as number) * k;
-        subtreeSlope[up] = (subtreeSlope[up] as number) + (subtreeSlope[node] as number) * k;
+        drawn[up] = (drawn[up] as number) + (drawn[node] as number) * k;
+        slope[up] = (slope[up] as number) + (slope[node] as number) * k;
       }
       for (let i = 0; i < first; i++) drop[order[i] as number] = reference - (heldVoltage[order[i] as number] as number);
       for (let i = first; i < nodes; i++) {
         const node = order[i] as number;
         const above = drop[parent[node] as number] as number;
-        const current = ((subtreeDrawn[node] as number) - (subtreeSlope[node] as number) * above) * (share[node] as number);
+        const current = ((drawn[node] as number) - (slope[node] as number) * above) * (share[node] as number);
         drop[node] = above + (sectionResistance[node] as number) * current;
       }
       return { pivot, node: worst };

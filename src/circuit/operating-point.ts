@@ -4,7 +4,7 @@ import { requireNonNegative, requireObject, requirePositive } from '../quantity/
 import { InputError } from '../quantity/input-error.ts';
 import type { Amperes, Ohms, Volts, Watts } from '../quantity/units.ts';
 
-/** What a device draws: a power (most electronics), a current, or as a resistance. Exactly one of the three. */
+/** What a device draws: a power (most electronics) [W], a current [A], or as a resistance [Ω]. Exactly one of the three. */
 export type Load =
   | { readonly power: Watts; readonly current?: undefined; readonly resistance?: undefined }
   | { readonly current: Amperes; readonly power?: undefined; readonly resistance?: undefined }
@@ -81,22 +81,21 @@ export function settle(supplyVoltage: Volts, resistance: Ohms, load: Load): Oper
   requirePositive(supplyVoltage, 'supplyVoltage', 'V');
   requireObject(load, 'load', 'an object with power, current or resistance');
 
-  if (load.power !== undefined && load.current === undefined && load.resistance === undefined) {
-    requireNonNegative(load.power, 'load.power', 'W');
-    return constantPower(supplyVoltage, resistance, load.power + 0);
+  const { power, current, resistance: loadResistance } = load;
+  if (+(power === undefined) + +(current === undefined) + +(loadResistance === undefined) !== 2) {
+    throw new InputError('conflict', 'load', 'exactly one of power, current and resistance', load);
   }
-  if (load.current !== undefined && load.power === undefined && load.resistance === undefined) {
-    requireNonNegative(load.current, 'load.current', 'A');
-    return constantCurrent(supplyVoltage, resistance, load.current + 0);
+  if (power !== undefined) {
+    requireNonNegative(power, 'load.power', 'W');
+    return constantPower(supplyVoltage, resistance, power + 0);
   }
-  if (load.resistance !== undefined && load.power === undefined && load.current === undefined) {
-    requireNonNegative(load.resistance, 'load.resistance', 'Ω');
-    if (load.resistance === 0 && resistance === 0) {
-      throw new InputError('conflict', 'load.resistance', 'a number above 0 Ω on a line of 0 Ω', 0);
-    }
-    return constantResistance(supplyVoltage, resistance, load.resistance + 0);
+  if (current !== undefined) {
+    requireNonNegative(current, 'load.current', 'A');
+    return constantCurrent(supplyVoltage, resistance, current + 0);
   }
-  throw new InputError('conflict', 'load', 'exactly one of power, current and resistance', load);
+  // A load of 0 Ω is a short, which a line without resistance cannot limit.
+  (resistance > 0 ? requireNonNegative : requirePositive)(loadResistance as Ohms, 'load.resistance', 'Ω');
+  return constantResistance(supplyVoltage, resistance, (loadResistance as Ohms) + 0);
 }
 
 /** The stable root for a constant power. Arguments are already within their domains. @internal */
@@ -108,35 +107,12 @@ export function constantPower(V: Volts, R: Ohms, P: Watts): OperatingPoint {
   // The larger root as a sum and the current by the conjugate form: nothing cancels, and R = 0 is no special case.
   const twiceLoadVoltage = V + Math.sqrt(discriminant);
   const current = (2 * P) / twiceLoadVoltage;
-  const voltageDrop = current * R;
-  return {
-    feasible: true,
-    current,
-    loadVoltage: twiceLoadVoltage / 2,
-    loadPower: P,
-    voltageDrop,
-    dropFraction: voltageDrop / V,
-    lineLoss: voltageDrop * current,
-    supplyPower: V * current,
-    efficiency: twiceLoadVoltage / (2 * V),
-  };
+  return point(V, R, current, twiceLoadVoltage / 2, P);
 }
 
 function constantCurrent(V: Volts, R: Ohms, current: Amperes): OperatingPoint {
   const loadVoltage = differenceOfProducts(V, 1, current, R);
-  if (loadVoltage < 0) return infeasible(V, R);
-  const voltageDrop = current * R;
-  return {
-    feasible: true,
-    current,
-    loadVoltage,
-    loadPower: loadVoltage * current,
-    voltageDrop,
-    dropFraction: voltageDrop / V,
-    lineLoss: voltageDrop * current,
-    supplyPower: V * current,
-    efficiency: loadVoltage / V,
-  };
+  return loadVoltage < 0 ? infeasible(V, R) : point(V, R, current, loadVoltage, loadVoltage * current);
 }
 
 function constantResistance(V: Volts, R: Ohms, loadResistance: Ohms): OperatingPoint {
@@ -146,18 +122,23 @@ function constantResistance(V: Volts, R: Ohms, loadResistance: Ohms): OperatingP
   const lost = R - (total - back) + (loadResistance - back);
   const rounded = V / total;
   const current = rounded - rounded * (lost / total);
-  const voltageDrop = current * R;
   const loadVoltage = current * loadResistance;
+  return point(V, R, current, loadVoltage, loadVoltage * current);
+}
+
+function point(V: Volts, R: Ohms, current: Amperes, loadVoltage: Volts, loadPower: Watts): FeasiblePoint {
+  const voltageDrop = current * R;
   return {
     feasible: true,
     current,
     loadVoltage,
-    loadPower: loadVoltage * current,
+    loadPower,
     voltageDrop,
-    dropFraction: R / total,
+    // Each quotient may round to a hair over 1.
+    dropFraction: Math.min(1, voltageDrop / V),
     lineLoss: voltageDrop * current,
     supplyPower: V * current,
-    efficiency: loadResistance / total,
+    efficiency: Math.min(1, loadVoltage / V),
   };
 }
 

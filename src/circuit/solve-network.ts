@@ -7,23 +7,23 @@ import { type NetworkInput, type NetworkProblem, type NetworkTap, networkProblem
 /** A solved network. */
 export interface NetworkSolution {
   readonly feasible: true;
-  /** Every node, in order of first mention. */
-  readonly nodes: readonly { readonly node: string /** [V] */; readonly voltage: Volts }[];
+  /** Every node, in order of first mention. [V] */
+  readonly nodes: readonly { readonly node: string; readonly voltage: Volts }[];
   /** The same by name. [V] */
   readonly voltages: Readonly<Record<string, Volts>>;
   /** By section, positive from its `from` to its `to`. [A] */
   readonly currents: readonly Amperes[];
-  /** By tap. */
+  /** By tap: its voltage [V], current [A] and power [W]. */
   readonly taps: readonly {
     readonly at: string;
-    /** [V] */ readonly voltage: Volts;
-    /** [A] */ readonly current: Amperes;
-    /** [W] */ readonly power: Watts;
+    readonly voltage: Volts;
+    readonly current: Amperes;
+    readonly power: Watts;
   }[];
-  /** By node that a supply holds; negative where the supply is fed by another. */
-  readonly supplies: readonly { readonly at: string /** [A] */; readonly current: Amperes /** [W] */; readonly power: Watts }[];
-  /** The node with the least voltage. */
-  readonly lowest: { readonly node: string /** [V] */; readonly voltage: Volts };
+  /** By node that a supply holds; negative where the supply is fed by another. [A] [W] */
+  readonly supplies: readonly { readonly at: string; readonly current: Amperes; readonly power: Watts }[];
+  /** The node with the least voltage. [V] */
+  readonly lowest: { readonly node: string; readonly voltage: Volts };
   /** From all supplies. [W] */
   readonly supplyPower: Watts;
   /** To all taps. [W] */
@@ -65,7 +65,7 @@ export type Network = NetworkSolution | NetworkCollapse;
  *   sections: [{ from: 'rack', to: 'left', resistance: 2 }, { from: 'left', to: 'right', resistance: 2 }],
  *   taps: [{ at: 'left', load: { power: 5 } }, { at: 'right', load: { power: 5 } }],
  * });
- * line.feasible && [line.lowest.node, line.lowest.voltage.toFixed(2)]; // => ['right', '22.67']
+ * line.feasible && [line.lowest.node, line.lowest.voltage.toFixed(2)]; // => ['right', '22.69']
  */
 export function solveNetwork(input: NetworkInput): Network {
   const problem = networkProblem(input);
@@ -86,7 +86,13 @@ function solution(problem: NetworkProblem, taps: readonly NetworkTap[], drop: Fl
   const voltageOf = (name: number): Volts => reference - (drop[nodeOfName[name] as number] as number);
   const nodes = names.map((node, name) => ({ node, voltage: voltageOf(name) }));
   let lowest = nodes[0] as { node: string; voltage: Volts };
-  for (const node of nodes) if (node.voltage < lowest.voltage) lowest = node;
+  const voltages: Record<string, Volts> = {};
+  for (const node of nodes) {
+    if (node.voltage < lowest.voltage) lowest = node;
+    // Assigned, a node called `__proto__` would be lost.
+    if (node.node === '__proto__') Object.defineProperty(voltages, node.node, { value: node.voltage, enumerable: true });
+    else voltages[node.node] = node.voltage;
+  }
 
   let loadPower = 0;
   const tapCurrents = new Float64Array(taps.length);
@@ -126,8 +132,7 @@ function solution(problem: NetworkProblem, taps: readonly NetworkTap[], drop: Fl
   return {
     feasible: true,
     nodes,
-    // Object.fromEntries: a node may be called `__proto__`.
-    voltages: Object.fromEntries(nodes.map(({ node, voltage }) => [node, voltage])),
+    voltages,
     currents,
     taps: solvedTaps,
     supplies,

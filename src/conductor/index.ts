@@ -11,6 +11,7 @@ export { type LoopResistanceInput, loopResistance } from './loop-resistance.ts';
 export { type ConductorMaterial, type CorrectableMaterial, type MaterialName, type MaterialOptions, material } from './material.ts';
 export { type MetricOptions, metric } from './metric.ts';
 export { type NecTable8Options, necTable8 } from './nec-table-8.ts';
+export { parallelConductors } from './parallel-conductors.ts';
 export { resistancePerMetre } from './resistance-per-metre.ts';
 export { type CorrectableStrandOptions, type StrandOptions, strandConstruction } from './strand-construction.ts';
 export {

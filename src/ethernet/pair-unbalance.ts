@@ -85,7 +85,8 @@ export type PairUnbalance =
  *
  * One single-signature, constant-power device; the port joins all positive pairs at one rail and all negative pairs at
  * another, and so does the device. Without the resistances of port and device the division is that of the channel
- * alone, and `scope` says so: those resistances, being alike, even the currents out. Diodes are not modelled.
+ * alone, and `scope` says so: those resistances, being alike, even the currents out. With them, the voltage is that of
+ * the rails of the port and the draw is behind the resistance of the device. Diodes are not modelled.
  *
  * @param input - Conductor resistances by pair [Ω], polarity, resistances of port and device [Ω], class, voltage [V], draw [W].
  * @returns Currents of every pair and conductor [A], heat [W], and the checks of the permitted unbalance [Ω].

@@ -74,14 +74,13 @@ export function poeClass(poeClass: PoeClassNumber, options: PoeClassOptions = {}
 
   // On a stronger type than the weakest the same device draws less from the port: the printed limit is enough.
   const weakest = type === row.type;
-  return {
+  const limits: { -readonly [K in keyof PoeClass]: PoeClass[K] } = {
     poeClass,
     type,
     pairs,
     psePower: row.psePower,
     psePowerLimit: (weakest && row.psePowerLimit) || row.psePower,
     pdPower: row.pdPower,
-    ...(row.pdPowerLater === undefined ? {} : { pdPowerLater: row.pdPowerLater }),
     pseVoltageMin: PSE_VOLTAGE_MIN[type - 1] as Volts,
     pseVoltageMax: 57,
     pdVoltageMin: row.pdVoltageMin,
@@ -89,6 +88,8 @@ export function poeClass(poeClass: PoeClassNumber, options: PoeClassOptions = {}
     channelResistance: (PAIRSET_RESISTANCE[type - 1] as Ohms) / (pairs / 2),
     source: 'ieee-802.3-class',
   };
+  if (row.pdPowerLater !== undefined) limits.pdPowerLater = row.pdPowerLater;
+  return limits;
 }
 
 /**

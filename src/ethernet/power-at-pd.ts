@@ -121,9 +121,22 @@ export function powerAtPd(input: PowerAtPdInput): PowerAtPd {
   // Below its type's window the other checks tell what follows; above 57 V nothing else would.
   const portVoltage = voltageWindowCheck(pseVoltage, pseVoltage, limits.pseVoltageMin, limits.pseVoltageMax);
   if (pseVoltage > limits.pseVoltageMax) checks.push(portVoltage);
-  const figures = { available: availablePower(pseVoltage, resistance, psePower), allowed, limits, pseVoltage, resistance, checks };
-  const common = input.pseVoltage === undefined ? figures : { ...figures, portVoltage };
-  if (!operating.feasible) return { ...common, feasible: false, operating, verdict: 'fail' };
+  const available = availablePower(pseVoltage, resistance, psePower);
+  if (!operating.feasible) {
+    const no: Draft<PowerAtPd> = {
+      available,
+      allowed,
+      limits,
+      pseVoltage,
+      resistance,
+      checks,
+      feasible: false,
+      operating,
+      verdict: 'fail',
+    };
+    if (input.pseVoltage !== undefined) no.portVoltage = portVoltage;
+    return no;
+  }
 
   const { current, loadVoltage, supplyPower } = operating;
   const powerLoop = resistanceAtSupplyPower(pseVoltage, pdPower, psePowerLimit);
@@ -139,9 +152,11 @@ export function powerAtPd(input: PowerAtPdInput): PowerAtPd {
     marginalBelow,
     'ieee-802.3-class',
   );
-  checks.push(psePowerLimit === psePower ? pse : { ...pse, published: psePower });
+  if (psePowerLimit !== psePower) pse.published = psePower;
+  checks.push(pse);
   const voltage = voltageCheck('pd-voltage', pdVoltageLimit, 'ieee-802.3-pd-voltage');
-  checks.push(pdVoltageLimit === limits.pdVoltageMin ? voltage : { ...voltage, published: limits.pdVoltageMin });
+  if (pdVoltageLimit !== limits.pdVoltageMin) voltage.published = limits.pdVoltageMin;
+  checks.push(voltage);
   if (minimumVoltage !== undefined) checks.push(voltageCheck('device-voltage', minimumVoltage, 'data-sheet'));
 
   let verdict: Verdict = 'pass';
@@ -150,9 +165,25 @@ export function powerAtPd(input: PowerAtPdInput): PowerAtPd {
     else if (check.verdict === 'marginal' && verdict === 'pass') verdict = 'marginal';
   }
   const pairsetCurrent = current / (limits.pairs / 2);
-  return { ...common, feasible: true, operating, totalCurrent: current, pairsetCurrent, conductorCurrent: pairsetCurrent / 2, verdict };
+  // One literal, and what may be absent put in after it: pieced together by spreads it takes several times as long.
+  const yes: Draft<PowerAtPd> = {
+    available,
+    allowed,
+    limits,
+    pseVoltage,
+    resistance,
+    checks,
+    feasible: true,
+    operating,
+    totalCurrent: current,
+    pairsetCurrent,
+    conductorCurrent: pairsetCurrent / 2,
+    verdict,
+  };
+  if (input.pseVoltage !== undefined) yes.portVoltage = portVoltage;
+  return yes;
 
-  function voltageCheck(name: CheckName, minimum: Volts, source: SourceKey): Check {
+  function voltageCheck(name: CheckName, minimum: Volts, source: SourceKey): Draft<Check> {
     const loop = resistanceAtLoadVoltage(pseVoltage, pdPower, minimum);
     const passes = loop === undefined || resistance <= loop;
     return settled(name, loadVoltage, minimum, 'V', loadVoltage - minimum, passes, loop, resistance, marginalBelow, source);
@@ -202,11 +233,13 @@ function settled(
   resistance: Ohms,
   marginalBelow: number,
   source: SourceKey,
-): Check {
+): Draft<Check> {
   const margin = settledMargin(rawMargin, limit, passes);
   const verdict = verdictOf(margin, limit, marginalBelow);
-  const check: Check = { name, value, limit, unit, margin, marginFraction: margin / limit, verdict, source };
-  return loopLimit === undefined || loopLimit === NO_LINE
-    ? check
-    : { ...check, loop: { limit: loopLimit, margin: loopLimit - resistance } };
+  const check: Draft<Check> = { name, value, limit, unit, margin, marginFraction: margin / limit, verdict, source };
+  if (loopLimit !== undefined && loopLimit !== NO_LINE) check.loop = { limit: loopLimit, margin: loopLimit - resistance };
+  return check;
 }
+
+/** A result while it is being put together. */
+type Draft<T> = T extends unknown ? { -readonly [K in keyof T]: T[K] } : never;

@@ -60,7 +60,7 @@ export function cablingChecks(standard: CablingStandard, facts: ChannelFacts, ma
     const thinnest = rule('conductor-gauge', gauge.value, gauge.limit, 'AWG', gauge.source);
     checks.push(thinnest.verdict === 'marginal' ? { ...thinnest, verdict: 'pass' } : thinnest);
   }
-  const hottest = hottestOf([...installed, ...cords]);
+  const hottest = Math.max(hottestOf(installed), hottestOf(cords));
   if (hottest > rules.temperature.limit) {
     checks.push(rule('cable-temperature', hottest, rules.temperature.limit, '°C', rules.temperature.source));
   }

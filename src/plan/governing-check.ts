@@ -5,11 +5,13 @@ import type { Check, CheckName } from '../circuit/check.ts';
 const NEVER_CLOSE: readonly CheckName[] = ['pd-power', 'connections', 'material', 'conductor-gauge'];
 
 /** A failing check before any other; then the smallest margin as a fraction of its limit. @internal */
-export function governingCheck(checks: readonly Check[]): Check {
-  return checks.reduce((closest, check) => {
-    if ((check.verdict === 'fail') !== (closest.verdict === 'fail')) return check.verdict === 'fail' ? check : closest;
-    if (check.verdict === 'pass' && NEVER_CLOSE.includes(check.name)) return closest;
-    if (closest.verdict === 'pass' && NEVER_CLOSE.includes(closest.name)) return check;
-    return check.marginFraction < closest.marginFraction ? check : closest;
-  });
+export function governingCheck(checks: readonly Check[], others: readonly Check[] = []): Check {
+  return others.reduce(closer, checks.reduce(closer));
+}
+
+function closer(closest: Check, check: Check): Check {
+  if ((check.verdict === 'fail') !== (closest.verdict === 'fail')) return check.verdict === 'fail' ? check : closest;
+  if (check.verdict === 'pass' && NEVER_CLOSE.includes(check.name)) return closest;
+  if (closest.verdict === 'pass' && NEVER_CLOSE.includes(closest.name)) return check;
+  return check.marginFraction < closest.marginFraction ? check : closest;
 }

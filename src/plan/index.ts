@@ -1,4 +1,6 @@
 /** Decisions: is this run good, how far could it go, what would put it right, and who gets power. @module */
+export { type Bounded, type BoundedCheck, type Bounds, bounds } from './bounds/bounds.ts';
+export type { Corner, Range, Ranged } from './bounds/ranges.ts';
 export type { CablingStandard } from './cabling-rules.ts';
 export { type CordAllowance, type CordAllowanceInput, cordAllowance } from './cord-allowance.ts';
 export type { ResistanceLimit } from './device-resistance.ts';

@@ -1,5 +1,5 @@
 /** One run to a powered device, judged: does power arrive, and is it an Ethernet channel. @module */
-import { type RunResistance, requireSegments, runResistance, type Segment } from '../cable/run-resistance.ts';
+import { loopsOf, type RunResistance, requireSegments, runResistance, type Segment } from '../cable/run-resistance.ts';
 import { type Check, MARGINAL_BELOW, requireMarginalBelow, type Verdict, worstVerdict } from '../circuit/check.ts';
 import type { PoeClassNumber } from '../ethernet/class-table.ts';
 import { assignedClass, poeClass } from '../ethernet/poe-class.ts';
@@ -77,9 +77,10 @@ export function checkPoweredRun(input: PoweredRunInput): PoweredRun {
   const segments = [...installed, ...cords];
   const resistance = runResistance({ segments, connections, connectionResistance });
   const nominal = runResistance({ segments, connections, connectionResistance, basis: 'nominal' });
-  const at20 = runResistance({ segments: segments.map(cooled), connections, connectionResistance });
-  const linkAt20 = runResistance({ segments: installed.map(cooled), connections, connectionResistance });
-  const installedLength = installed.reduce((sum, { length }) => sum + length, 0);
+  // Every piece has passed its guards: from here on only the sums are needed.
+  const at20 = loopsOf(segments, connections, connectionResistance ?? 0.2, 'maximum', true);
+  const linkAt20 = loopsOf(installed, connections, connectionResistance ?? 0.2, 'maximum', true);
+  const installedLength = linkAt20.length;
 
   const grantedClass = input.pseType === undefined ? input.poeClass : assignedClass(input.poeClass, input.pseType);
   const power = powerAtPd({
@@ -93,7 +94,7 @@ export function checkPoweredRun(input: PoweredRunInput): PoweredRun {
     minimumVoltage: input.minimumVoltage,
     marginalBelow,
   });
-  const powerChecks = [...power.checks];
+  const powerChecks = power.checks.slice();
   if (maximumResistance !== undefined) powerChecks.push(deviceResistanceCheck(resistance, maximumResistance, marginalBelow));
   powerChecks.push(materialCheck(segments));
   const channelLength = resistance.length;
@@ -110,10 +111,6 @@ export function checkPoweredRun(input: PoweredRunInput): PoweredRun {
     powerChecks,
     cablingChecks: standardChecks,
     verdict: { power: worstVerdict(powerChecks), cabling: worstVerdict(standardChecks) },
-    governing: governingCheck([...powerChecks, ...standardChecks]),
+    governing: governingCheck(powerChecks, standardChecks),
   };
-}
-
-function cooled(segment: Segment): Segment {
-  return { ...segment, temperature: 20 };
 }

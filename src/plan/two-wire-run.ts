@@ -20,7 +20,7 @@ import type { Celsius, Metres, Ohms, Volts } from '../quantity/units.ts';
 import { governingCheck } from './governing-check.ts';
 import { twoWireCautions } from './two-wire-cautions.ts';
 
-/** A voltage that is known, or known to stay between two others. */
+/** A voltage that is known, or known to stay between two others. [V] */
 export type SupplyVoltage = Volts | { readonly low: Volts; readonly high: Volts };
 
 interface TwoWireCommon {

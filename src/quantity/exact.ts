@@ -3,10 +3,10 @@
 const SPLITTER = 134217729; // 2^27 + 1
 
 /**
- * The sign-exact, nearly correctly rounded value of `a·b - c·d`.
+ * The sign-exact value of `a·b - c·d`, within an ulp or so.
  *
- * Kahan's difference of products on Dekker's exact products: the plain expression loses every digit when the
- * two products are close. Exact for magnitudes between 1e-60 and 1e60, which the domain guards ensure.
+ * Kahan's difference of products on Dekker's exact products: the plain expression loses every digit when the two
+ * products are close, and then `p - q` is exact. For magnitudes between 1e-60 and 1e60, which the domain guards ensure.
  * @internal
  */
 export function differenceOfProducts(a: number, b: number, c: number, d: number): number {
@@ -14,15 +14,10 @@ export function differenceOfProducts(a: number, b: number, c: number, d: number)
   const q = c * d;
   const pError = productError(a, b, p);
   const qError = productError(c, d, q);
-  const high = p - q;
-  // The rounding of `high`, zero whenever p and q are within a factor of two of each other.
-  const pBack = high + q;
-  const highError = p - pBack + (pBack - high - q);
-  // The difference of the two product errors, and what its own rounding loses: without it the sign may be wrong.
   const low = pError - qError;
-  const lowBack = low + qError;
-  const lowError = pError - lowBack + (lowBack - low - qError);
-  return high + low + (highError + lowError);
+  // Where p and q lie on the two sides of a power of two, the difference of their errors may itself need a 54th bit.
+  const back = low + qError;
+  return p - q + low + (pError - back + (back - low - qError));
 }
 
 /** `a·b - fl(a·b)`, exactly (Dekker 1971). */
@@ -36,19 +31,15 @@ function productError(a: number, b: number, product: number): number {
   return aLow * bLow - (product - aHigh * bHigh - aLow * bHigh - aHigh * bLow);
 }
 
+/** A hair over half an ulp of 1, so that adding this share of a number rounds to just its neighbour (Rump et al. 2009). */
+const HALF_ULP = 1.1102230246251568e-16;
+
 /** The next double above a positive number. @internal */
 export function nextUp(value: number): number {
-  return step(value, 1);
+  return value + value * HALF_ULP;
 }
 
 /** The next double below a positive number. @internal */
 export function nextDown(value: number): number {
-  return step(value, -1);
-}
-
-function step(value: number, by: 1 | -1): number {
-  const bits = new DataView(new ArrayBuffer(8));
-  bits.setFloat64(0, value);
-  bits.setBigInt64(0, bits.getBigInt64(0) + BigInt(by));
-  return bits.getFloat64(0);
+  return value - value * HALF_ULP;
 }

@@ -13,9 +13,6 @@ export interface InputErrorJson {
   readonly message: string;
 }
 
-// Shared by every copy of the library in a process, so that a copy recognises another copy's errors.
-const BRAND = 'farend.InputError';
-
 /**
  * An argument lies outside the domain where the formula has a meaning.
  *
@@ -43,19 +40,11 @@ export class InputError extends RangeError {
     this.parameter = parameter;
     this.expected = expected;
     this.received = received;
-    Object.defineProperty(this, Symbol.for(BRAND), { value: true });
   }
 
   /** The same facts as plain data: a bare Error turns into `{}` in JSON. */
   toJSON(): InputErrorJson {
-    return {
-      name: this.name,
-      code: this.code,
-      parameter: this.parameter,
-      expected: this.expected,
-      received: describe(this.received),
-      message: this.message,
-    };
+    return { ...this, received: describe(this.received), message: this.message };
   }
 }
 
@@ -68,26 +57,17 @@ export class InputError extends RangeError {
  * isInputError(new Error('no')); // => false
  */
 export function isInputError(error: unknown): error is InputError {
-  return error instanceof Error && Symbol.for(BRAND) in error;
+  // By name, not by class: a second copy of the library has a class of its own.
+  return error instanceof Error && error.name === 'InputError' && 'parameter' in error;
 }
 
 /** The argument as a person would write it; never throws, whatever arrives. */
 function describe(value: unknown): string {
-  switch (typeof value) {
-    case 'string':
-      return JSON.stringify(value.length > 80 ? `${value.slice(0, 77)}...` : value);
-    case 'number':
-      return Object.is(value, -0) ? '-0' : String(value);
-    case 'bigint':
-      return `${value}n`;
-    case 'undefined':
-    case 'boolean':
-    case 'symbol':
-      return String(value);
-    case 'function':
-      return 'a function';
-    default:
-      // `String(value)` throws on an object without a prototype.
-      return value === null ? 'null' : Array.isArray(value) ? 'an array' : 'an object';
+  if (typeof value === 'string') return JSON.stringify(value.length > 80 ? `${value.slice(0, 77)}...` : value);
+  if (typeof value === 'bigint') return `${value}n`;
+  // `String(value)` throws on an object without a prototype.
+  if (typeof value === 'function' || (typeof value === 'object' && value !== null)) {
+    return Array.isArray(value) ? 'an array' : `a${typeof value === 'object' ? 'n object' : ' function'}`;
   }
+  return String(value);
 }

@@ -50,14 +50,16 @@ export function readWhole(text: string): Cell<number> {
 
 /** Several pieces joined with `+`, each read by itself; the first that cannot be read speaks for the cell. @internal */
 export function readPieces<T>(text: string, read: (piece: string) => Cell<T>): Cell<readonly T[]> {
-  if (!text.includes('+')) {
-    const cell = read(text);
+  // `+35 °C` is one piece with a sign.
+  const pieces = text.startsWith('+') ? text.slice(1).trimStart() : text;
+  if (!pieces.includes('+')) {
+    const cell = read(pieces);
     if (cell.value === undefined) return refused(cell.code ?? 'unreadable-value', cell.hint);
     return cell.code === undefined ? holds([cell.value]) : doubted([cell.value], cell.code, cell.hint);
   }
   const values: T[] = [];
   let doubt: Cell<T> | undefined;
-  for (const part of text.split('+')) {
+  for (const part of pieces.split('+')) {
     const piece = part.trim();
     const cell = piece === '' ? refused('unreadable-value', 'a + must have a piece on either side') : read(piece);
     if (cell.value === undefined) return refused(cell.code ?? 'unreadable-value', cell.hint);

@@ -172,8 +172,9 @@ function twoWireRun(row: TableRow, name: string, cells: RunCells, said: Said): S
   if (supply === undefined || load === undefined || conductors === undefined || lengths === undefined) return undefined;
   const conductor = conductors[0]?.conductor;
   if (conductor === undefined || conductors.length > 1) {
-    const message = `${whose}: a two-wire run has one conductor, out and back alike; ${NOT_JUDGED}`;
-    said.say(row, 'cable', 'conflicting-values', 'error', message, 'one gauge such as 18 AWG, or 39 ohm/km');
+    const allowed = 'one gauge such as 18 AWG, or 39 ohm/km';
+    const message = `${whose}: a two-wire run has one conductor, out and back alike; write ${allowed}; ${NOT_JUDGED}`;
+    said.say(row, 'cable', 'conflicting-values', 'error', message, allowed);
     return undefined;
   }
   const length = lengths.values.reduce((sum, piece) => sum + piece, 0);
@@ -214,8 +215,9 @@ function installedSegments(row: TableRow, whose: string, cells: RunCells, said: 
   for (let index = 0; index < lengths.length; index++) {
     const cable = cables[cables.length === 1 ? 0 : index]?.cable;
     if (cable === undefined) {
-      const message = `${whose}: a run to a switch port is of four-pair cable; ${NOT_JUDGED}`;
-      said.say(row, 'cable', 'conflicting-values', 'error', message, 'cat5e, cat6 or cat6a');
+      const allowed = 'a category such as cat5e, cat6 or cat6a';
+      const message = `${whose}: a run to a switch port is of four-pair cable; write ${allowed}; ${NOT_JUDGED}`;
+      said.say(row, 'cable', 'conflicting-values', 'error', message, allowed);
       return undefined;
     }
     const length = lengths[index] as number;

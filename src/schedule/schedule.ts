@@ -10,7 +10,7 @@ interface ScheduledRunCommon {
   readonly run: string;
   /** What is at its far end. */
   readonly device?: string;
-  /** Line of the file it was read from, from 1; absent for rows that came as data. */
+  /** Line of the file it was read from, or row of the data, from 1; absent where it came from neither. */
   readonly line?: number;
 }
 

@@ -76,13 +76,27 @@ export function tableFromRecords<K extends string>(
     unusable(findings, 'it is empty');
     return undefined;
   }
-  const position = new Map<string, number>();
+  const headers: string[] = [];
+  const positions = new Map<string, number>();
+  const ofColumns = new Map<string, number>();
   const rows: TableRow[] = [];
   for (let index = 0; index < records.length; index++) {
-    const cells = recordCells(records[index], index + 1, position, findings);
+    const cells = recordCells(records[index], index + 1, positionOf, findings);
     if (cells !== undefined) rows.push({ line: index + 1, cells });
   }
-  return { columns: useColumns([...position.keys()], columns, findings, undefined), rows, decimalComma: false };
+  return { columns: useColumns(headers, columns, findings, undefined), rows, decimalComma: false };
+
+  /** Where the cells of a key stand: together with those of every other spelling of the same column and unit. */
+  function positionOf(key: string): number {
+    const known = positions.get(key);
+    if (known !== undefined) return known;
+    const match = columnOf(key, columns);
+    const column = match === undefined ? undefined : `${match.key} ${match.bracket ?? ''}`;
+    const position = (column === undefined ? undefined : ofColumns.get(column)) ?? headers.push(key) - 1;
+    positions.set(key, position);
+    if (column !== undefined) ofColumns.set(column, position);
+    return position;
+  }
 }
 
 /** The header line, by the delimiter that makes the most sense of it. */
@@ -209,8 +223,8 @@ function* rowsOf(
   if (!some) unusable(findings, 'it has a header line and no rows');
 }
 
-/** The cells of one record, each where its key stands among all keys seen so far. */
-function recordCells(record: unknown, line: number, position: Map<string, number>, findings: FindingList): string[] | undefined {
+/** The cells of one record, each at the position of its key. */
+function recordCells(record: unknown, line: number, positionOf: (key: string) => number, findings: FindingList): string[] | undefined {
   const entries = entriesOf(record);
   if (entries === undefined) {
     const received = kindOf(record);
@@ -218,29 +232,21 @@ function recordCells(record: unknown, line: number, position: Map<string, number
     findings.add({ code: 'broken-row', severity: 'error', line, received, allowed: 'a record keyed by column names', message });
     return undefined;
   }
-  const cells: string[] = new Array<string>(position.size).fill('');
+  const cells: string[] = [];
   for (const [key, value] of entries) {
-    let index = position.get(key);
-    if (index === undefined) {
-      index = position.size;
-      position.set(key, index);
-    }
-    if (typeof value === 'string') cells[index] = value;
-    else if (typeof value === 'number' || typeof value === 'bigint' || typeof value === 'boolean') cells[index] = String(value);
-    else {
-      cells[index] = '';
-      if (value === undefined || value === null) continue;
+    const position = positionOf(key);
+    while (cells.length <= position) cells.push('');
+    if (value === undefined || value === null || value === '') continue;
+    const column = shown(key);
+    const isCell = typeof value === 'string' || typeof value === 'number' || typeof value === 'bigint' || typeof value === 'boolean';
+    if (!isCell) {
       const received = kindOf(value);
-      const message = `${shown(key)} holds ${received}, not a text or a number; it is read as empty`;
-      findings.add({
-        code: 'unreadable-value',
-        severity: 'error',
-        line,
-        column: shown(key),
-        received,
-        allowed: 'a text or a number',
-        message,
-      });
+      const message = `${column} holds ${received}, not a text or a number; it is read as empty`;
+      findings.add({ code: 'unreadable-value', severity: 'error', line, column, received, allowed: 'a text or a number', message });
+    } else if (cells[position] === '') cells[position] = String(value);
+    else {
+      const message = `${column} is in this row already, under another spelling; the first is used`;
+      findings.add({ code: 'duplicate-column', severity: 'error', line, column, received: column, allowed: 'each column once', message });
     }
   }
   return cells;

@@ -11,7 +11,8 @@ export interface FileText {
 /**
  * Reads UTF-8, with or without byte-order mark; Windows-1252 where it is not UTF-8, and says so.
  *
- * UTF-16 and anything with NUL in its first line, or with many of them, is no text. @internal
+ * UTF-16 and anything with NUL in its first line, or with many of them, is no text.
+ * @internal
  */
 export function textOfFile(content: string | Uint8Array): FileText {
   const decoded = typeof content === 'string' ? { text: content } : decode(content);
@@ -44,7 +45,7 @@ function alikeLineEnds(text: string): string {
   return text.includes('\r') ? text.replaceAll('\r\n', '\n').replaceAll('\r', '\n') : text;
 }
 
-/** One stray NUL costs its own row; NUL in the first line, or in one character of a hundred, is no text. */
+/** One stray NUL costs its own cell; NUL in the first line, or several and in one character of a hundred, is no text. */
 function isBinary(text: string): boolean {
   let at = text.indexOf('\0');
   if (at < 0) return false;
@@ -52,5 +53,5 @@ function isBinary(text: string): boolean {
   if (firstLineEnd < 0 || at < firstLineEnd) return true;
   let count = 0;
   for (; at >= 0; at = text.indexOf('\0', at + 1)) count++;
-  return count * 100 > text.length;
+  return count > 1 && count * 100 > text.length;
 }

@@ -145,7 +145,7 @@ describe('resistance', () => {
   });
 
   test('a short on no line has no answer, and says so', () => {
-    expectInputError(() => operatingPoint({ supplyVoltage: 24, resistance: 0, load: { resistance: 0 } }), 'load.resistance', 'conflict');
+    expectInputError(() => operatingPoint({ supplyVoltage: 24, resistance: 0, load: { resistance: 0 } }), 'load.resistance', 'range');
   });
 
   test('at the corners of the domain nothing overflows', () => {

@@ -26,7 +26,6 @@ test.each([
   ['a "quoted" word', '"a \\"quoted\\" word"'],
   ['line\nbreak', '"line\\nbreak"'],
   [50, '50'],
-  [-0, '-0'],
   [Number.NaN, 'NaN'],
   [Number.NEGATIVE_INFINITY, '-Infinity'],
   [50n, '50n'],

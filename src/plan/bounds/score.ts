@@ -1,0 +1,68 @@
+/** What makes one result better than another. @module */
+import { type Check, MARGINAL_BELOW, type Verdict, verdictOf } from '../../circuit/check.ts';
+import { InputError } from '../../quantity/input-error.ts';
+import { governingCheck } from '../governing-check.ts';
+
+/** What is looked at in a result of any of the functions. */
+interface AnyResult {
+  readonly feasible?: boolean;
+  readonly unbounded?: boolean;
+  readonly checks?: readonly Check[];
+  readonly powerChecks?: readonly Check[];
+  readonly cablingChecks?: readonly Check[];
+  readonly maximumLoadPower?: number;
+  readonly shortfall?: number;
+  readonly loadVoltage?: number;
+  readonly pairLoop?: number;
+  readonly length?: number;
+  readonly temperature?: number;
+  readonly supplyVoltage?: number;
+  readonly load?: { readonly power?: number; readonly current?: number; readonly resistance?: number };
+  readonly margin?: number;
+}
+
+/** Every check of a result, or `undefined` if it is not one that judges. @internal */
+export function checksOf(result: unknown): readonly Check[] | undefined {
+  const { checks, powerChecks, cablingChecks = [] } = result as AnyResult;
+  return checks ?? (powerChecks === undefined ? undefined : [...powerChecks, ...cablingChecks]);
+}
+
+/**
+ * A verdict with the doubts taken out that the ranges themselves answer.
+ *
+ * A two-wire run at one supply figure is `uncertain` because it has one figure; here that figure is an end of a range.
+ * @internal
+ */
+export function settledVerdict({ verdict, deciding, margin, limit }: Check, ranged: ReadonlySet<string>): Verdict {
+  if (verdict !== 'uncertain' || !deciding?.every((input) => ranged.has(input))) return verdict;
+  return verdictOf(margin, limit, MARGINAL_BELOW);
+}
+
+/** Higher is better: what can be done before how well. @internal */
+export function scoreOf(result: unknown): number {
+  if (typeof result !== 'object' || result === null)
+    throw new InputError('type', 'fn', 'a function of this library that returns a result', result);
+  const { feasible, unbounded, maximumLoadPower, shortfall, loadVoltage, pairLoop, length, temperature, supplyVoltage, load, margin } =
+    result as AnyResult;
+  // What cannot be done at all is worse than anything that can, and less bad the nearer it comes.
+  const checks = checksOf(result);
+  if (feasible === false && checks === undefined) return -1e30 * (1 + (shortfall ?? 1 / (1 + (maximumLoadPower ?? 0))));
+  if (unbounded) return Number.MAX_VALUE;
+  if (checks !== undefined) {
+    if (feasible === false) return -1e30;
+    return checks.length === 0 ? 0 : governingCheck(checks).marginFraction;
+  }
+  const score =
+    loadVoltage ??
+    length ??
+    temperature ??
+    (pairLoop === undefined ? undefined : -pairLoop) ??
+    (supplyVoltage === undefined ? undefined : -supplyVoltage) ??
+    load?.power ??
+    load?.current ??
+    (load?.resistance === undefined ? undefined : -load.resistance) ??
+    margin;
+  if (score === undefined)
+    throw new InputError('type', 'fn', 'a function of this library that judges, solves or measures a run', 'another');
+  return score;
+}

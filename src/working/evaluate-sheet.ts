@@ -122,7 +122,12 @@ function named<Item extends SheetGiven | SheetStep>(
   const figure = cited === undefined ? rest : { ...rest, source: cited };
   if (row === undefined) return figure;
   const numbered = (text: string): string => text.replaceAll('#', String(index));
-  return { ...figure, symbol: numbered(item.symbol), latex: numbered(item.latex), meaning: item.meaning.replaceAll('@', row.label) };
+  return {
+    ...figure,
+    symbol: numbered(item.symbol),
+    latex: numbered(item.latex),
+    meaning: numbered(item.meaning).replaceAll('@', row.label),
+  };
 }
 
 /** A formula with its row's number, and its lists `[R_#]` and `[L_#,]` as sums and lists of the rows there are. */

@@ -1,6 +1,6 @@
 /** Homework looked at: right, or wrong, and then by which well-known slip. @module */
 import { requireObject } from '../quantity/guards.ts';
-import { InputError } from '../quantity/input-error.ts';
+import { InputError, isInputError } from '../quantity/input-error.ts';
 import { parseQuantity, type QuantityName } from '../quantity/parse-quantity.ts';
 import { evaluateSheet, type SheetChange, type Worked, type WorkedStep } from './evaluate-sheet.ts';
 import { shownFigure } from './figures.ts';
@@ -33,7 +33,7 @@ export interface AnswerReview {
   readonly verdict: 'right' | 'wrong';
   /** The figure that was asked for. */
   readonly expected: WorkingResult;
-  /** The answer, in the unit of the result; absent where it was the word no. */
+  /** The answer, in the unit of the result; absent where it, or the right answer, is the word no. */
   readonly answer?: number;
   /** Half a unit of the last figure of the answer, in the unit of the result. */
   readonly tolerance?: number;
@@ -44,6 +44,9 @@ export interface AnswerReview {
   /** All of it in a sentence or two. */
   readonly message: string;
 }
+
+/** A number, and what stands after it. */
+const NUMBER = /^\s*([+-]?(?:\d+(?:\.\d*)?|\.\d+)(?:[eE][+-]?\d+)?)\s*(.*)$/;
 
 /** Words by which an answer says that there is none. */
 const NO = /^(?:no|none|never|impossible|infeasible|not possible)\.?$/i;
@@ -88,12 +91,14 @@ export function reviewAnswer<Name extends WorkingName>(
     if (!feasible) return { verdict: 'right', expected, slips: [], message: `Right: ${no}.` };
     return { verdict: 'wrong', expected, slips: [], check: first, message: `Wrong: there is an answer. Check first: ${first.meaning}.` };
   }
+  if (!feasible) {
+    // Whatever figure it is, and of whatever unit.
+    if (typeof answer === 'number' || !NUMBER.test(String(answer))) readAnswer(answer, '1');
+    const check = steps.at(-2) ?? first;
+    return { verdict: 'wrong', expected, slips: [], check, message: `Wrong: ${no}. Check first: ${check.meaning}.` };
+  }
   const { value, tolerance } = readAnswer(answer, expected.unit);
   const common = { expected, answer: value, tolerance };
-  if (!feasible) {
-    const check = steps.at(-2) ?? first;
-    return { ...common, verdict: 'wrong', slips: [], check, message: `Wrong: ${no}. Check first: ${check.meaning}.` };
-  }
   if (agrees(expected.value, value, tolerance)) {
     return { ...common, verdict: 'right', slips: [], message: `Right: ${expected.symbol} = ${expected.shown}.` };
   }
@@ -183,7 +188,7 @@ export function readAnswer(answer: number | string, unit: WorkingUnit): { value:
   }
   if (typeof answer !== 'string') throw new InputError(answer === undefined ? 'missing' : 'type', 'answer', 'a number or a text', answer);
   const text = answer.trim();
-  const [, mantissa, rest = ''] = /^([+-]?(?:\d+(?:\.\d*)?|\.\d+)(?:[eE][+-]?\d+)?)\s*(.*)$/.exec(text) ?? [];
+  const [, mantissa, rest = ''] = NUMBER.exec(text) ?? [];
   if (mantissa === undefined)
     throw new InputError('unreadable', 'answer', `a number${unit === '1' ? '' : ` with its unit, such as 12.5 ${unit}`}`, answer);
   if (rest === '' || rest === unit) return withTolerance(Number(mantissa), mantissa, 1);
@@ -193,8 +198,15 @@ export function readAnswer(answer: number | string, unit: WorkingUnit): { value:
     throw new InputError('unreadable', 'answer', unit === '1' ? 'a number without a unit' : `a number in ${unit}`, answer);
   // A millimetre is read as a thousandth of a metre.
   const perRead = unit === 'mm' ? 1000 : 1;
-  const one = parseQuantity(`1 ${rest}`, { quantity }).value * perRead;
-  return withTolerance(parseQuantity(text, { quantity }).value * perRead, mantissa, one);
+  const read = (quantityText: string): number => {
+    try {
+      return parseQuantity(quantityText, { quantity }).value * perRead;
+    } catch (error) {
+      if (!isInputError(error)) throw error;
+      throw new InputError(error.code, 'answer', error.expected, answer);
+    }
+  };
+  return withTolerance(read(text), mantissa, read(`1 ${rest}`));
 }
 
 function withTolerance(value: number, written: string, scale: number): { value: number; tolerance: number } {
@@ -204,7 +216,7 @@ function withTolerance(value: number, written: string, scale: number): { value: 
   const idle = decimals === undefined ? (/^[+-]?\d{3}\d*?(0*)$/.exec(mantissa)?.[1]?.length ?? 0) : 0;
   const last = 10 ** (Number(exponent) - (decimals ?? -idle));
   // A figure that was rounded just at the half is right, whichever way: hence a hair more than half a unit.
-  return { value, tolerance: 0.5 * last * scale * (1 + 1e-9) + 1e-12 * Math.abs(value) };
+  return { value, tolerance: 0.5 * last * scale * (1 + 1e-9) + 1e-9 * Math.abs(value) };
 }
 
 /** The first step that a slip went wrong at, or that a wrong given enters. */

@@ -5,7 +5,7 @@ const library = { index: 'src/index.ts', schedule: 'src/schedule/index.ts', work
 const shared: Options = {
   target: 'es2022',
   platform: 'neutral',
-  external: [/^node:/, 'zod', /^csv-parse/, /^mathjs/],
+  external: [/^node:/, 'zod', /^mathjs/],
   // Entries of one format share their chunks, so every entry throws the same InputError.
   splitting: true,
   treeshake: false,

@@ -64,8 +64,8 @@ export function poeClass(poeClass: PoeClassNumber, options: PoeClassOptions = {}
   requireObject(options, 'options', 'an object with pseType and pairs');
   const row = CLASS_TABLE[poeClass] as ClassRow;
   const { pseType: type = row.type, pairs = row.pairs } = options;
-  requireOneOf(type, [1, 2, 3, 4], 'pseType');
-  requireOneOf(pairs, [2, 4], 'pairs');
+  if (options.pseType !== undefined) requireOneOf(type, [1, 2, 3, 4], 'pseType');
+  if (options.pairs !== undefined) requireOneOf(pairs, [2, 4], 'pairs');
   if (type < row.type) {
     throw new InputError('conflict', 'pseType', `Type ${row.type} or higher for class ${poeClass}`, type);
   }

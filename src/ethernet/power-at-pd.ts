@@ -95,7 +95,7 @@ export function powerAtPd(input: PowerAtPdInput): PowerAtPd {
   requirePositive(pseVoltage, 'pseVoltage', 'V');
   requireNonNegative(pdPower, 'pdPower', 'W');
   if (minimumVoltage !== undefined) requirePositive(minimumVoltage, 'minimumVoltage', 'V');
-  requireMarginalBelow(marginalBelow);
+  if (input.marginalBelow !== undefined) requireMarginalBelow(marginalBelow);
   const resistance = loopThatPowerSees(input.resistance, limits.pairs);
 
   const operating = constantPower(pseVoltage, resistance, pdPower);
@@ -119,8 +119,9 @@ export function powerAtPd(input: PowerAtPdInput): PowerAtPd {
     checks.push(settled('collapse', pdPower, most, 'W', most - pdPower, operating.feasible, limit, resistance, marginalBelow, 'collapse'));
   }
   // Below its type's window the other checks tell what follows; above 57 V nothing else would.
-  const portVoltage = voltageWindowCheck(pseVoltage, pseVoltage, limits.pseVoltageMin, limits.pseVoltageMax);
-  if (pseVoltage > limits.pseVoltageMax) checks.push(portVoltage);
+  const portVoltage =
+    input.pseVoltage === undefined ? undefined : voltageWindowCheck(pseVoltage, pseVoltage, limits.pseVoltageMin, limits.pseVoltageMax);
+  if (portVoltage !== undefined && pseVoltage > limits.pseVoltageMax) checks.push(portVoltage);
   const available = availablePower(pseVoltage, resistance, psePower);
   if (!operating.feasible) {
     const no: Draft<PowerAtPd> = {
@@ -134,7 +135,7 @@ export function powerAtPd(input: PowerAtPdInput): PowerAtPd {
       operating,
       verdict: 'fail',
     };
-    if (input.pseVoltage !== undefined) no.portVoltage = portVoltage;
+    if (portVoltage !== undefined) no.portVoltage = portVoltage;
     return no;
   }
 
@@ -180,7 +181,7 @@ export function powerAtPd(input: PowerAtPdInput): PowerAtPd {
     conductorCurrent: pairsetCurrent / 2,
     verdict,
   };
-  if (input.pseVoltage !== undefined) yes.portVoltage = portVoltage;
+  if (portVoltage !== undefined) yes.portVoltage = portVoltage;
   return yes;
 
   function voltageCheck(name: CheckName, minimum: Volts, source: SourceKey): Draft<Check> {
@@ -192,7 +193,7 @@ export function powerAtPd(input: PowerAtPdInput): PowerAtPd {
 
 /** The class limits; those of the later editions where the device states just their power. @internal */
 export function appliedLimits(input: Pick<PowerAtPdInput, 'poeClass' | 'pseType' | 'pairs' | 'pdPower'>): PoeClass {
-  const limits = poeClass(input.poeClass, { pseType: input.pseType, pairs: input.pairs });
+  const limits = poeClass(input.poeClass, input);
   if (limits.pdPowerLater === undefined || input.pdPower !== limits.pdPowerLater) return limits;
   const row = CLASS_TABLE[input.poeClass] as ClassRow;
   const weakest = limits.type === row.type;
@@ -236,9 +237,10 @@ function settled(
 ): Draft<Check> {
   const margin = settledMargin(rawMargin, limit, passes);
   const verdict = verdictOf(margin, limit, marginalBelow);
-  const check: Draft<Check> = { name, value, limit, unit, margin, marginFraction: margin / limit, verdict, source };
-  if (loopLimit !== undefined && loopLimit !== NO_LINE) check.loop = { limit: loopLimit, margin: loopLimit - resistance };
-  return check;
+  const marginFraction = margin / limit;
+  if (loopLimit === undefined || loopLimit === NO_LINE) return { name, value, limit, unit, margin, marginFraction, verdict, source };
+  const loop = { limit: loopLimit, margin: loopLimit - resistance };
+  return { name, value, limit, unit, margin, marginFraction, verdict, loop, source };
 }
 
 /** A result while it is being put together. */

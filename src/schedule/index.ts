@@ -1,4 +1,5 @@
 /** Files in, verdicts out: reading a cable schedule, judging it, and the reports. @module */
+export { InputError, type InputErrorCode, type InputErrorJson, isInputError } from '../quantity/input-error.ts';
 export { type CheckRunOptions, checkRun } from './check-run.ts';
 export { type CheckScheduleOptions, checkSchedule } from './check-schedule.ts';
 export type { Finding, FindingCode, FindingSeverity } from './finding.ts';

@@ -8,6 +8,7 @@ const BENCHMARKS: readonly (readonly [string, ...string[]])[] = [
   ['operating-point.mts', 'mixed'],
   ['power-at-pd.mts'],
   ['network.mts'],
+  ['switch-budget.mts'],
   ['start.mts'],
   ['schedule.mts'],
   ['schedule.mts', 'memory'],

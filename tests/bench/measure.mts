@@ -88,3 +88,13 @@ export async function builtCore(): Promise<typeof import('../../src/index.ts')> 
 export async function builtSchedule(): Promise<typeof import('../../src/schedule/index.ts')> {
   return import(new URL('../../dist/schedule.js', import.meta.url).href);
 }
+
+/** Throws unless two results have the same shape, the same texts, and numbers that agree to 1e-9. */
+export function requireAlike(one: unknown, other: unknown, path = 'result'): void {
+  if (typeof one === 'number' && typeof other === 'number') {
+    if (Math.abs(one - other) > 1e-9 * Math.max(1, Math.abs(one))) throw new Error(`${path}: ${one} and ${other}`);
+  } else if (typeof one === 'object' && typeof other === 'object' && one !== null && other !== null) {
+    const keys = new Set([...Object.keys(one), ...Object.keys(other)]);
+    for (const key of keys) requireAlike((one as Record<string, unknown>)[key], (other as Record<string, unknown>)[key], `${path}.${key}`);
+  } else if (one !== other) throw new Error(`${path}: ${String(one)} and ${String(other)}`);
+}

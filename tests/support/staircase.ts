@@ -18,7 +18,7 @@ export const ROOMS: readonly string[] = [
 ];
 
 /** Packages that a room may import; a room that is not named here may import none. */
-const PACKAGES: Readonly<Record<string, readonly string[]>> = { schedule: ['zod', 'csv-parse'], working: ['mathjs'] };
+const PACKAGES: Readonly<Record<string, readonly string[]>> = { schedule: ['zod'], working: ['mathjs'] };
 
 interface Import {
   readonly specifier: string;

@@ -17,7 +17,7 @@ describe('the staircase', () => {
         'sources/source.ts': "import { InputError } from '../quantity/units.ts'; import { SOURCES } from './sources.ts';",
         'quantity/units.ts': '',
         'conductor/awg.ts': "import type { K } from '../sources/sources.ts'; import { m } from '../quantity/units.ts';",
-        'schedule/index.ts': "import { z } from 'zod'; import { parse } from 'csv-parse/sync'; import { awg } from '../conductor/awg.ts';",
+        'schedule/index.ts': "import { z } from 'zod'; import { awg } from '../conductor/awg.ts';",
         'index.ts': "export * from './conductor/awg.ts'; export * from './sources/source.ts';",
         'cli.ts': "import { readFileSync } from 'node:fs'; import { x } from './schedule/index.ts';",
       }),

@@ -26,18 +26,22 @@ const number: Reader = (text) => {
 
 const word: Reader = (text) => text;
 
-/** `24awg`, `2/0awg`, `18awg-stranded`, `0.5mm2`, `96ohm/km`. */
+/** `24awg`, `2/0awg`, `18awg-stranded`, `0.5mm2-class5`, `96ohm/km`. */
 const conductor: Reader = (text): Conductor => {
   const gauge = /^(-?\d+|[1-4]\/0) ?awg(-stranded)?$/i.exec(text);
   if (gauge !== null) {
     const [, size = '', stranded] = gauge;
     return awg((size.includes('/') ? size : Number(size)) as AwgSize, { stranding: stranded === undefined ? 'solid' : 'stranded' });
   }
-  if (/mm(?:2|²|\^2)$/.test(text)) return metric(parseQuantity(text, { quantity: 'area' }).value);
+  const flexible = /^(.*mm(?:2|²|\^2)) ?-?class ?([1256])$/.exec(text);
+  if (flexible !== null) {
+    const [, area = '', of] = flexible;
+    return metric(parseQuantity(area, { quantity: 'area' }).value, { class: Number(of) as 1 | 2 | 5 | 6 });
+  }
   if (/ohms?\/|Ω\//i.test(text)) {
     return conductorFromResistance({ ohmsPerKilometre: parseQuantity(text, { quantity: 'resistancePerLength' }).value * 1000 });
   }
-  throw new InputError('unreadable', 'value', 'a conductor, such as 24awg, 18awg-stranded, 0.5mm2 or 96ohm/km', text);
+  throw new InputError('unreadable', 'value', 'a conductor, such as 24awg, 18awg-stranded, 0.5mm2-class5 or 96ohm/km', text);
 };
 
 const named: Reader = (text) => cable(text as CableName);

@@ -19,7 +19,7 @@ const HELP = `farend work: a calculation with every step shown
   farend work --list
 
 Values carry their units, as in length=212ft or pdPower=12.95W; conductors are
-24awg, 18awg-stranded, 0.5mm2 or 96ohm/km; pieces of cable are
+24awg, 18awg-stranded, 0.5mm2-class5 or 96ohm/km; pieces of cable are
 cat5e:90m:40degC,cord-26:5m; a range of voltage is 21V..27.6V; ports and their
 classes are 24x4,2x3.
 

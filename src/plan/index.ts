@@ -10,7 +10,7 @@ export { type LowestSupplyVoltage, lowestSupplyVoltage } from './lowest-supply-v
 export type { MaximumPoweredRunInput } from './maximum-powered-run.ts';
 export { type MaximumRunInput, maximumRun } from './maximum-run.ts';
 export { checkPoweredRun, type PoweredRun, type PoweredRunInput } from './powered-run.ts';
-export { poweredRunRemedies, twoWireRemedies } from './remedies.ts';
+export { type PoweredRemedyOptions, poweredRunRemedies } from './remedies.ts';
 export type { Remedy, RemedyName } from './remedy.ts';
 export type { MaximumRun, RunLimit } from './run-limit.ts';
 export {
@@ -41,6 +41,7 @@ export {
   type SwitchBudgetInput,
   switchBudget,
 } from './switch-budget.ts';
+export { type TwoWireRemedyOptions, twoWireRemedies } from './two-wire-remedies.ts';
 export {
   checkTwoWireRun,
   type SupplyVoltage,

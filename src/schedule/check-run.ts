@@ -5,7 +5,8 @@ import type { OperatingPoint } from '../circuit/operating-point.ts';
 import type { PowerAtPd } from '../ethernet/power-at-pd.ts';
 import type { CablingStandard } from '../plan/cabling-rules.ts';
 import { checkPoweredRun, type PoweredRunInput } from '../plan/powered-run.ts';
-import { poweredRunRemedies, twoWireRemedies } from '../plan/remedies.ts';
+import { poweredRunRemedies } from '../plan/remedies.ts';
+import { twoWireRemedies } from '../plan/two-wire-remedies.ts';
 import { checkTwoWireRun, supplyRange } from '../plan/two-wire-run.ts';
 import { requireObject, requireOneOf } from '../quantity/guards.ts';
 import { InputError } from '../quantity/input-error.ts';
@@ -41,7 +42,7 @@ export interface CheckRunOptions {
  *   input: { poeClass: 4, installed: [{ cable: cable('cat6'), length: 94 }], connections: 2 },
  * });
  * [run.verdict.power, run.verdict.cabling, run.remedies.map(({ remedy, to }) => [remedy, to])];
- * // => ['pass', 'fail', [['shorter-run', 90]]]
+ * // => ['pass', 'fail', [['shorter-run', 90], ['switch-between', 47]]]
  */
 export function checkRun(run: ScheduledRun, options: CheckRunOptions = {}): RunReport {
   requireObject(run, 'run', 'a run of a schedule');

@@ -133,8 +133,10 @@ test('farend exports these names', () => {
 test('farend/schedule exports these names', () => {
   expect(Object.keys(schedule).sort()).toMatchInlineSnapshot(`
     [
+      "InputError",
       "checkRun",
       "checkSchedule",
+      "isInputError",
       "parseSchedule",
       "reportCsv",
       "reportMarkdown",

@@ -2,6 +2,7 @@
 import type { SourceKey } from '../sources/sources.ts';
 import { evaluateTo, type Formula, formulaOf, type Measured, measured } from './formula.ts';
 import type { Reading, ReadingRow, Sheet, SheetGiven, SheetNo, SheetStep } from './sheet.ts';
+import type { WorkingUnit } from './working-unit.ts';
 
 /** A given as it stands on the page. */
 export interface WorkedGiven extends Omit<SheetGiven, 'source'> {
@@ -35,6 +36,8 @@ export interface SheetChange {
   readonly steps?: Readonly<Record<string, string>> | undefined;
   /** A step, by its symbol on the page, that is rounded before it is used. */
   readonly rounded?: { readonly symbol: string; readonly figures: number } | undefined;
+  /** Goes on past a no and past what cannot be worked, as one does who does not look: such steps are left out. */
+  readonly heedless?: boolean | undefined;
 }
 
 /** One figure, and the row it belongs to. */
@@ -69,11 +72,12 @@ export function evaluateSheet<Input>(sheet: Sheet<Input>, reading: Reading, chan
       const formula = writtenOut(change.steps?.[item.symbol] ?? item.formula, index, scope);
       const parsed = formulaOf(formula);
       const step = { ...named(item, row, index), source: item.source === 'row' ? (row?.source ?? 'circuit-laws') : item.source };
-      let value = evaluateTo(parsed, scope, item.unit);
+      let value = change.heedless === true ? unlessFaulty(parsed, scope, item.unit) : evaluateTo(parsed, scope, item.unit);
+      if (value === undefined) continue;
       if (rounded?.symbol === step.symbol) value = Number(value.toPrecision(rounded.figures));
       steps.push({ ...step, template: item.symbol, formula, parsed, value, ...(row === undefined ? {} : { label: row.label }) });
       scope[step.symbol] = measured(value, item.unit);
-      if (item.no !== undefined && value < 0) return endIn(item.no, row);
+      if (item.no !== undefined && value < 0 && change.heedless !== true) return endIn(item.no, row);
     }
     return undefined;
   };
@@ -84,6 +88,14 @@ export function evaluateSheet<Input>(sheet: Sheet<Input>, reading: Reading, chan
   const no = run(sheet.steps);
   const why = no ?? reading.no;
   return why === undefined ? { givens: mistaken, steps } : { givens: mistaken, steps, no: why };
+}
+
+function unlessFaulty(formula: Formula, scope: Readonly<Record<string, Measured>>, unit: WorkingUnit): number | undefined {
+  try {
+    return evaluateTo(formula, scope, unit);
+  } catch {
+    return undefined;
+  }
 }
 
 /** The figures that apply, those of a list once for each row: row by row, in the order of the sheet. */

@@ -125,7 +125,7 @@ function fitting<Input>(
 ): Fit[] {
   const found: Fit[] = [];
   const consider = (slip: SlipName, change: SheetChange, factor: number = 1): void => {
-    const value = slipValue(sheet, reading, change, index);
+    const value = slipValue(sheet, reading, change, expected.symbol);
     if (value === undefined || !agrees(value * factor, answer, tolerance)) return;
     if (found.some((other) => other.slip === slip)) return;
     found.push({ slip, says: SLIP_WORDS[slip], value: value * factor, shown: shownFigure(value * factor, expected.unit, false), change });
@@ -142,13 +142,12 @@ function fitting<Input>(
   return found;
 }
 
-/** What the changed sheet gives; nothing where it gives none: a no, or a figure that is not there. @internal */
-export function slipValue<Input>(sheet: Sheet<Input>, reading: Reading, change: SheetChange, index: number): number | undefined {
+/** What the changed sheet gives for a symbol; nothing where it gives none. @internal */
+export function slipValue<Input>(sheet: Sheet<Input>, reading: Reading, change: SheetChange, symbol: string): number | undefined {
   try {
-    const { steps, no } = evaluateSheet(sheet, reading, change);
-    return no === undefined ? steps[index]?.value : undefined;
+    return evaluateSheet(sheet, reading, { ...change, heedless: true }).steps.find((step) => step.symbol === symbol)?.value;
   } catch {
-    // A slip may speak of a figure that this input has none of, or divide by nothing.
+    // A slip may take one given for another that this input does not have.
     return undefined;
   }
 }

@@ -51,6 +51,15 @@ export function measured(value: number, unit: WorkingUnit): Measured {
   return unit === '1' ? value : math.unit(value, WORKING_UNITS[unit].mathjs);
 }
 
+const units = new Map<WorkingUnit, Unit>();
+
+/** A unit, read once: reading its name takes longer than reckoning with it. */
+function unitOf(unit: WorkingUnit): Unit {
+  const known = units.get(unit) ?? math.unit(WORKING_UNITS[unit].mathjs);
+  units.set(unit, known);
+  return known;
+}
+
 /**
  * The value of a formula as a plain number in a unit: `(formula) to unit`.
  *
@@ -61,9 +70,8 @@ export function evaluateTo(formula: Formula, scope: Readonly<Record<string, Meas
   for (const symbol of formula.symbols) {
     if (!Object.hasOwn(scope, symbol)) throw new Error(`${symbol} is neither given nor a step before: ${formula.node.toString()}`);
   }
-  const value: unknown = formula.code.evaluate({ ...scope });
-  const number =
-    unit === '1' ? value : isUnit(value) ? value.to(WORKING_UNITS[unit].mathjs).toNumeric(WORKING_UNITS[unit].mathjs) : undefined;
+  const value: unknown = formula.code.evaluate(scope);
+  const number = unit === '1' ? value : isUnit(value) ? value.to(unitOf(unit)).toNumeric(WORKING_UNITS[unit].mathjs) : undefined;
   if (typeof number !== 'number' || !Number.isFinite(number)) {
     throw new Error(`${formula.node.toString()} is no number of ${unit === '1' ? 'no unit' : unit}, but ${String(value)}`);
   }

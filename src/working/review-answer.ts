@@ -125,6 +125,7 @@ function fitting<Input>(
 ): Fit[] {
   const found: Fit[] = [];
   const consider = (slip: SlipName, change: SheetChange, factor: number = 1): void => {
+    if (!concerns(change, worked)) return;
     const value = slipValue(sheet, reading, change, expected.symbol);
     if (value === undefined || !agrees(value * factor, answer, tolerance)) return;
     if (found.some((other) => other.slip === slip)) return;
@@ -140,6 +141,15 @@ function fitting<Input>(
     for (const { symbol } of worked.steps.slice(0, index)) consider('rounded-early', { rounded: { symbol, figures } });
   }
   return found;
+}
+
+/** Whether the change is about anything that this input has. */
+function concerns({ givens = {}, steps = {}, rounded }: SheetChange, worked: Worked): boolean {
+  if (rounded !== undefined || Object.keys(givens).length + Object.keys(steps).length === 0) return true;
+  return (
+    worked.givens.some(({ template }) => Object.hasOwn(givens, template)) ||
+    worked.steps.some(({ template }) => Object.hasOwn(steps, template))
+  );
 }
 
 /** What the changed sheet gives for a symbol; nothing where it gives none. @internal */
@@ -161,7 +171,7 @@ function slipsOfUnits({ givens }: Worked): SheetSlip[] {
     { slip: 'metres-for-feet', givens: scaled('m', '* 0.3048') },
     { slip: 'per-100-m-for-per-km', givens: scaled('Ω/m', '/ 10') },
     { slip: 'per-km-for-per-100-m', givens: scaled('Ω/m', '* 10') },
-  ];
+  ].filter(({ givens: changed }) => Object.keys(changed).length > 0) as SheetSlip[];
 }
 
 function agrees(value: number, answer: number, tolerance: number): boolean {

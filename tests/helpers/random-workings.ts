@@ -93,7 +93,7 @@ export const questions: { readonly [Name in WorkingName]: (random: Random) => Wo
   }),
   loopResistance: (random) => ({ conductor: conductor(random), length: logUniform(random, 0.1, 5000), temperature: temperature(random) }),
   runResistance: (random) => ({
-    segments: Array.from({ length: whole(random, 1, 25) }, () => segment(random)),
+    segments: Array.from({ length: random() < 0.03 ? 25 : whole(random, 1, 4) }, () => segment(random)),
     connections: pick(random, [undefined, 0, 2, 6]),
     connectionResistance: pick(random, [undefined, 0, 0.02]),
     basis: pick(random, [undefined, 'nominal', 'maximum']),

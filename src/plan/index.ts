@@ -6,7 +6,7 @@ export { type CordAllowance, type CordAllowanceInput, cordAllowance } from './co
 export type { ResistanceLimit } from './device-resistance.ts';
 export { type HighestLoad, highestLoad, type LoadKind, type TwoWireHighestLoadInput } from './highest-load.ts';
 export { type HighestTemperature, highestTemperature } from './highest-temperature.ts';
-export { type LowestSupplyVoltage, lowestSupplyVoltage } from './lowest-supply-voltage.ts';
+export { type LowestSupplyVoltage, type LowestSupplyVoltageInput, lowestSupplyVoltage } from './lowest-supply-voltage.ts';
 export type { MaximumPoweredRunInput } from './maximum-powered-run.ts';
 export { type MaximumRunInput, maximumRun } from './maximum-run.ts';
 export { checkPoweredRun, type PoweredRun, type PoweredRunInput } from './powered-run.ts';

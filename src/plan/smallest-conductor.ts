@@ -86,7 +86,7 @@ export function smallestConductor(input: SmallestTwoWireInput | SmallestCableInp
       candidates,
       (one) => one.maximumResistancePerMetre,
       (one) => poweredChecks({ ...run, installed: [{ cable: one, length, temperature }] }),
-      (one) => ({ cable: one }),
+      (one) => ({ cable: { ...one } }),
     );
   }
   const { candidates, ...run } = input;
@@ -94,7 +94,7 @@ export function smallestConductor(input: SmallestTwoWireInput | SmallestCableInp
     candidates,
     (one) => toMaximum(one).resistancePerMetre,
     (one) => twoWireChecks({ ...run, conductor: one }),
-    (one) => ({ conductor: one }),
+    (one) => ({ conductor: { ...one } }),
   );
 }
 
@@ -108,7 +108,7 @@ function choose<T extends { readonly name: string }>(
     const resistancePerMetre = resistance(candidate);
     const checks = checksOf(candidate);
     const governing = checks.length === 0 ? undefined : governingCheck(checks);
-    const passes = checks.every(({ verdict }) => verdict !== 'fail');
+    const passes = checks.every(({ verdict, margin }) => verdict !== 'fail' && margin >= 0);
     return { candidate, resistancePerMetre, governing, passes };
   });
   judged.sort((a, b) => b.resistancePerMetre - a.resistancePerMetre);

@@ -58,7 +58,6 @@ export function maximumPoweredRun(input: MaximumPoweredRunInput): MaximumRun {
   const pdPower = wanted ?? limits.pdPower;
   requirePositive(pseVoltage, 'pseVoltage', 'V');
   requireNonNegative(pdPower, 'pdPower', 'W');
-  const port = limits.pseVoltageMax;
   const cordsLength = cords.reduce((sum, { length }) => sum + length, 0);
   const seen: Loop = limits.pairs === 4 ? 'fourPair' : 'twoPair';
 

@@ -80,6 +80,7 @@ export function smallestConductor(input: SmallestTwoWireInput | SmallestCableInp
   requireObject(input, 'input', 'a run with candidates');
   requireArray(input.candidates, 'candidates', 'a list of conductors or of cables');
   if (input.candidates.length === 0) throw new InputError('missing', 'candidates', 'at least one candidate', input.candidates);
+  for (const [i, candidate] of input.candidates.entries()) requireObject(candidate, `candidates[${i}]`, 'a conductor or a cable');
   if (isPowered<SmallestCableInput, SmallestTwoWireInput>(input)) {
     const { candidates, length, temperature, ...run } = input;
     return choose(

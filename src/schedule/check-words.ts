@@ -24,12 +24,16 @@ export const CHECK_WORDS: Readonly<Record<CheckName, { readonly title: string; r
   'channel-loop': { title: 'Channel loop at 20 °C', limit: 'most' },
   'permanent-link-loop': { title: 'Installed loop at 20 °C', limit: 'most' },
   'channel-resistance': { title: 'Channel resistance, hot', limit: 'most' },
+  'cable-category': { title: 'Category of the cable', limit: 'least' },
   'derated-length': { title: 'Installed length, warm', limit: 'most' },
   'insertion-loss-length': { title: 'Length as a signal sees it', limit: 'most' },
   'cord-length': { title: 'Longest cord', limit: 'most' },
   'conductor-gauge': { title: 'Thinnest conductor', limit: 'most' },
   'cable-temperature': { title: 'Hottest piece', limit: 'most' },
   material: { title: 'Copper conductors', limit: 'least' },
+  'conductor-temperature': { title: 'Middle of the bundle', limit: 'most' },
+  'bundle-rise': { title: 'Rise of the bundle', limit: 'most' },
+  ampacity: { title: 'Current of a conductor', limit: 'most' },
 };
 
 /** Value, limit and margin of a check for a table, each in no more columns than given (the sign of a limit apart). @internal */
@@ -61,7 +65,7 @@ function limitSide({ name, value, limit: against, margin }: ReportedCheck): 'mos
 
 /** Value and limit with their unit: a drop as a percentage, a count as it is. */
 function figures({ name, value, limit, unit }: ReportedCheck): [string, string] {
-  if (name === 'connections') return [String(value), String(limit)];
+  if (name === 'connections' || name === 'cable-category') return [String(value), String(limit)];
   if (unit === '1') {
     const [a, b] = apart(value * 100, limit * 100, '%');
     return [a, b];
@@ -70,7 +74,7 @@ function figures({ name, value, limit, unit }: ReportedCheck): [string, string] 
 }
 
 function difference({ name, margin, unit }: ReportedCheck): string {
-  if (name === 'connections') return String(margin);
+  if (name === 'connections' || name === 'cable-category') return String(margin);
   if (unit === '1') return amount(margin * 100, '%');
   let decimals = unit === 'm' ? 1 : 2;
   while (margin !== 0 && decimals < 15 && Number(brief(margin, decimals)) === 0) decimals++;
@@ -118,6 +122,8 @@ export function reason(check: ReportedCheck, run: RunReport, standard: string): 
       return `a shorted pair of the channel is ${value} at 20 °C; ${standard} allows ${limit}`;
     case 'permanent-link-loop':
       return `a shorted pair of the installed cable is ${value} at 20 °C; ${standard} allows ${limit}`;
+    case 'cable-category':
+      return `a piece is Category ${value}; IEEE 802.3 counts on Category ${limit} or better for that type of port`;
     case 'channel-resistance':
       return `power sees ${value}; IEEE 802.3 counts on at most ${limit}`;
     case 'derated-length':
@@ -130,6 +136,12 @@ export function reason(check: ReportedCheck, run: RunReport, standard: string): 
       return `the thinnest conductor is ${value}; ${standard} allows nothing thinner than ${limit}`;
     case 'cable-temperature':
       return `the hottest piece is at ${value}; cabling is for at most ${limit}`;
+    case 'conductor-temperature':
+      return `the middle of its bundle gets to ${value}; the cable is rated for ${limit}`;
+    case 'bundle-rise':
+      return `its bundle gets ${value} warmer than the air; ${limit} is recommended`;
+    case 'ampacity':
+      return `each conductor carries ${value}; the code allows ${limit} in this bundle`;
     case 'material':
       return `${value} of the pieces have copper conductors; power over Ethernet needs copper in all of them`;
   }

@@ -1,6 +1,7 @@
 import { expect, test } from 'vitest';
 import * as core from '../../src/index.ts';
 import * as schedule from '../../src/schedule/index.ts';
+import * as working from '../../src/working/index.ts';
 
 // A name that appears here is a promise to users; one that disappears breaks them. After a change that is meant, write
 // the lists anew with `npx vitest run tests/unit/exports.test.ts --update`, read the difference, and put it in the changelog.
@@ -14,6 +15,7 @@ test('farend exports these names', () => {
       "POE_SIGNALLING",
       "RFC_3621",
       "RFC_3621_FACTS",
+      "ampacity",
       "assessCableData",
       "assignedClass",
       "awg",
@@ -23,9 +25,12 @@ test('farend exports these names', () => {
       "bounds",
       "btuPerHour",
       "budgetSteps",
+      "bundleRemedies",
+      "bundleRise",
       "cable",
       "cableCores",
       "cablingFigure",
+      "checkBundle",
       "checkPoweredRun",
       "checkTwoWireRun",
       "circularMils",
@@ -37,11 +42,14 @@ test('farend exports these names', () => {
       "diameterAllowance",
       "dualSignature",
       "dualSignatureClass",
+      "expectedReading",
       "fahrenheit",
       "fahrenheitDifference",
       "farEndFaultCurrent",
       "feet",
+      "filmCoefficient",
       "formatQuantity",
+      "fromMeasurement",
       "highestLoad",
       "highestTemperature",
       "inches",
@@ -55,6 +63,7 @@ test('farend exports these names', () => {
       "lldpValue",
       "lldpWatts",
       "loadability",
+      "loadedVoltage",
       "loopResistance",
       "lowestSupplyVoltage",
       "material",
@@ -81,6 +90,7 @@ test('farend exports these names', () => {
       "psePowerFor",
       "pseType",
       "pseVoltageCheck",
+      "remotePowering",
       "resistanceAtTemperature",
       "resistancePerMetre",
       "rfc3621Class",
@@ -124,6 +134,7 @@ test('farend exports these names', () => {
       "unbalancedPairs",
       "uniformWire",
       "voltageDrop",
+      "warmRun",
       "zeroResistanceTemperature",
     ]
   `);
@@ -142,6 +153,18 @@ test('farend/schedule exports these names', () => {
       "reportSummary",
       "reportText",
       "scheduleFromRows",
+    ]
+  `);
+});
+
+test('farend/working exports these names', () => {
+  expect(Object.keys(working).sort()).toMatchInlineSnapshot(`
+    [
+      "reviewAnswer",
+      "showWorking",
+      "workingLatex",
+      "workingMarkdown",
+      "workingText",
     ]
   `);
 });

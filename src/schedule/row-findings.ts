@@ -14,6 +14,8 @@ export interface RowFindings<K extends string> {
   readonly optional: <T>(row: TableRow, who: string, key: K, cell: Cell<T>, instead: string) => T | undefined;
   /** The same for a cell that is needed: an empty one is a finding, too. */
   readonly needed: <T>(row: TableRow, who: string, key: K, cell: Cell<T>, instead: string) => T | undefined;
+  /** What stands in a cell that could not be read, in words; nothing where it was read, or is empty. */
+  readonly unread: (row: TableRow, key: K, cell: Cell<unknown>) => string | undefined;
   /** Notes, once, that a column is not there, and what that costs. */
   readonly noColumn: (key: K, loss: string) => void;
   /** Notes a default: once for a column that is not there, else cell by cell. */
@@ -40,7 +42,7 @@ export function rowFindings<K extends string>(
   const saidOnce = new Set<string>();
   const defaults = new Map<K, string>();
   const missing = new Set<K>();
-  return { optional, needed, noColumn, byDefault, once, say };
+  return { optional, needed, unread, noColumn, byDefault, once, say };
 
   function optional<T>(row: TableRow, who: string, key: K, cell: Cell<T>, instead: string): T | undefined {
     if (cell.code !== undefined) tell(row, who, key, cell as Cell<T> & { code: FindingCode }, instead);
@@ -52,6 +54,12 @@ export function rowFindings<K extends string>(
     if (used[key] === undefined) noColumn(key, 'a row that needs it is not used');
     else say(row, key, 'missing-value', 'error', `${who}: ${columns[key].title} is empty; ${instead}`, columns[key].allowed);
     return undefined;
+  }
+
+  function unread(row: TableRow, key: K, { code, value }: Cell<unknown>): string | undefined {
+    const use = used[key];
+    if (use === undefined || code === undefined || value !== undefined) return undefined;
+    return `${use.column.title} could not be ${code === 'unreadable-value' ? 'read' : 'used'}: "${received(row, use)}"`;
   }
 
   function noColumn(key: K, loss: string): void {

@@ -8,7 +8,7 @@ import type { TableRow } from './table.ts';
 /** What is said about the cells of one table. */
 export interface RowFindings<K extends string> {
   /**
-   * Notes a bad or doubtful cell, and returns the value if there is one.
+   * Notes a bad cell, and returns the value if there is one.
    * @param instead - What happens without the value, as in `0 is used`.
    */
   readonly optional: <T>(row: TableRow, who: string, key: K, cell: Cell<T>, instead: string) => T | undefined;
@@ -56,9 +56,9 @@ export function rowFindings<K extends string>(
     return undefined;
   }
 
-  function unread(row: TableRow, key: K, { code, value }: Cell<unknown>): string | undefined {
+  function unread(row: TableRow, key: K, { code }: Cell<unknown>): string | undefined {
     const use = used[key];
-    if (use === undefined || code === undefined || value !== undefined) return undefined;
+    if (use === undefined || code === undefined) return undefined;
     return `${use.column.title} could not be ${code === 'unreadable-value' ? 'read' : 'used'}: "${received(row, use)}"`;
   }
 
@@ -74,13 +74,12 @@ export function rowFindings<K extends string>(
     });
   }
 
-  function tell(row: TableRow, who: string, key: K, { code, hint, value }: Cell<unknown> & { code: FindingCode }, instead: string): void {
+  function tell(row: TableRow, who: string, key: K, { code, hint }: Cell<unknown> & { code: FindingCode }, instead: string): void {
     const use = used[key] as ColumnUse;
     const { title, allowed } = use.column;
     const why = hint === '' ? '' : ` (${hint})`;
     const text = `${who}: ${title} "${received(row, use)}"`;
-    if (value !== undefined) say(row, key, code, 'warning', `${text} is doubtful${why}; it is used as it stands`);
-    else say(row, key, code, 'error', `${text} ${WRONG[code] ?? 'cannot be used'}${why}; write ${allowed}; ${instead}`);
+    say(row, key, code, 'error', `${text} ${WRONG[code] ?? 'cannot be used'}${why}; write ${allowed}; ${instead}`);
   }
 
   function byDefault(row: TableRow, key: K, value: string): void {

@@ -162,10 +162,32 @@ describe('a comma', () => {
   test.each([',', ';', '\t'])('with %j between the cells, 1,200 ft may be two things', (delimiter) =>
     refuses(POWERED, true, delimiter)('Length', '1,200 ft', 'unreadable-value'),
   );
-  test('1.200 m in a file with decimal commas is read with a doubt', () => {
-    const { run, faults } = read({ ...POWERED, Length: '1.200 m' }, ';');
-    expect(input(run).installed[0]?.length).toBe(1.2);
-    expect(faults.map(({ severity, column }) => [severity, column])).toEqual([['warning', 'Length']]);
+  test.each([
+    [';', 'Length', '1.200 m'],
+    ['\t', 'Length', '1.200 ft'],
+    [';', 'Length (ft)', '1.200'],
+    [';', 'Length', '30 m + 12.345 m'],
+  ])('with %j between the cells, %s %s may be two things', (delimiter, column, text) => {
+    const { Length: _length, ...rest } = POWERED;
+    const { run, faults } = read({ ...rest, [column]: text }, delimiter);
+    expect(run).toBeUndefined();
+    expect(faults.map(({ code, severity, received, message }) => [code, severity, received, message])).toEqual([
+      ['unreadable-value', 'error', text, expect.stringContaining('a point here may be a decimal sign or a thousands mark')],
+    ]);
+  });
+
+  test.each([
+    ['1.2 m', 1.2],
+    ['0.305 m', 0.305],
+    ['1.2000 m', 1.2],
+    ['1234.567 m', 1234.567],
+  ])('%s in a file with decimal commas can be one thing only', (text, metres) =>
+    gives(POWERED, (run) => input(run).installed[0]?.length, ';')('Length', text, metres),
+  );
+
+  test.each([',', ';'])('with %j between the cells, a bundle of 1,000 or 1.000 may be two things', (delimiter) => {
+    refuses(POWERED, false, delimiter)('Bundle', '1,000', 'unreadable-value');
+    refuses(POWERED, false, delimiter)('Bundle', '1.000', 'unreadable-value');
   });
 });
 

@@ -8,7 +8,7 @@ import { checkPoweredRun, type PoweredRunInput } from '../plan/powered-run.ts';
 import { poweredRunRemedies } from '../plan/remedies.ts';
 import { twoWireRemedies } from '../plan/two-wire-remedies.ts';
 import { checkTwoWireRun, supplyRange } from '../plan/two-wire-run.ts';
-import { requireArray, requireObject, requireOneOf } from '../quantity/guards.ts';
+import { requireArray, requireInteger, requireObject, requireOneOf } from '../quantity/guards.ts';
 import { InputError } from '../quantity/input-error.ts';
 import type { Watts } from '../quantity/units.ts';
 import { asBuilt, beside } from './as-built.ts';
@@ -140,6 +140,7 @@ export function twoWireReport(
   { marginalBelow = MARGINAL_BELOW }: CheckRunOptions,
   shelf: Shelf,
 ): TwoWireRunReport {
+  if (run.cores !== undefined) requireInteger(run.cores, 1, MOST_CORES, 'run.cores');
   const input = { ...run.input, marginalBelow };
   const judged = checkTwoWireRun(input);
   const verdict = notBetter(judged.verdict, 'power', run.unread);
@@ -164,7 +165,7 @@ export function twoWireReport(
     remedies: NO_REMEDIES,
     notes: NO_NOTES,
   };
-  if (verdict === 'fail') addRemedies(report, () => twoWireRemedies(input));
+  if (verdict === 'fail') addRemedies(report, () => ofCores(twoWireRemedies(input), run.cores));
   if (judged.governing !== undefined) report.governing = powerChecks[judged.checks.indexOf(judged.governing)] as ReportedCheck;
   if (run.device !== undefined) report.device = run.device;
   if (run.line !== undefined) report.line = run.line;
@@ -191,6 +192,17 @@ function addRemedies(report: Draft<RunReport>, find: () => RunReport['remedies']
   const remedies = extra(find);
   if (remedies !== undefined) report.remedies = remedies;
   else report.notes = [...report.notes, 'what would put it right could not be worked out'];
+}
+
+/** Cores each way in a four-pair cable. */
+const MOST_CORES = 4;
+
+/** Cores are counted from those that are joined already, and not beyond those there are. */
+function ofCores(remedies: RunReport['remedies'], cores: number | undefined): RunReport['remedies'] {
+  if (cores === undefined) return remedies;
+  return remedies
+    .map((remedy) => (remedy.remedy === 'paralleled-cores' ? { ...remedy, from: cores, to: cores * remedy.to } : remedy))
+    .filter(({ remedy, to }) => remedy !== 'paralleled-cores' || to <= MOST_CORES);
 }
 
 /** Something beyond the verdict; nothing where it cannot be worked out, whatever the reason. */

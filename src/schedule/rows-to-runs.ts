@@ -2,6 +2,7 @@
 import type { Installation } from '../cable/heat/bundle-rise.ts';
 import type { Segment } from '../cable/run-resistance.ts';
 import type { RunPair } from '../cable/unbalance.ts';
+import type { Conductor } from '../conductor/conductor.ts';
 import type { PoeClassNumber } from '../ethernet/class-table.ts';
 import { poeClass } from '../ethernet/poe-class.ts';
 import type { ResistanceLimit } from '../plan/device-resistance.ts';
@@ -10,6 +11,7 @@ import type { Cell } from './cell.ts';
 import { RUN_COLUMNS, type RunColumn } from './columns.ts';
 import type { FindingList } from './findings.ts';
 import { listed } from './findings.ts';
+import type { NamedCable } from './read-cable.ts';
 import { type RowFindings, rowFindings } from './row-findings.ts';
 import { type Pieces, type RunCells, runCellsReader } from './run-cells.ts';
 import type { ScheduledPoweredRun, ScheduledRun, ScheduledTwoWireRun, UnreadCell } from './schedule.ts';
@@ -253,11 +255,13 @@ function twoWireRun(row: TableRow, name: string, cells: RunCells, said: Said): D
   if (supply === undefined || load === undefined || conductors === undefined || lengths === undefined) return undefined;
   const conductor = conductors[0]?.conductor;
   if (conductor === undefined || conductors.length > 1) {
-    const allowed = 'one gauge such as 18 AWG, or 39 ohm/km';
+    const allowed = 'one of 18 AWG, 1.5 mm2, cat5e 2 pairs or 39 ohm/km';
     const message = `${whose}: a two-wire run has one conductor, out and back alike; write ${allowed}; ${NOT_JUDGED}`;
     said.say(row, 'cable', 'conflicting-values', 'error', message, allowed);
     return undefined;
   }
+  const { assumed, cores } = conductors[0] as NamedCable & { readonly conductor: Conductor };
+  if (assumed !== undefined) said.say(row, 'cable', 'default-applied', 'note', `${whose}: Cable states no class of conductor: ${assumed}`);
   const length = lengths.values.reduce((sum, piece) => sum + piece, 0);
   warnOfNoLength(row, whose, length, said);
   const temperature = ambient === undefined ? 20 : ambient.greatest;
@@ -275,7 +279,15 @@ function twoWireRun(row: TableRow, name: string, cells: RunCells, said: Said): D
   };
   if (minimumVoltage !== undefined) input.minimumVoltage = minimumVoltage;
   if (maximumResistance !== undefined) input.maximumResistance = maximumResistance;
-  return { kind: 'two-wire', run: name, ...(cells.device === undefined ? {} : { device: cells.device }), line: row.line, input };
+  const run: Draft<ScheduledTwoWireRun> = {
+    kind: 'two-wire',
+    run: name,
+    ...(cells.device === undefined ? {} : { device: cells.device }),
+    line: row.line,
+    input,
+  };
+  if (cores !== undefined) run.cores = cores;
+  return run;
 }
 
 /** The installed pieces: a cable and a temperature for each length, or one for all. */

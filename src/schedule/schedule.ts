@@ -46,6 +46,8 @@ export interface ScheduledPoweredRun extends ScheduledRunCommon {
 export interface ScheduledTwoWireRun extends ScheduledRunCommon {
   readonly kind: 'two-wire';
   readonly input: Omit<TwoWireRunInput, 'marginalBelow'>;
+  /** Cores of a four-pair cable that are joined for each way, where its conductor is made of such. */
+  readonly cores?: number;
 }
 
 /** One run of a schedule. */

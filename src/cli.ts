@@ -5,6 +5,7 @@ import { readFile, stat, writeFile } from 'node:fs/promises';
 import { basename } from 'node:path';
 import { pathToFileURL } from 'node:url';
 import { parseArgs } from 'node:util';
+import { messageOf } from './schedule/finding-words.ts';
 import {
   type CheckScheduleOptions,
   checkSchedule,
@@ -50,6 +51,8 @@ Options
   --format FORMAT   text (default), markdown, csv or json
   --output FILE     write the report to FILE, and one line about it to the
                     terminal
+  --full            text and markdown: the figures of every run, those of plain
+                    passes too (csv and json always hold them)
   --cabling RULES   TIA-568 (default), ISO/IEC-11801, or none to judge power
                     alone
   --basis BASIS     what a switch sets aside for a port: class (default), or
@@ -108,6 +111,7 @@ interface Order {
   readonly runs: string;
   readonly switches?: string | undefined;
   readonly output?: string | undefined;
+  readonly full: boolean;
   readonly format: (typeof FORMATS)[number];
   readonly judging: Pick<CheckScheduleOptions, 'cabling' | 'budget'>;
 }
@@ -132,6 +136,7 @@ function readOrder(argv: readonly string[]): Order | 'help' | 'version' {
     runs,
     switches: values.switches,
     output: values.output,
+    full: values.full ?? false,
     format: oneOf('--format', values.format ?? 'text', FORMATS),
     judging: {
       cabling: CABLING[cabling as keyof typeof CABLING],
@@ -146,8 +151,20 @@ function parsed(argv: readonly string[]): ReturnType<typeof parseArgs<typeof OPT
   try {
     return parseArgs({ ...OPTIONS, args: [...argv] });
   } catch (error) {
-    throw new Refusal(`${error instanceof Error ? error.message : String(error)}\n${TRY_HELP}`);
+    throw new Refusal(`${wrongOption(error)}; ${TRY_HELP}`);
   }
+}
+
+/** Our own words for what the reader of options says. */
+function wrongOption(error: unknown): string {
+  const { code, message } = error as NodeJS.ErrnoException;
+  // It quotes the option, as in '--format <value>' or '-h, --help'.
+  const option = /'(?:-\w, )?(-[^\s']*)/.exec(message)?.[1] ?? '';
+  if (code === 'ERR_PARSE_ARGS_UNKNOWN_OPTION') return `there is no option ${option}`;
+  if (code !== 'ERR_PARSE_ARGS_INVALID_OPTION_VALUE') return `the options cannot be read: ${message}`;
+  const name = option.replace(/^--/, '');
+  const takes = Object.hasOwn(OPTIONS.options, name) ? OPTIONS.options[name as keyof typeof OPTIONS.options].type : 'boolean';
+  return takes === 'string' ? `${option} needs a value after it` : `${option} takes no value`;
 }
 
 const OPTIONS = {
@@ -156,6 +173,7 @@ const OPTIONS = {
     switches: { type: 'string' },
     format: { type: 'string' },
     output: { type: 'string' },
+    full: { type: 'boolean' },
     cabling: { type: 'string' },
     basis: { type: 'string' },
     policy: { type: 'string' },
@@ -171,7 +189,7 @@ function oneOf<T extends string>(option: string, value: string, allowed: readonl
 }
 
 async function check(order: Order, world: CommandWorld): Promise<ExitCode> {
-  const { format, output } = order;
+  const { format, output, full } = order;
   const runsFile = nameOf(order.runs);
   const switchesFile = order.switches === undefined ? undefined : nameOf(order.switches);
   if (output !== undefined) await spareInputs(output, order, world);
@@ -181,7 +199,7 @@ async function check(order: Order, world: CommandWorld): Promise<ExitCode> {
   const report = checkSchedule(schedule, { ...order.judging, findings, runsFile, switchesFile });
 
   const terminal = output === undefined ? world.columns : undefined;
-  const pieces = format === 'json' ? jsonPieces(report) : [rendered(report, format, terminal, world)];
+  const pieces = format === 'json' ? jsonPieces(report) : [rendered(report, { format, full }, terminal, world)];
   if (output === undefined) for (const piece of pieces) world.print(piece);
   else {
     await write(output, pieces, world);
@@ -204,12 +222,17 @@ async function check(order: Order, world: CommandWorld): Promise<ExitCode> {
   return outcomes.fail > 0 || isDenied || found.error > 0 ? 1 : 0;
 }
 
-function rendered(report: Report, format: 'text' | 'markdown' | 'csv', columns: number | undefined, { environment }: CommandWorld): string {
-  if (format === 'markdown') return reportMarkdown(report);
+function rendered(
+  report: Report,
+  { format, full }: Pick<Order, 'format' | 'full'>,
+  columns: number | undefined,
+  { environment }: CommandWorld,
+): string {
+  if (format === 'markdown') return reportMarkdown(report, { full });
   if (format === 'csv') return reportCsv(report);
-  if (columns === undefined) return reportText(report);
+  if (columns === undefined) return reportText(report, { full });
   const colour = !environment['NO_COLOR'] && environment['TERM'] !== 'dumb';
-  return reportText(report, { width: Math.min(Math.max(columns, 72), 140), colour });
+  return reportText(report, { width: Math.min(Math.max(columns, 72), 140), colour, full });
 }
 
 /** A report as JSON, one run to a line: the text of a large one would be longer than a string can be. */
@@ -222,8 +245,9 @@ function* jsonPieces({ runs, ...rest }: Report): Generator<string> {
   yield '}\n';
 }
 
-function inShort({ file, line, message }: Report['findings'][number]): string {
-  return `farend: ${line === undefined ? file : `${file}, line ${line}`}: ${message}\n`;
+function inShort(finding: Report['findings'][number]): string {
+  const { file, line } = finding;
+  return `farend: ${line === undefined ? file : `${file}, line ${line}`}: ${messageOf(finding)}\n`;
 }
 
 async function read(path: string, world: CommandWorld): Promise<Uint8Array> {

@@ -125,7 +125,7 @@ function plainName(header: string): string {
 function isUnit(unit: string, quantity: QuantityName): boolean {
   try {
     // A sign or a digit in front would make a number of `1` and the text together.
-    return /^\D/.test(unit) && parseQuantity(`1 ${unit}`, { quantity }).quantity === quantity;
+    return /^\D/.test(unit) && parseQuantity(`1 ${unit.replace('\u02da', '°')}`, { quantity }).quantity === quantity;
   } catch {
     return false;
   }

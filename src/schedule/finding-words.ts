@@ -21,6 +21,11 @@ export function placeOf({ file, line, column }: Finding): string {
   return [file, line === undefined ? undefined : `line ${line}`, column].filter((part) => part !== undefined && part !== '').join(', ');
 }
 
+/** What is said of a finding beside its place: a message about a whole file names it, and the place does so already. @internal */
+export function messageOf({ file, message }: Finding): string {
+  return message.startsWith(`${file}: `) ? message.slice(file.length + 2) : message;
+}
+
 /** Every default and every note on a run, one entry for each, with the rows it holds for. @internal */
 export function assumptions(report: Report): Assumption[] {
   const names = new Map(report.runs.map(({ run, line }) => [line, run]));

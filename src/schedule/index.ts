@@ -20,7 +20,7 @@ export type {
   TwoWireRunReport,
 } from './report.ts';
 export { reportCsv } from './report-csv.ts';
-export { reportMarkdown } from './report-markdown.ts';
+export { type ReportMarkdownOptions, reportMarkdown } from './report-markdown.ts';
 export { reportSummary } from './report-summary.ts';
 export { type ReportTextOptions, reportText } from './report-text.ts';
 export type { Schedule, ScheduledPoweredRun, ScheduledRun, ScheduledSwitch, ScheduledTwoWireRun, UnreadCell } from './schedule.ts';

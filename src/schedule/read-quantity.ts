@@ -70,6 +70,11 @@ export function readPieces<T>(text: string, read: (piece: string) => Cell<T>): C
   return holds(values);
 }
 
+/** A ring above stands for the degree sign on some keyboards. */
+function degrees(text: string): string {
+  return text.replace('\u02da', '°');
+}
+
 /** Minus nothing is nothing: JSON has no -0. */
 function withoutSign(value: number): number {
   return value === 0 ? 0 : value;
@@ -84,7 +89,7 @@ function parsed<T>(
   if (decimalComma && THOUSANDS_POINT.test(text)) {
     return refused('unreadable-value', 'a point here may be a decimal sign or a thousands mark');
   }
-  const full = unit !== undefined && BARE.test(text) ? `${text} ${unit}` : text;
+  const full = degrees(unit !== undefined && BARE.test(text) ? `${text} ${unit}` : text);
   try {
     const value = take(parseQuantity(full, options));
     if (value === undefined) return refused('unreadable-value');

@@ -1,9 +1,9 @@
 /** A report as CSV: one line for every run, unrounded, safe to open in a spreadsheet. @module */
 import type { CheckName } from '../circuit/check.ts';
-import { requireObject } from '../quantity/guards.ts';
 import { heatOf, measuredOf } from './bundle-words.ts';
 import { CHECK_WORDS } from './check-words.ts';
 import type { Report, RunReport } from './report.ts';
+import { requireReport } from './require-report.ts';
 import { combination, whatIsTheMatter, whatOf, whatToDo } from './run-words.ts';
 
 /**
@@ -18,7 +18,7 @@ import { combination, whatIsTheMatter, whatOf, whatToDo } from './run-words.ts';
  *
  * @param report - The report of `checkSchedule`.
  * @returns The text of the file.
- * @throws {@link InputError} If the report is not an object.
+ * @throws {@link InputError} If it is no report.
  * @example
  * const report = checkSchedule({
  *   runs: [{ kind: 'two-wire', run: '=1+1', input: {
@@ -29,7 +29,7 @@ import { combination, whatIsTheMatter, whatOf, whatToDo } from './run-words.ts';
  * reportCsv(report).split('\r\n')[1]?.startsWith("'=1+1,,two-wire,"); // => true
  */
 export function reportCsv(report: Report): string {
-  requireObject(report, 'report', 'a report of checkSchedule');
+  requireReport(report);
   const standard = report.settings.cabling;
   // Columns of bundles and measurements only where there are any, so that files without them stay as they were.
   const isWarm = report.runs.some((run) => heatOf(run) !== undefined || measuredOf(run) !== undefined);

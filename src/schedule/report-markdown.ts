@@ -3,10 +3,21 @@ import { requireObject } from '../quantity/guards.ts';
 import { amount, count, fixed } from './amount.ts';
 import { bundleFindings, bundleInWords, heatOf, measuredInWords, measuredOf } from './bundle-words.ts';
 import { CHECK_WORDS, checkFigures } from './check-words.ts';
-import { assumptions, faults, placeOf, rowsInWords } from './finding-words.ts';
+import { assumptions, faults, messageOf, placeOf, rowsInWords } from './finding-words.ts';
 import { plain } from './plain-text.ts';
 import type { Report, ReportedHeat, ReportedMeasurement, RunReport } from './report.ts';
-import { budgetInWords, deniedInWords, meaning, OUTCOMES, oneLine, settingsInWords, sourcesOf, worstInWords } from './report-words.ts';
+import {
+  budgetInWords,
+  deniedInWords,
+  meaning,
+  OUTCOMES,
+  oneLine,
+  settingsInWords,
+  sourcesOf,
+  worstInWords,
+  worstLabel,
+} from './report-words.ts';
+import { requireFlag, requireReport } from './require-report.ts';
 import {
   checksOf,
   combination,
@@ -20,6 +31,12 @@ import {
   word,
 } from './run-words.ts';
 
+/** What a Markdown report holds. */
+export interface ReportMarkdownOptions {
+  /** Whether the checks of every run are shown, those of plain passes too; off if absent. */
+  readonly full?: boolean | undefined;
+}
+
 /**
  * A report as Markdown (CommonMark with the tables of GFM).
  *
@@ -28,8 +45,9 @@ import {
  * emphasis and links in them stay text.
  *
  * @param report - The report of `checkSchedule`.
+ * @param options - Checks of every run.
  * @returns Markdown with `\n` line ends.
- * @throws {@link InputError} If the report is not an object.
+ * @throws {@link InputError} If it is no report.
  * @example
  * const report = checkSchedule({
  *   runs: [{ kind: 'two-wire', run: 'CL|01', input: {
@@ -39,12 +57,15 @@ import {
  * });
  * reportMarkdown(report).includes('| CL\\|01 |'); // => true
  */
-export function reportMarkdown(report: Report): string {
-  requireObject(report, 'report', 'a report of checkSchedule');
+export function reportMarkdown(report: Report, options: ReportMarkdownOptions = {}): string {
+  requireReport(report);
+  requireObject(options, 'options', 'an object with full');
+  const { full = false } = options;
+  requireFlag(full, 'options.full');
   const standard = report.settings.cabling;
   const failing = report.runs.filter(({ outcome }) => outcome === 'fail');
   const uncertain = report.runs.filter(isUncertain);
-  const notPlain = report.runs.filter((run) => !isPlainPass(run));
+  const notPlain = report.runs.filter((run) => full || !isPlainPass(run));
 
   return [
     `# Schedule checked: ${escaped(report.file)}\n\n`,
@@ -68,7 +89,10 @@ export function reportMarkdown(report: Report): string {
       table(['Run', 'Device', 'Why', 'What would settle it'], uncertain.map(trouble)),
     ),
     ...section('Every run', table(RUN_HEADS, report.runs.map(runCells))),
-    ...section('Checks of the runs that do not plainly pass', table(CHECK_HEADS, notPlain.flatMap(checkCells))),
+    ...section(
+      full ? 'Checks of every run' : 'Checks of the runs that do not plainly pass',
+      table(CHECK_HEADS, notPlain.flatMap(checkCells)),
+    ),
     ...section(
       'Heat of bundles',
       table(
@@ -124,7 +148,7 @@ export function reportMarkdown(report: Report): string {
         cables.map(({ cable, use, length }) => [cable, use, fixed(length, 1)]),
       ),
       '\n',
-      ...(worst === undefined ? [] : [bullet(`Closest to a limit: ${worst}`)]),
+      ...(worst === undefined ? [] : [bullet(`${worstLabel(report.totals)}: ${worst}`)]),
       bullet(`Heat in all cables, every device at its full load: ${amount(cableHeat, 'W', 1)}`),
     ];
   }
@@ -202,7 +226,7 @@ function switchCells(entry: Report['switches'][number]): string[] {
 }
 
 function faultCells(finding: Report['findings'][number]): string[] {
-  return [finding.severity === 'error' ? 'ERROR' : finding.severity, placeOf(finding), finding.message];
+  return [finding.severity === 'error' ? 'ERROR' : finding.severity, placeOf(finding), messageOf(finding)];
 }
 
 function section(title: string, content: string[]): string[] {

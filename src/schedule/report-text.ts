@@ -3,10 +3,21 @@ import { requireInteger, requireObject } from '../quantity/guards.ts';
 import { amount, count, fixed, percent } from './amount.ts';
 import { heatInWords, heatOf, measuredInWords, measuredOf } from './bundle-words.ts';
 import { CHECK_WORDS, checkFigures } from './check-words.ts';
-import { assumptions, faults, placeOf, rowsInWords } from './finding-words.ts';
+import { assumptions, faults, messageOf, placeOf, rowsInWords } from './finding-words.ts';
 import { left, plain, right, widthOf, wrap } from './plain-text.ts';
 import type { Report, ReportedCheck, RunReport, SwitchReport } from './report.ts';
-import { budgetInWords, deniedInWords, meaning, OUTCOMES, oneLine, settingsInWords, sourcesOf, worstInWords } from './report-words.ts';
+import {
+  budgetInWords,
+  deniedInWords,
+  meaning,
+  OUTCOMES,
+  oneLine,
+  settingsInWords,
+  sourcesOf,
+  worstInWords,
+  worstLabel,
+} from './report-words.ts';
+import { requireFlag, requireReport } from './require-report.ts';
 import {
   checksOf,
   combination,
@@ -31,6 +42,8 @@ export interface ReportTextOptions {
   readonly width?: number | undefined;
   /** Whether verdicts and headings are coloured as well; off if absent. Never the only signal. */
   readonly colour?: boolean | undefined;
+  /** Whether the figures of every run are shown, those of plain passes too; off if absent. */
+  readonly full?: boolean | undefined;
 }
 
 const LOUD: Readonly<Record<string, keyof typeof SGR>> = { UNCERTAIN: 'uncertain' };
@@ -46,9 +59,9 @@ const SGR = { heading: '1', FAIL: '1;31', DENIED: '1;31', uncertain: '33', margi
  * wrong in the files; sources; cautions. Rounded for reading. Characters that a terminal would obey are left out.
  *
  * @param report - The report of `checkSchedule`.
- * @param options - Width in columns, colour.
+ * @param options - Width in columns, colour, figures of every run.
  * @returns Lines that end in `\n`, none wider than `width` (a name that is too long for its column is cut).
- * @throws {@link InputError} If the width is not a whole number from 72 to 400.
+ * @throws {@link InputError} If it is no report, or the width is not a whole number from 72 to 400.
  * @example
  * const report = checkSchedule({
  *   runs: [{ kind: 'two-wire', run: 'CL-01', input: {
@@ -59,10 +72,11 @@ const SGR = { heading: '1', FAIL: '1;31', DENIED: '1;31', uncertain: '33', margi
  * reportText(report).split('\n')[2]; // => '1 run: 1 pass'
  */
 export function reportText(report: Report, options: ReportTextOptions = {}): string {
-  requireObject(report, 'report', 'a report of checkSchedule');
-  requireObject(options, 'options', 'an object with width and colour');
-  const { width = 80, colour = false } = options;
+  requireReport(report);
+  requireObject(options, 'options', 'an object with width, colour and full');
+  const { width = 80, colour = false, full = false } = options;
   requireInteger(width, 72, 400, 'options.width');
+  requireFlag(full, 'options.full');
   const standard = report.settings.cabling;
   const titleWidth = Math.min(28, width - 52);
   const paint = (text: string, as: keyof typeof SGR): string => (colour && SGR[as] !== '' ? `\u001b[${SGR[as]}m${text}\u001b[0m` : text);
@@ -79,7 +93,10 @@ export function reportText(report: Report, options: ReportTextOptions = {}): str
     ...section('What gets no power', report.switches.filter(({ budget }) => budget && budget.denied.length > 0).map(shedding)),
     ...section('What is uncertain, and what would settle it', report.runs.filter(isUncertain).map(trouble)),
     ...section('Every run', everyRun()),
-    ...section('Figures of the runs that do not plainly pass', report.runs.filter((run) => !isPlainPass(run)).map(figures)),
+    ...section(
+      full ? 'Figures of every run' : 'Figures of the runs that do not plainly pass',
+      report.runs.filter((run) => full || !isPlainPass(run)).map(figures),
+    ),
     ...section(
       'Heat of bundles',
       report.runs.flatMap((run) => fact(run, heatOf(run), heatInWords)),
@@ -190,6 +207,7 @@ export function reportText(report: Report, options: ReportTextOptions = {}): str
       ['Loops', loopsInWords(run)],
       ['Meter', meterInWords(run)],
       ['Far end', farEndInWords(run)],
+      ...(full && run.governing !== undefined ? [['Closest', closestLimit(run.governing)] as const] : []),
     ];
     for (const [name, fact] of facts) text += line(fact, `  ${left(name, 8)}`, ' '.repeat(10));
     for (const note of run.notes) text += line(note, `  ${left('Note', 8)}`, ' '.repeat(10));
@@ -220,14 +238,14 @@ export function reportText(report: Report, options: ReportTextOptions = {}): str
     const worst = worstInWords(report.totals);
     return [
       ...cables.map(({ cable, use, length }) => `  ${right(fixed(length, 1), 10)} m  ${left(cable, 30)} ${use}\n`),
-      ...(worst === undefined ? [] : [line(`Closest to a limit: ${worst}`, '  ', '    ')]),
+      ...(worst === undefined ? [] : [line(`${worstLabel(report.totals)}: ${worst}`, '  ', '    ')]),
       line(`Heat in all cables, every device at its full load: ${amount(cableHeat, 'W', 1)}`, '  ', '    '),
     ];
   }
 
   function fault(finding: Report['findings'][number]): string {
     const place = placeOf(finding);
-    return loud(line(`${finding.severity === 'error' ? 'ERROR' : 'warning'}  ${place}: ${finding.message}`, '  - ', '    '));
+    return loud(line(`${finding.severity === 'error' ? 'ERROR' : 'warning'}  ${place}: ${messageOf(finding)}`, '  - ', '    '));
   }
 }
 

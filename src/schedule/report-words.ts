@@ -66,6 +66,11 @@ export function worstInWords({ worstRun }: Report['totals']): string | undefined
   return `${run}: ${CHECK_WORDS[check.name].title}, ${percent(Math.abs(check.marginFraction))} ${side}`;
 }
 
+/** What the run of {@link worstInWords} is: close to a limit, or worse. @internal */
+export function worstLabel({ worstRun }: Report['totals']): string {
+  return worstRun?.check.verdict === 'fail' ? 'Worst' : 'Closest to a limit';
+}
+
 /** Every document a limit of this report comes from, with how sure that is. @internal */
 export function sourcesOf(report: Report): string[] {
   const keys = new Set<SourceKey>();

@@ -38,6 +38,7 @@ export function rowFindings<K extends string>(
   columns: Readonly<Record<K, Column>>,
   used: Readonly<Partial<Record<K, ColumnUse>>>,
   findings: FindingList,
+  headerDoubt?: string,
 ): RowFindings<K> {
   const saidOnce = new Set<string>();
   const defaults = new Map<K, string>();
@@ -58,7 +59,10 @@ export function rowFindings<K extends string>(
 
   function unread(row: TableRow, key: K, { code }: Cell<unknown>): string | undefined {
     const use = used[key];
-    if (use === undefined || code === undefined) return undefined;
+    if (use === undefined) return undefined;
+    const strange = row.strange?.get(use.index);
+    if (strange !== undefined) return `${use.column.title} could not be read: ${strange}`;
+    if (code === undefined) return undefined;
     return `${use.column.title} could not be ${code === 'unreadable-value' ? 'read' : 'used'}: "${received(row, use)}"`;
   }
 
@@ -70,7 +74,7 @@ export function rowFindings<K extends string>(
       code: 'missing-column',
       severity: 'error',
       allowed: `a column ${title}`,
-      message: `there is no column ${title}: ${loss}`,
+      message: `there is no column ${title}: ${loss}${missing.size === 1 && headerDoubt !== undefined ? `; ${headerDoubt}` : ''}`,
     });
   }
 
@@ -84,6 +88,7 @@ export function rowFindings<K extends string>(
 
   function byDefault(row: TableRow, key: K, value: string): void {
     const use = used[key];
+    if (isToldOf(row, use)) return;
     if (use === undefined) {
       once(
         'default-applied',
@@ -118,6 +123,7 @@ export function rowFindings<K extends string>(
 
   function say(row: TableRow, key: K | undefined, code: FindingCode, severity: FindingSeverity, message: string, allowed?: string): void {
     const use = key === undefined ? undefined : used[key];
+    if (isToldOf(row, use)) return;
     findings.add({
       code,
       severity,
@@ -128,6 +134,11 @@ export function rowFindings<K extends string>(
       message,
     });
   }
+}
+
+/** Whether a cell has a finding from before its row was read. */
+function isToldOf({ strange }: TableRow, use: ColumnUse | undefined): boolean {
+  return strange !== undefined && use !== undefined && strange.has(use.index);
 }
 
 const WRONG: Readonly<Partial<Record<FindingCode, string>>> = {

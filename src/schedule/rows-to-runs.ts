@@ -33,7 +33,7 @@ const NOT_JUDGED = 'the run is not judged';
 export function rowsToRuns(table: Table<RunColumn>, switches: SwitchList | undefined, findings: FindingList): ScheduledRun[] {
   const { columns } = table;
   const read = runCellsReader(table);
-  const said = rowFindings(RUN_COLUMNS, columns, findings);
+  const said = rowFindings(RUN_COLUMNS, columns, findings, table.headerDoubt);
   const names = new Map<string, number>();
   const ports = new Map<string, Map<number, string>>();
   const runs: ScheduledRun[] = [];

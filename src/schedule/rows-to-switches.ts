@@ -45,7 +45,7 @@ const TYPES: Readonly<Record<string, PseType>> = {
  */
 export function rowsToSwitches(table: Table<SwitchColumn>, findings: FindingList): { switches: ScheduledSwitch[]; list: SwitchList } {
   const { columns, decimalComma } = table;
-  const said = rowFindings(SWITCH_COLUMNS, columns, findings);
+  const said = rowFindings(SWITCH_COLUMNS, columns, findings, table.headerDoubt);
   const style = (key: SwitchColumn): QuantityStyle => ({ decimalComma, unit: columns[key]?.unit });
   const quantity = (key: SwitchColumn & keyof SwitchValues, name: QuantityName): CellReader<number> =>
     cellReader(columns[key], (text) => allowedInSwitch(readQuantity(text, name, style(key)), (value) => ({ [key]: value })));

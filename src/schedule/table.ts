@@ -10,6 +10,8 @@ export interface TableRow {
   /** Line of the file, or row of the data, from 1. */
   readonly line: number;
   readonly cells: readonly string[];
+  /** Cells that held neither text nor number, by position: they have their finding and are empty here. */
+  readonly strange?: ReadonlyMap<number, string>;
 }
 
 /** A table of texts. */
@@ -19,6 +21,8 @@ export interface Table<K extends string> {
   readonly rows: Iterable<TableRow>;
   /** Whether `1,5` is one and a half. */
   readonly decimalComma: boolean;
+  /** Why its header line may be none, in words; said where a column is missing. */
+  readonly headerDoubt?: string;
 }
 
 /**
@@ -60,7 +64,8 @@ export function tableFromText<K extends string>(
   const width = filledWidth(cells, 1);
   const used = useColumns(cells.slice(0, width), columns, findings, first + 1);
   const records = csvRecords(lines, delimiter, width, next);
-  return { columns: used, rows: rowsOf(records, lines, width, delimiter, findings), decimalComma: delimiter !== ',' };
+  const doubt = Object.keys(used).length < 2 ? { headerDoubt: headerDoubt(lines[first] as string, first + 1) } : {};
+  return { columns: used, rows: rowsOf(records, lines, width, delimiter, findings), decimalComma: delimiter !== ',', ...doubt };
 }
 
 /**
@@ -82,7 +87,7 @@ export function tableFromRecords<K extends string>(
   const rows: TableRow[] = [];
   for (let index = 0; index < records.length; index++) {
     const cells = recordCells(records[index], index + 1, positionOf, findings);
-    if (cells !== undefined) rows.push({ line: index + 1, cells });
+    if (cells !== undefined) rows.push({ line: index + 1, ...cells });
   }
   return { columns: useColumns(headers, columns, findings, undefined), rows, decimalComma: false };
 
@@ -97,6 +102,13 @@ export function tableFromRecords<K extends string>(
     if (column !== undefined) ofColumns.set(column, position);
     return position;
   }
+}
+
+/** What to say of a first line that names next to no column. */
+function headerDoubt(line: string, number: number): string {
+  const marks = 'cells are separated by commas, semicolons or tabs';
+  const why = /[|]/.test(line) ? `${marks}, not by |` : `nothing may stand above the names of the columns, and ${marks}`;
+  return `line ${number} does not look like the header line ("${shown(line.trim())}"): ${why}`;
 }
 
 /** The header line, by the delimiter that makes the most sense of it. */
@@ -224,7 +236,12 @@ function* rowsOf(
 }
 
 /** The cells of one record, each at the position of its key. */
-function recordCells(record: unknown, line: number, positionOf: (key: string) => number, findings: FindingList): string[] | undefined {
+function recordCells(
+  record: unknown,
+  line: number,
+  positionOf: (key: string) => number,
+  findings: FindingList,
+): Omit<TableRow, 'line'> | undefined {
   const entries = entriesOf(record);
   if (entries === undefined) {
     const received = kindOf(record);
@@ -233,6 +250,7 @@ function recordCells(record: unknown, line: number, positionOf: (key: string) =>
     return undefined;
   }
   const cells: string[] = [];
+  const strange = new Map<number, string>();
   for (const [key, value] of entries) {
     const position = positionOf(key);
     while (cells.length <= position) cells.push('');
@@ -241,6 +259,7 @@ function recordCells(record: unknown, line: number, positionOf: (key: string) =>
     const isCell = typeof value === 'string' || typeof value === 'number' || typeof value === 'bigint' || typeof value === 'boolean';
     if (!isCell) {
       const received = kindOf(value);
+      strange.set(position, received);
       const message = `${column} holds ${received}, not a text or a number; it is read as empty`;
       findings.add({ code: 'unreadable-value', severity: 'error', line, column, received, allowed: 'a text or a number', message });
     } else if (cells[position] === '') cells[position] = String(value);
@@ -249,7 +268,7 @@ function recordCells(record: unknown, line: number, positionOf: (key: string) =>
       findings.add({ code: 'duplicate-column', severity: 'error', line, column, received: column, allowed: 'each column once', message });
     }
   }
-  return cells;
+  return strange.size === 0 ? { cells } : { cells, strange };
 }
 
 /** What a record holds; nothing where it is none, or does not let itself be read. */

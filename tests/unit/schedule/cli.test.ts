@@ -86,8 +86,12 @@ describe('farend check', () => {
     ['audit good.csv', 'no command "audit"'],
     ['check', 'needs the file of runs'],
     ['check good.csv long.csv', '"long.csv" is one too many'],
-    ['check good.csv --colour', '--colour'],
-    ['check good.csv --format', '--format'],
+    ['check good.csv --colour', 'farend: there is no option --colour; farend --help says more\n'],
+    ['check good.csv -x', 'farend: there is no option -x; farend --help says more\n'],
+    ['check good.csv --format', 'farend: --format needs a value after it; farend --help says more\n'],
+    ['check good.csv --format --output x', 'farend: --format needs a value after it; farend --help says more\n'],
+    ['check good.csv --full=yes', 'farend: --full takes no value; farend --help says more\n'],
+    ['check good.csv --help=yes', 'farend: --help takes no value; farend --help says more\n'],
     ['check good.csv --format pdf', '--format is text, markdown, csv or json, not "pdf"'],
     ['check good.csv --cabling TIA', '--cabling is TIA-568, ISO/IEC-11801 or none, not "TIA"'],
     ['check good.csv --cabling constructor', '--cabling is'],
@@ -137,6 +141,18 @@ describe('farend check', () => {
     expect([code, out]).toEqual([1, '']);
     expect(written['report.md']).toContain('# Schedule checked: long.csv');
     expect(complaints).toBe('2 runs: 1 FAIL, 1 pass\nThe report is in report.md\n');
+  });
+
+  test('with --full shows the figures of every run', async () => {
+    expect((await run('check good.csv')).out).not.toContain('FIGURES OF');
+    expect((await run('check good.csv --full')).out).toContain('FIGURES OF EVERY RUN');
+    expect((await run('check good.csv --full --format markdown')).out).toContain('## Checks of every run');
+    expect((await run('check good.csv --full --output report.txt')).written['report.txt']).toContain('FIGURES OF EVERY RUN');
+  });
+
+  test('names a file once', async () => {
+    expect((await run('check empty.csv --format csv')).complaints).toContain('farend: empty.csv: it is empty\n');
+    expect((await run('check empty.csv')).out).toContain('ERROR  empty.csv: it is empty');
   });
 
   test('as CSV says beside the table what is wrong in the files', async () => {

@@ -447,6 +447,8 @@ describe('cords', () => {
 
 describe('temperatures', () => {
   const good: Row<number> = [
+    ['35 \u02daC', 35],
+    ['95\u02daF', 35],
     ['35', 35],
     ['35 \u00b0C', 35],
     ['35\u00b0C', 35],
@@ -796,6 +798,7 @@ describe('a unit in the header is the unit of bare numbers', () => {
     expect(input(run).installed[0]?.length).toBeCloseTo(value, 9);
   });
   test.each([
+    ['Ambient (˚F)', '95', (run: ScheduledRun | undefined) => input(run).installed[0]?.temperature, 35],
     ['Ambient (°F)', '95', (run: ScheduledRun | undefined) => input(run).installed[0]?.temperature, 35],
     ['PD power (mW)', '9500', (run: ScheduledRun | undefined) => input(run).pdPower, 9.5],
   ] as const)('%s %j', (header, text, take, value) => gives(POWERED, take)(header, text, value));

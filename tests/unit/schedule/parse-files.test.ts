@@ -120,6 +120,25 @@ describe('files that cannot be used', () => {
     expect(faults(result).map(({ code, file }) => [code, file])).toEqual([['unusable-file', 'switches.csv']]);
   });
 
+  test.each([
+    [
+      'a title above the header',
+      `Tidemill Playhouse, all runs\n${GOOD.join('\n')}`,
+      'line 1 does not look like the header line ("Tidemill Playhouse, all runs"): nothing may stand above the names of the columns, and cells are separated by commas, semicolons or tabs',
+    ],
+    ['bars between the cells', GOOD.join('\n').replaceAll(',', '|'), ': cells are separated by commas, semicolons or tabs, not by |'],
+    ['blank lines and a title', `\n\nAll runs\n${GOOD.join('\n')}`, 'line 3 does not look like the header line ("All runs")'],
+  ])('%s is said, once', (_name, content, words) => {
+    const missing = faults(read(content)).filter(({ code }) => code === 'missing-column');
+    expect(missing[0]?.message).toContain(words);
+    expect(missing.filter(({ message }) => message.includes('does not look like'))).toHaveLength(1);
+  });
+
+  test('a header line that lacks a column is still a header line', () => {
+    const [missing] = faults(read(GOOD.join('\n').replace('Cable', 'Other'))).filter(({ code }) => code === 'missing-column');
+    expect(missing?.message).toBe('there is no column Cable: no run can be judged');
+  });
+
   test('a table of something else names what is missing, once', () => {
     const result = read('Title,Author\nSeagull,Chekhov\nHamlet,Shakespeare\n');
     expect(result.schedule.runs).toEqual([]);

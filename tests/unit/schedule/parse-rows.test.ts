@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import { checkSchedule } from '../../../src/schedule/check-schedule.ts';
 import { parseSchedule } from '../../../src/schedule/parse-schedule.ts';
 import type { ScheduledPoweredRun, ScheduledTwoWireRun } from '../../../src/schedule/schedule.ts';
 import { type ScheduleFromRowsInput, scheduleFromRows } from '../../../src/schedule/schedule-from-rows.ts';
@@ -78,10 +79,7 @@ describe('rows of data', () => {
   ])('%s is no cell', (_name, length) => {
     const result = scheduleFromRows({ runs: [{ ...POWERED, Length: length }] });
     expect(result.schedule.runs).toEqual([]);
-    expect(faults(result)).toEqual([
-      ['unreadable-value', 'error', 1, 'Length'],
-      ['missing-value', 'error', 1, 'Length'],
-    ]);
+    expect(faults(result)).toEqual([['unreadable-value', 'error', 1, 'Length']]);
   });
 
   test.each<[string, unknown]>([
@@ -103,6 +101,29 @@ describe('rows of data', () => {
     const result = scheduleFromRows({ runs: [POWERED, row, { ...POWERED, Run: 'R-3', Port: 3 }] });
     expect(result.schedule.runs.map(({ run }) => run)).toEqual(['R-1', 'R-3']);
     expect(faults(result)).toEqual([['broken-row', 'error', 2, undefined]]);
+  });
+
+  test.each<[string, unknown]>([
+    ['Run', {}],
+    ['Switch', [50]],
+    ['Port', {}],
+    ['PoE class', []],
+    ['Device', {}],
+    ['Minimum voltage', [50]],
+    ['Ambient', { celsius: 20 }],
+    ['Cords', []],
+  ])('%s that is no text has one finding', (column, cell) => {
+    const result = scheduleFromRows({ runs: [{ Cords: '', Ambient: '', Device: '', 'Minimum voltage': '', ...POWERED, [column]: cell }] });
+    expect(result.findings.filter((finding) => finding.column === column).map(({ code }) => code)).toEqual(['unreadable-value']);
+    expect(faults(result)).toEqual([['unreadable-value', 'error', 1, column]]);
+  });
+
+  test('a limit that is no text leaves its run uncertain', () => {
+    const { schedule } = scheduleFromRows({ runs: [{ ...POWERED, 'Minimum voltage': [50] }] });
+    expect(checkSchedule(schedule).runs[0]).toMatchObject({
+      outcome: 'uncertain',
+      unread: [{ column: 'Minimum voltage', words: 'Minimum voltage could not be read: an object or a list', bearsOn: ['power'] }],
+    });
   });
 
   test('no rows are a finding, as an empty file is', () => {

@@ -180,7 +180,7 @@ describe('switches, totals, findings', () => {
     const totals = section('Totals');
     // 40 + 94 + 40 + 88 + 400 + 40
     expect(totals).toMatch(/702\.0 m {2}Category 6 +installed/);
-    expect(totals).toMatch(/Closest to a limit: \w+: .* beyond the limit/);
+    expect(totals).toMatch(/Worst: \w+: .* beyond the limit/);
     expect(totals).toMatch(/Heat in all cables, every device at its full load: [\d.]+ W/);
   });
 

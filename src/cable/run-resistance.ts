@@ -1,6 +1,7 @@
 /** From the pieces of a run to the three loops that people mean by "its resistance". @module */
 import { atTemperature, requireCoefficient } from '../conductor/resistance-per-metre.ts';
 import {
+  refuse,
   requireArray,
   requireInteger,
   requireNonNegative,
@@ -9,7 +10,6 @@ import {
   requirePositive,
   requireTemperature,
 } from '../quantity/guards.ts';
-import { InputError } from '../quantity/input-error.ts';
 import type { Celsius, Metres, Ohms } from '../quantity/units.ts';
 import type { Cable } from './cable.ts';
 
@@ -116,7 +116,7 @@ export function requireSegments(segments: readonly Segment[], parameter: string)
 /** One conductor of a cable at a temperature. [Ω/m] @internal */
 export function cableResistancePerMetre(cable: Cable, temperature: Celsius, basis: 'nominal' | 'maximum', prefix: string): number {
   if (typeof cable !== 'object' || cable === null) {
-    throw new InputError(cable === undefined ? 'missing' : 'type', `${prefix}cable`, "a cable, such as cable('cat5e')", cable);
+    refuse(cable, `${prefix}cable`, "a cable, such as cable('cat5e')", 'type');
   }
   const at20 = basis === 'maximum' ? cable.maximumResistancePerMetre : cable.nominalResistancePerMetre;
   requirePositive(at20, `${prefix}cable.${basis}ResistancePerMetre`, 'Ω/m');

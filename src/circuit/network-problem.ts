@@ -1,7 +1,7 @@
 /** A DC network as its users write it, and as flat arrays that a solver can walk. @module */
 import type { Conductor } from '../conductor/conductor.ts';
 import { loopResistance } from '../conductor/loop-resistance.ts';
-import { requireArray, requireNonNegative, requireObject, requirePositive } from '../quantity/guards.ts';
+import { refuse, requireArray, requireNonNegative, requireObject, requirePositive } from '../quantity/guards.ts';
 import { InputError } from '../quantity/input-error.ts';
 import type { Celsius, Metres, Ohms, Volts } from '../quantity/units.ts';
 import type { Load } from './operating-point.ts';
@@ -176,7 +176,7 @@ export function networkProblem(input: NetworkInput): NetworkProblem {
 function nameOf(name: unknown, list: string, i: number, end: string): string {
   if (typeof name === 'string' && name !== '') return name;
   if (typeof name === 'number' && Number.isFinite(name)) return String(name);
-  throw new InputError(name === undefined ? 'missing' : 'type', `${list}[${i}].${end}`, 'the name of a node, a text or a number', name);
+  refuse(name, `${list}[${i}].${end}`, 'the name of a node, a text or a number', 'type');
 }
 
 function sectionResistance(section: NetworkSection, i: number): Ohms {

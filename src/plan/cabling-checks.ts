@@ -1,5 +1,5 @@
 /** A run held against the rules of a cabling standard. @module */
-import { deratedLength } from '../cable/derated-length.ts';
+import { deratingRules } from '../cable/derated-length.ts';
 import type { RunResistance, Segment } from '../cable/run-resistance.ts';
 import { type CablingCheckName, type Check, verdictOf } from '../circuit/check.ts';
 import type { PoeClass } from '../ethernet/poe-class.ts';
@@ -85,8 +85,8 @@ export interface Held {
 export function deratedRule(installed: readonly Segment[], rules: CablingRules): Omit<Held, 'value'> | undefined {
   const temperature = averageTemperature(installed);
   if (temperature <= 20 || temperature > rules.temperature.limit) return undefined;
-  const derated = deratedLength({ temperature, screened: allScreened(installed) });
-  return derated.feasible ? { limit: derated.length, source: derated.source } : undefined;
+  const { length, source } = deratingRules(temperature, allScreened(installed)).shorter;
+  return { limit: length, source };
 }
 
 /** The cord that is nearest to the limit of its gauge. @internal */

@@ -69,7 +69,7 @@ export interface CableOptions {
  * cable('cat6', { limit: 'IEC 61156' }).maximumResistancePerMetre; // => 0.095
  */
 export function cable(name: CableName, options: CableOptions = {}): Cable {
-  requireObject(options, 'options', 'an object with limit and screened');
+  requireObject(options, 'options', 'an object');
   if (typeof name !== 'string' || !Object.hasOwn(CABLES, name)) requireOneOf(name, Object.keys(CABLES), 'name');
   const [title, use, gauge, outsideDiameter, alwaysScreened, conductor, pairLoop]: CableRow = CABLES[name];
   const { limit: standard, screened = alwaysScreened } = options;
@@ -79,7 +79,13 @@ export function cable(name: CableName, options: CableOptions = {}): Cable {
   }
   const limits: CableLimit[] = [];
   if (conductor !== null) limits.push({ standard: 'TIA-568', of: 'conductor', perMetre: conductor[0], source: conductor[1] });
-  if (pairLoop !== null) limits.push({ standard: 'IEC 61156', of: 'pairLoop', perMetre: pairLoop[0], source: pairLoop[1] });
+  if (pairLoop !== null)
+    limits.push({
+      standard: 'IEC 61156',
+      of: 'pairLoop',
+      perMetre: pairLoop,
+      source: use === 'cord' ? 'iec-61156-6-loop' : 'iec-61156-5-loop',
+    });
   if (standard !== undefined) requireOneOf(standard, ['TIA-568', 'IEC 61156'], 'options.limit');
   const applied = standard === undefined ? limits[0] : limits.find((limit) => limit.standard === standard);
   if (applied === undefined) {

@@ -1,8 +1,8 @@
 /**
  * The cables that have a name: one row each, and a new cable is a new row.
  *
- * Maxima at 20 °C, digits as printed (Ω/100 m / 100). `conductorMaximum` is the limit of ANSI/TIA-568.2-D for one conductor,
- * `loopMaximum` the limit of IEC 61156 for the two of a pair in series: kept apart, never averaged.
+ * Maxima at 20 °C, digits as printed (Ω/100 m / 100). `conductor` is the limit of ANSI/TIA-568.2-D for one conductor,
+ * `pairLoop` the limit of IEC 61156 for the two of a pair in series: kept apart, never averaged.
  * @module
  */
 import type { SourceKey } from '../sources/sources.ts';
@@ -20,20 +20,20 @@ export type CableRow = readonly [
   screened: boolean,
   /** TIA-568, one conductor at 20 °C, and where the figure is from; null where it has none. [Ω/m] */
   conductor: readonly [perMetre: number, source: SourceKey] | null,
-  /** IEC 61156, the two conductors of a pair at 20 °C, part 5 for installed cable and part 6 for cords. [Ω/m] */
-  pairLoop: readonly [perMetre: number, source: SourceKey] | null,
+  /** IEC 61156, the two conductors of a pair at 20 °C, by part 5 for installed cable and part 6 for cords; null where it has none. [Ω/m] */
+  pairLoop: number | null,
 ];
 
 /** Named cables. */
 // biome-ignore format: one row a line
 export const CABLES = {
   cat3: ['Category 3', 'horizontal', 24, null, false, [0.0938, 'tia-568-cat3-cable'], null],
-  cat5e: ['Category 5e', 'horizontal', 24, 5.2, false, [0.0938, 'tia-568.2-d-cable'], [0.19, 'iec-61156-5-loop']],
-  cat6: ['Category 6', 'horizontal', 23, 6, false, [0.0938, 'tia-568.2-d-cable'], [0.19, 'iec-61156-5-loop']],
-  cat6a: ['Category 6A', 'horizontal', 23, 7.8, false, [0.0938, 'tia-568.2-d-cable'], [0.19, 'iec-61156-5-loop']],
-  cat7a: ['Category 7A', 'horizontal', 23, null, true, null, [0.19, 'iec-61156-5-loop']],
-  'cord-24': ['Cord, 24 AWG', 'cord', 24, null, false, [0.14, 'tia-568.2-d-cord'], [0.29, 'iec-61156-6-loop']],
-  'cord-26': ['Cord, 26 AWG', 'cord', 26, null, false, [0.14, 'tia-568.2-d-cord'], [0.29, 'iec-61156-6-loop']],
+  cat5e: ['Category 5e', 'horizontal', 24, 5.2, false, [0.0938, 'tia-568.2-d-cable'], 0.19],
+  cat6: ['Category 6', 'horizontal', 23, 6, false, [0.0938, 'tia-568.2-d-cable'], 0.19],
+  cat6a: ['Category 6A', 'horizontal', 23, 7.8, false, [0.0938, 'tia-568.2-d-cable'], 0.19],
+  cat7a: ['Category 7A', 'horizontal', 23, null, true, null, 0.19],
+  'cord-24': ['Cord, 24 AWG', 'cord', 24, null, false, [0.14, 'tia-568.2-d-cord'], 0.29],
+  'cord-26': ['Cord, 26 AWG', 'cord', 26, null, false, [0.14, 'tia-568.2-d-cord'], 0.29],
   'cord-28': ['Cord, 28 AWG', 'cord', 28, null, false, [0.232, 'usb-28-awg'], null],
 } as const;
 

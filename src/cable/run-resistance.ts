@@ -67,8 +67,7 @@ export function runResistance(input: RunResistanceInput): RunResistance {
   requireObject(input, 'input', 'an object with segments');
   const { segments, connections = 0, connectionResistance = 0.2, basis = 'maximum' } = input;
   requireArray(segments, 'segments', 'a list of { cable, length, temperature }');
-  requireInteger(connections, 0, 1000, 'connections');
-  requireNonNegative(connectionResistance, 'connectionResistance', 'Ω');
+  requireJoints(connections, connectionResistance);
   requireOneOf(basis, ['nominal', 'maximum'], 'basis');
 
   for (let i = 0; i < segments.length; i++) segmentResistance(segments[i] as Segment, basis, `segments[${i}]`);
@@ -96,6 +95,12 @@ export function loopsOf(
     length += piece;
   }
   return { pairLoop: 2 * oneWay, twoPair: oneWay, fourPair: oneWay / 2, length, basis };
+}
+
+/** @internal */
+export function requireJoints(connections: number, connectionResistance: Ohms): void {
+  requireInteger(connections, 0, 1000, 'connections');
+  requireNonNegative(connectionResistance, 'connectionResistance', 'Ω');
 }
 
 /** One conductor of one piece, end to end. [Ω] @internal */

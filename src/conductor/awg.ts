@@ -50,7 +50,7 @@ export interface CorrectableAwgOptions extends AwgOptions {
 export function awg(size: AwgSize, options?: CorrectableAwgOptions): CorrectableConductor;
 export function awg(size: AwgSize, options?: AwgOptions): Conductor;
 export function awg(size: AwgSize, options: AwgOptions = {}): Conductor {
-  requireObject(options, 'options', 'an object with stranding and material');
+  requireObject(options, 'options', 'an object');
   const { strands, material = 'annealed-copper', family = 'formula' } = options;
   const { stranding = strands === undefined ? 'solid' : 'stranded' } = options;
   const gauge = gaugeNumber(size);

@@ -65,7 +65,7 @@ const COPPER_DENSITY = 8.89;
  * material('copper-clad-steel-40').iacs.toFixed(1); // => '39.2'
  */
 export function material(name: MaterialName, options: MaterialOptions = {}): ConductorMaterial {
-  requireObject(options, 'options', 'an object with diameter');
+  requireObject(options, 'options', 'an object');
   if (options.diameter !== undefined) requirePositive(options.diameter, 'options.diameter', 'mm');
   return findMaterial(name, 'name', options.diameter);
 }

@@ -37,7 +37,7 @@ export interface MetricOptions {
  * metric(0.22).resistancePerMetre; // => 0.096
  */
 export function metric(size: SquareMillimetres, options: MetricOptions = {}): CorrectableConductor {
-  requireObject(options, 'options', 'an object with class, coating and material');
+  requireObject(options, 'options', 'an object');
   const { coating = 'plain', material = 'copper' } = options;
   requireOneOf(coating, ['plain', 'tinned'], 'options.coating');
   requireOneOf(material, ['copper', 'aluminium'], 'options.material');

@@ -34,7 +34,7 @@ export interface NecTable8Options {
  * source(necTable8(18, { coating: 'coated' }).source).status; // => 'memory'
  */
 export function necTable8(size: AwgSize, options: NecTable8Options = {}): CorrectableConductor {
-  requireObject(options, 'options', 'an object with stranding, coating and material');
+  requireObject(options, 'options', 'an object');
   const { stranding = 'solid', coating = 'uncoated', material = 'copper' } = options;
   requireOneOf(stranding, ['solid', 'stranded'], 'options.stranding');
   requireOneOf(coating, ['uncoated', 'coated'], 'options.coating');

@@ -42,7 +42,7 @@ const NUMBER_AND_SIZE = /^(\d{1,5})\s*[/x×]\s*(\d{1,4}(?:\.\d+)?)\s*(mm|in|AWG)
 export function strandConstruction(construction: string, options?: CorrectableStrandOptions): CorrectableConductor;
 export function strandConstruction(construction: string, options?: StrandOptions): Conductor;
 export function strandConstruction(construction: string, options: StrandOptions = {}): Conductor {
-  requireObject(options, 'options', 'an object with layAllowance and material');
+  requireObject(options, 'options', 'an object');
   const { strands, diameter: strandDiameter } = readConstruction(construction);
   const { material = 'annealed-copper', layAllowance = strands === 1 ? 0 : 0.02 } = options;
   if (!(typeof layAllowance === 'number' && layAllowance >= 0 && layAllowance <= 0.5)) {

@@ -100,7 +100,7 @@ export function diameterAllowance(conductor: Conductor): Allowance {
 }
 
 function requireAllowance(options: AllowanceOptions): number | undefined {
-  requireObject(options, 'options', 'an object with allowance');
+  requireObject(options, 'options', 'an object');
   const { allowance } = options;
   if (allowance === undefined || (typeof allowance === 'number' && allowance >= 1 && allowance <= 2)) return allowance;
   refuse(allowance, 'options.allowance', 'a ratio from 1 to 2: maximum over nominal');

@@ -74,7 +74,7 @@ export function dualSignatureClass(
   dualSignatureClass: DualSignatureClassNumber,
   options: { readonly pseType?: PseType | undefined } = {},
 ): DualSignatureClass {
-  requireObject(options, 'options', 'an object with pseType');
+  requireObject(options, 'options', 'an object');
   return pairsetClass(dualSignatureClass, options.pseType, 'dualSignatureClass');
 }
 
@@ -94,7 +94,7 @@ export function dualSignature(
   options: { readonly pseType?: PseType | undefined } = {},
 ): DualSignature {
   requireObject(classes, 'classes', 'an object with a and b');
-  requireObject(options, 'options', 'an object with pseType');
+  requireObject(options, 'options', 'an object');
   const { pseType: type = classes.a === 5 || classes.b === 5 ? 4 : 3 } = options;
   const a = pairsetClass(classes.a, type, 'classes.a');
   const b = pairsetClass(classes.b, type, 'classes.b');

@@ -127,7 +127,7 @@ export function budgetWithLost(input: SwitchBudgetInput, moreLost: number): Swit
     }
   }
   if (basis === 'measured' && ports.length > 0 && ports.every(({ measured }) => measured === undefined)) {
-    throw new InputError('conflict', 'basis', "a basis for which there are figures: no port has 'measured'", basis);
+    throw new InputError('conflict', 'basis', "another basis: no port has 'measured'", basis);
   }
   wanted.sort((a, b) => RANK[a.priority] - RANK[b.priority] || a.port - b.port);
 

@@ -1,4 +1,5 @@
 /** One two-wire DC run, judged: does enough voltage reach the device at every supply voltage it will see. @module */
+import { requireJoints } from '../cable/run-resistance.ts';
 import {
   type Check,
   MARGINAL_BELOW,
@@ -13,7 +14,7 @@ import { type Load, type OperatingPoint, operatingPoint } from '../circuit/opera
 import { legsOf, type TwoWireLegs, twoWirePerMetre } from '../circuit/voltage-drop.ts';
 import type { Conductor } from '../conductor/conductor.ts';
 import { atMaximum } from '../conductor/to-maximum.ts';
-import { requireInteger, requireNonNegative, requireObject, requirePositive } from '../quantity/guards.ts';
+import { requireNonNegative, requireObject, requirePositive } from '../quantity/guards.ts';
 import { InputError } from '../quantity/input-error.ts';
 import type { Celsius, Metres, Ohms, Volts } from '../quantity/units.ts';
 import { governingCheck } from './governing-check.ts';
@@ -249,8 +250,7 @@ export function requireTwoWire(input: TwoWireCircuit | UnequalTwoWireCircuit): v
     maximumResistance,
     marginalBelow,
   } = input;
-  requireInteger(connections, 0, 1000, 'connections');
-  requireNonNegative(connectionResistance, 'connectionResistance', 'Ω');
+  requireJoints(connections, connectionResistance);
   if (minimumVoltage !== undefined) requirePositive(minimumVoltage, 'minimumVoltage', 'V');
   if (maximumVoltage !== undefined) requirePositive(maximumVoltage, 'maximumVoltage', 'V');
   if (permittedDrop !== undefined) {

@@ -31,18 +31,13 @@ export function capacityOf(input: SwitchBudgetInput, moreLost: number): Capacity
   if (supplies !== undefined) return estimated(supplies, input, moreLost);
   requireWatts(capacity as Watts, 'capacity');
   if (input.failed !== undefined || moreLost > 0) {
-    throw new InputError(
-      'conflict',
-      'failed',
-      'budgetBySupplies or supplies, because one capacity does not tell what is left',
-      input.failed,
-    );
+    throw new InputError('conflict', 'failed', 'budgetBySupplies or supplies with it', input.failed);
   }
   return { watts: capacity as Watts, capacityBasis: 'published', assumptions: [] };
 }
 
 function published(budgets: readonly Watts[], { fitted = budgets.length, failed = 0 }: SwitchBudgetInput, moreLost: number): Capacity {
-  requireArray(budgets, 'budgetBySupplies', 'a list of powers: with one supply working, with two, and so on');
+  requireArray(budgets, 'budgetBySupplies', 'a list of powers by working supplies');
   for (const [index, budget] of budgets.entries()) {
     requireWatts(budget, `budgetBySupplies[${index}]`);
     const before = budgets[index - 1] ?? 0;
@@ -72,8 +67,7 @@ function estimated(supplies: readonly PowerSupply[], { systemLoad, failed = 0 }:
   const left = supplies.filter((supply) => !named.has(supply)).sort((a, b) => b.power - a.power);
   if (!Array.isArray(failed)) requireInteger(failed as number, 0, supplies.length - moreLost, 'failed');
   const largestLost = (Array.isArray(failed) ? 0 : (failed as number)) + moreLost;
-  if (largestLost > left.length)
-    throw new InputError('range', 'failed', `fewer than the ${supplies.length} supplies that are fitted`, named.size);
+  if (largestLost > left.length) throw new InputError('range', 'failed', `at most ${supplies.length} supplies`, named.size);
   const working = left.slice(largestLost);
 
   const assumptions = ['capacity is an estimate: supply ratings, not a published budget'];

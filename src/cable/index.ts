@@ -14,6 +14,33 @@ export { type CablingFigure, cablingFigure } from './cabling-figure.ts';
 export type { CablingFigureName } from './cabling-figures-table.ts';
 export { type CableSheet, defineCable } from './define-cable.ts';
 export { type DeratedLength, type DeratedLengthInput, deratedLength } from './derated-length.ts';
+export { type ExpectedLoop, type ExpectedReading, type ExpectedReadingInput, expectedReading } from './field/expected-reading.ts';
+export type { Explanation, ExplanationName } from './field/explanations.ts';
+export {
+  type Ambiguity,
+  type FromMeasurement,
+  type FromMeasurementInput,
+  fromMeasurement,
+  type LengthOfCandidate,
+  type MeasuredLoops,
+  type MeasuredScope,
+  type PairReading,
+} from './field/from-measurement.ts';
+export type { BoundedFigure, Interval } from './field/interval.ts';
+export { type LoadedVoltage, type LoadedVoltageInput, loadedVoltage, type MeterAccuracy } from './field/loaded-voltage.ts';
+export type { FieldCheck } from './field/reading-checks.ts';
+export { type Ampacity, type AmpacityCode, type AmpacityInput, ampacity } from './heat/ampacity.ts';
+export {
+  type BundleRise,
+  type BundleRiseInput,
+  bundleRise,
+  type Installation,
+  type OwnInstallation,
+  type SettledBundle,
+  type UnsettledBundle,
+} from './heat/bundle-rise.ts';
+export { type FilmCoefficientInput, filmCoefficient } from './heat/film-coefficient.ts';
+export { type RemotePowering, remotePowering } from './heat/remote-powering.ts';
 export { type InsertionLossInput, insertionLossFactor } from './insertion-loss.ts';
 export { type Loop, type RunResistance, type RunResistanceInput, runResistance, type Segment } from './run-resistance.ts';
 export { strandedLead } from './stranded-lead.ts';

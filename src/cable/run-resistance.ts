@@ -115,7 +115,12 @@ export function segmentResistance(segment: Segment, basis: 'nominal' | 'maximum'
 /** Requires every piece of a list to be one, so that an error names the list it stands in. @internal */
 export function requireSegments(segments: readonly Segment[], parameter: string): void {
   requireArray(segments, parameter, 'a list of { cable, length, temperature }');
-  for (let index = 0; index < segments.length; index++) segmentResistance(segments[index] as Segment, 'maximum', `${parameter}[${index}]`);
+  for (let index = 0; index < segments.length; index++) {
+    const segment = segments[index] as Segment;
+    segmentResistance(segment, 'maximum', `${parameter}[${index}]`);
+    const { gauge } = segment.cable;
+    if (!(typeof gauge === 'number' && gauge >= -3 && gauge <= 40)) requireInteger(gauge, -3, 40, `${parameter}[${index}].cable.gauge`);
+  }
 }
 
 /** One conductor of a cable at a temperature. [Ω/m] @internal */

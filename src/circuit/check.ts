@@ -54,14 +54,23 @@ export type CablingCheckName =
   /** The hottest piece, where it is hotter than cabling may be. */
   | 'cable-temperature';
 
+/** Does the bundle stay cool enough? Checks of heat. */
+export type HeatCheckName =
+  /** The middle of the bundle against what the cable is rated for. */
+  | 'conductor-temperature'
+  /** Its rise above the air against the rise that is recommended. */
+  | 'bundle-rise'
+  /** The current of each conductor against the table of a code. */
+  | 'ampacity';
+
 /** The name of a check, and of the limit it holds a value against. */
-export type CheckName = PowerCheckName | CablingCheckName;
+export type CheckName = PowerCheckName | CablingCheckName | HeatCheckName;
 
 /** `uncertain`: it passes on one reading of the input and fails on another; `deciding` names the input. */
 export type Verdict = 'pass' | 'marginal' | 'fail' | 'uncertain';
 
 /** The unit of a check's value, limit and margin. */
-export type CheckUnit = 'W' | 'V' | 'A' | 'Ω' | 'm' | '°C' | 'AWG' | '1';
+export type CheckUnit = 'W' | 'V' | 'A' | 'Ω' | 'm' | '°C' | 'K' | 'AWG' | '1';
 
 /** One value held against one limit. */
 export interface Check {

@@ -1,7 +1,8 @@
 /** A short at the far end: does enough current flow to open what protects the line. @module */
 import type { Conductor } from '../conductor/conductor.ts';
 import { atMaximum } from '../conductor/to-maximum.ts';
-import { requireNonNegative, requireObject, requirePositive } from '../quantity/guards.ts';
+import { nextDown } from '../quantity/exact.ts';
+import { requireNonNegative, requireObject, requirePositive, SMALLEST } from '../quantity/guards.ts';
 import type { Amperes, Celsius, Metres, Ohms, Volts } from '../quantity/units.ts';
 import { type Check, MARGINAL_BELOW, requireMarginalBelow, verdictOf } from './check.ts';
 import { legsOf, twoWirePerMetre } from './voltage-drop.ts';
@@ -67,10 +68,18 @@ export function farEndFaultCurrent(input: FarEndFaultInput): FarEndFault {
 
   const faultCurrent = supplyVoltage / resistance;
   const margin = faultCurrent - tripCurrent;
+  const longestProtected = (): Metres => {
+    let metres = Math.max(0, (supplyVoltage / tripCurrent - sourceResistance) / perMetre);
+    // Rounded up, the far end of just this line would not trip the device.
+    while (metres > 0 && supplyVoltage / (perMetre * metres + sourceResistance) < tripCurrent) {
+      metres = metres < SMALLEST ? 0 : nextDown(metres);
+    }
+    return metres < SMALLEST ? 0 : metres;
+  };
   return {
     faultCurrent,
     resistance,
-    longestProtected: Math.max(0, (supplyVoltage / tripCurrent - sourceResistance) / perMetre),
+    longestProtected: longestProtected(),
     check: {
       name: 'fault-current',
       value: faultCurrent,

@@ -66,7 +66,12 @@ export function loadability(input: NetworkInput, options: LoadabilityOptions = {
     if (!found.feasible || minimumVoltage === undefined) return found.feasible;
     return tapNodes.every((node) => problem.reference - (found.drop[node] as number) >= minimumVoltage);
   };
-  if (!carries(0)) return { bounded: true, factor: 0, limitedBy: minimumVoltage === undefined ? 'collapse' : 'minimum-voltage' };
+  if (!carries(0))
+    return {
+      bounded: true,
+      factor: 0,
+      limitedBy: stableDrops(problem, solver, scaledLoads(grown, 0, fixed)).feasible ? 'minimum-voltage' : 'collapse',
+    };
   let bad = 1;
   while (carries(bad)) {
     bad *= 2;

@@ -1,5 +1,5 @@
 /** Electrical limits of a load, each first expressed as the most resistance the line may have. @module */
-import { differenceOfProducts, nextDown } from '../quantity/exact.ts';
+import { differenceOfProducts, nextDown, nextUp } from '../quantity/exact.ts';
 import type { Ohms, Volts, Watts } from '../quantity/units.ts';
 import type { Load } from './operating-point.ts';
 
@@ -38,8 +38,9 @@ export function resistanceAtLoadVoltage(supplyVoltage: Volts, power: Watts, mini
 export function resistanceAtCollapse(supplyVoltage: Volts, power: Watts): Ohms | undefined {
   if (power === 0) return undefined;
   let limit = (supplyVoltage * supplyVoltage) / (4 * power);
-  // Rounded up, the limit itself would not carry the load.
+  // The largest double that still carries the load: the quotient may lie an ulp or two on either side of it.
   while (differenceOfProducts(supplyVoltage, supplyVoltage, 4 * power, limit) < 0) limit = nextDown(limit);
+  while (differenceOfProducts(supplyVoltage, supplyVoltage, 4 * power, nextUp(limit)) >= 0) limit = nextUp(limit);
   return limit;
 }
 

@@ -4,28 +4,31 @@ import type { NetworkProblem } from './network-problem.ts';
 /**
  * Current of each section, from its `from` end to its `to` end. [A]
  *
- * By Ohm's law where the section has a resistance. Sections of 0 Ω carry what their ends need (Kirchhoff's current law);
- * where several of them lie in parallel nothing decides between them, and the first carries all.
+ * On a tree each section carries what hangs from it (Kirchhoff's current law), and so does a section of 0 Ω anywhere; where
+ * several of those lie in parallel nothing decides between them, and the first carries all. In a mesh a section with a
+ * resistance carries what Ohm's law says: to about 1e-16 of its two voltages over its resistance.
  * @internal
  */
-export function sectionCurrents(problem: NetworkProblem, drop: Float64Array, tapCurrents: Float64Array): Float64Array {
-  const { from, to, resistance, names } = problem;
+export function sectionCurrents(problem: NetworkProblem, drop: Float64Array, tapCurrents: Float64Array, tree: boolean): Float64Array {
+  const { from, to, resistance, names, held } = problem;
+  // Between two supplies nothing hangs from a section: the voltages alone say what it carries.
+  const byNeed = (i: number): boolean => resistance[i] === 0 || (tree && !(held[from[i] as number] === 1 && held[to[i] as number] === 1));
   const currents = new Float64Array(from.length);
   let bare = false;
   for (let i = 0; i < from.length; i++) {
     const R = resistance[i] as number;
-    if (R === 0) bare = true;
+    if (byNeed(i)) bare = true;
     else currents[i] = ((drop[to[i] as number] as number) - (drop[from[i] as number] as number)) / R;
   }
   if (!bare) return currents;
 
-  // What flows out of each name, all but through sections of 0 Ω.
+  // What flows out of each name, all but through the sections that are found by need.
   const need = new Float64Array(names.length);
   const { fromName, toName, tapName, holder, nodeOfName } = problem;
   const joins: number[][] = names.map(() => []);
   for (let i = 0; i < from.length; i++) {
     const [a, b] = [fromName[i] as number, toName[i] as number];
-    if (resistance[i] === 0) {
+    if (byNeed(i)) {
       if (a !== b) {
         joins[a]?.push(i);
         joins[b]?.push(i);

@@ -12,8 +12,9 @@ export type Drops =
 const MOST_ITERATIONS = 100;
 
 /** The solver that fits the network. @internal */
-export function solverFor(problem: NetworkProblem): LinearSolver {
-  return treeSolver(problem) ?? meshSolver(problem);
+export function solverFor(problem: NetworkProblem): LinearSolver & { readonly tree: boolean } {
+  const tree = treeSolver(problem);
+  return tree === undefined ? { ...meshSolver(problem), tree: false } : { ...tree, tree: true };
 }
 
 /** Loads by node and kind. @internal */

@@ -1,5 +1,5 @@
 /** Which taps stay on when some of them turn off under a voltage. @module */
-import { requireArray, requireObject, requireOneOf, requirePositive } from '../quantity/guards.ts';
+import { LARGEST, requireArray, requireObject, requireOneOf, requirePositive, SMALLEST } from '../quantity/guards.ts';
 import type { Volts } from '../quantity/units.ts';
 import type { NetworkInput, NetworkTap } from './network-problem.ts';
 import { type NetworkSolution, solveNetwork } from './solve-network.ts';
@@ -35,8 +35,9 @@ const NOTE = 'The real order depends on start-up: how fast each device rises, an
 /**
  * Which taps of a network stay on, when each turns off under a voltage of its own.
  *
- * Rounds: solve, turn off by the stated rule, solve again. Where the network collapses outright, its voltages just before
- * collapse (all loads scaled down together until it carries them) decide. Taps that went stay off.
+ * Rounds: solve, turn off by the stated rule, solve again. Where the network collapses outright, every tap that can turn off
+ * is under its turn-off voltage sooner or later; the voltages just before collapse (all loads scaled down together until
+ * it carries them) then say which is first. Taps that went stay off.
  *
  * @param input - The network, turn-off voltages [V], and the rule.
  * @returns The taps that turn off, in order, and the network that is left.
@@ -65,11 +66,14 @@ export function shedTaps(input: ShedTapsInput): ShedTaps {
     const running = on.map((i) => taps[i] as SheddingTap);
     const whole = solveNetwork({ supplies, sections, taps: running });
     const shown = whole.feasible ? whole : atTheBrink(input, running, whole.loadability);
-    const below = shown.taps
-      .map(({ voltage }, k) => ({ tap: on[k] as number, short: (running[k]?.turnOff ?? 0) - voltage }))
-      .filter(({ short }) => short > 0)
+    const shortages = shown.taps
+      .map(({ voltage }, k) => ({ tap: on[k] as number, turnOff: running[k]?.turnOff, voltage }))
+      .filter((one): one is typeof one & { turnOff: Volts } => one.turnOff !== undefined)
+      .map(({ tap, turnOff, voltage }) => ({ tap, short: turnOff - voltage }))
       // The furthest below goes first; of equals, the one listed last.
       .sort((a, b) => b.short - a.short || b.tap - a.tap);
+    // A line that gives way falls through every turn-off voltage, also one that it stands above just before.
+    const below = whole.feasible ? shortages.filter(({ short }) => short > 0) : shortages;
     const going = (shed === 'allBelow' ? below : below.slice(0, 1)).map(({ tap }) => tap);
     if (going.length === 0) {
       return whole.feasible ? { feasible: true, off, network: whole, note: NOTE } : { feasible: false, off, at: whole.at, note: NOTE };
@@ -84,11 +88,16 @@ function atTheBrink({ supplies, sections }: ShedTapsInput, taps: readonly Networ
   // A hair inside, so that rounding cannot put it on the other side.
   const factor = share * (1 - 1e-9);
   const scaled = taps.map(({ at, load }): NetworkTap => {
-    if (load.power !== undefined) return { at, load: { power: load.power * factor } };
-    if (load.current !== undefined) return { at, load: { current: load.current * factor } };
-    return { at, load: { resistance: load.resistance / factor } };
+    if (load.power !== undefined) return { at, load: { power: shrunk(load.power, factor) } };
+    if (load.current !== undefined) return { at, load: { current: shrunk(load.current, factor) } };
+    return { at, load: { resistance: Math.min(load.resistance / factor, LARGEST) } };
   });
   const brink = solveNetwork({ supplies, sections, taps: scaled });
   if (!brink.feasible) return solveNetwork({ supplies, sections, taps: [] }) as NetworkSolution;
   return brink;
+}
+
+/** A share of a load, nothing where it is next to nothing. */
+function shrunk(load: number, factor: number): number {
+  return load * factor < SMALLEST ? 0 : load * factor;
 }

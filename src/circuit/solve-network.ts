@@ -74,14 +74,22 @@ export function solveNetwork(input: NetworkInput): Network {
   if (!found.feasible) {
     const carries = (factor: number): boolean => stableDrops(problem, solver, scaledLoads(problem, factor)).feasible;
     const loadability = largestFactor(carries, 0, 1);
-    return { feasible: false, at: nameOfNode(problem, found.node), loadability, nearCollapse: carries(1 - 1e-9) };
+    return { feasible: false, at: nameOfNode(problem, found.node), loadability, nearCollapse: carries(1 - 2e-9) };
   }
-  // A small pivot is how collapse announces itself; only then is it worth asking how near it is.
-  const nearCollapse = found.pivot < 0.01 && !stableDrops(problem, solver, scaledLoads(problem, 1 + 1e-9)).feasible;
-  return solution(problem, input.taps, found.drop, nearCollapse);
+  // A small pivot, or a voltage near 0 under current loads, is how collapse announces itself; only then is it worth asking.
+  const least = problem.reference - found.drop.reduce((most, drop) => Math.max(most, drop), 0);
+  const nearCollapse =
+    (found.pivot < 0.01 || least < 1e-6 * problem.reference) && !stableDrops(problem, solver, scaledLoads(problem, 1 + 1e-9)).feasible;
+  return solution(problem, input.taps, found.drop, solver.tree, nearCollapse);
 }
 
-function solution(problem: NetworkProblem, taps: readonly NetworkTap[], drop: Float64Array, nearCollapse: boolean): NetworkSolution {
+function solution(
+  problem: NetworkProblem,
+  taps: readonly NetworkTap[],
+  drop: Float64Array,
+  tree: boolean,
+  nearCollapse: boolean,
+): NetworkSolution {
   const { names, nodeOfName, reference, tapName, resistance, fromName, toName, holder } = problem;
   const voltageOf = (name: number): Volts => reference - (drop[nodeOfName[name] as number] as number);
   const nodes = names.map((node, name) => ({ node, voltage: voltageOf(name) }));
@@ -106,7 +114,7 @@ function solution(problem: NetworkProblem, taps: readonly NetworkTap[], drop: Fl
     return { at: names[name] as string, voltage, current, power };
   });
 
-  const currents = Array.from(sectionCurrents(problem, drop, tapCurrents));
+  const currents = Array.from(sectionCurrents(problem, drop, tapCurrents, tree));
   const outflow = new Float64Array(names.length);
   let lineLoss = 0;
   for (let i = 0; i < currents.length; i++) {

@@ -47,7 +47,7 @@ export function conductorFromResistance(input: ConductorFromResistanceInput): Co
 export function conductorFromResistance(input: ConductorFromResistanceInput): Conductor {
   requireObject(input, 'input', 'an object with ohmsPerKilometre');
   const { ohmsPerKilometre, temperature = 20, basis = 'maximum', stranding = 'solid', name } = input;
-  const materialName = input.material ?? 'annealed-copper';
+  const { material: materialName = 'annealed-copper' } = input;
   requirePositive(ohmsPerKilometre, 'ohmsPerKilometre', 'Ω/km');
   requireTemperature(temperature, 'temperature');
   requireOneOf(basis, ['nominal', 'maximum', 'measured'], 'basis');

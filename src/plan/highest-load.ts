@@ -5,16 +5,16 @@ import { requireObject, requireOneOf } from '../quantity/guards.ts';
 import { isPowered, poweredChecks, twoWireChecks } from './one-unknown.ts';
 import type { PoweredRunInput } from './powered-run.ts';
 import { solveUnknown, type UnknownLimit, type Unsolvable } from './solve-unknown.ts';
-import type { TwoWireRunInput } from './two-wire-run.ts';
+import type { TwoWireRunInput, UnequalTwoWireRunInput } from './two-wire-run.ts';
 
 /** What the load of a two-wire run is counted in. */
 export type LoadKind = 'power' | 'current' | 'resistance';
 
 /** A two-wire run whose load is asked for. */
-export interface TwoWireHighestLoadInput extends Omit<TwoWireRunInput, 'load'> {
+export type TwoWireHighestLoadInput = (Omit<TwoWireRunInput, 'load'> | Omit<UnequalTwoWireRunInput, 'load'>) & {
   /** What the device holds constant; `power` if absent. */
   readonly kind?: LoadKind | undefined;
-}
+};
 
 /** The highest load, or that nothing limits it, or that not even an idle device is served. */
 export type HighestLoad =
@@ -55,12 +55,12 @@ export function highestLoad(input: Omit<PoweredRunInput, 'pdPower'> | TwoWireHig
   const { kind = 'power', ...run } = input;
   requireOneOf(kind, ['power', 'current', 'resistance'], 'kind');
   if (kind === 'resistance') {
-    const solved = solveUnknown(MOST, IDLE, (resistance) => twoWireChecks({ ...run, load: { resistance } }));
+    const solved = solveUnknown(MOST, IDLE, (resistance) => twoWireChecks({ ...run, load: { resistance } } as TwoWireRunInput));
     return named(solved, (resistance) => ({ resistance }));
   }
   const loadOf = (value: number): Load => (kind === 'power' ? { power: value } : { current: value });
   return named(
-    solveUnknown(IDLE, MOST, (value) => twoWireChecks({ ...run, load: loadOf(value) })),
+    solveUnknown(0, MOST, (value) => twoWireChecks({ ...run, load: loadOf(value < IDLE ? 0 : value) } as TwoWireRunInput)),
     loadOf,
   );
 }

@@ -1,11 +1,14 @@
 /** How hot: the highest conductor temperature at which a run still holds. @module */
-import type { CheckName } from '../circuit/check.ts';
+import type { Check, CheckName } from '../circuit/check.ts';
 import { COLDEST, HOTTEST, requireObject } from '../quantity/guards.ts';
 import type { Celsius } from '../quantity/units.ts';
 import { isPowered, poweredChecks, twoWireChecks } from './one-unknown.ts';
 import type { PoweredRunInput } from './powered-run.ts';
 import { solveUnknown, type UnknownLimit, type Unsolvable } from './solve-unknown.ts';
-import type { TwoWireRunInput } from './two-wire-run.ts';
+import type { TwoWireRunInput, UnequalTwoWireRunInput } from './two-wire-run.ts';
+
+/** Rules for warm cable speak from 20 °C up to the 60 °C that cabling is for. [°C] */
+const WARM_RULES: readonly Celsius[] = [20, 60];
 
 /** The highest temperature, or that none up to 400 °C is too hot, or that none is cool enough. */
 export type HighestTemperature =
@@ -35,13 +38,13 @@ export type HighestTemperature =
  * });
  * hottest.feasible && !hottest.unbounded && hottest.temperature.toFixed(1); // => '35.5'
  */
-export function highestTemperature(input: PoweredRunInput | TwoWireRunInput): HighestTemperature {
+export function highestTemperature(input: PoweredRunInput | TwoWireRunInput | UnequalTwoWireRunInput): HighestTemperature {
   requireObject(input, 'input', 'a run to a powered device, or a two-wire run');
-  const solved = solveUnknown(COLDEST, HOTTEST, (temperature) =>
-    isPowered<PoweredRunInput, TwoWireRunInput>(input)
+  const checksAt = (temperature: Celsius): readonly Check[] =>
+    isPowered<PoweredRunInput, TwoWireRunInput | UnequalTwoWireRunInput>(input)
       ? poweredChecks({ ...input, installed: input.installed?.map?.((piece) => ({ ...piece, temperature })) })
-      : twoWireChecks({ ...input, temperature }),
-  );
+      : twoWireChecks({ ...input, temperature });
+  const solved = solveUnknown(COLDEST, HOTTEST, checksAt, WARM_RULES);
   if (!solved.feasible || solved.unbounded) return solved;
   const { value, ...rest } = solved;
   return { ...rest, temperature: value };

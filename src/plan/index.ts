@@ -4,13 +4,16 @@ export type { Corner, Range, Ranged } from './bounds/ranges.ts';
 export type { CablingStandard } from './cabling-rules.ts';
 export { type CordAllowance, type CordAllowanceInput, cordAllowance } from './cord-allowance.ts';
 export type { ResistanceLimit } from './device-resistance.ts';
+export { type BundleRemedies, bundleRemedies } from './heat/bundle-remedies.ts';
+export { type BundleFinding, type BundleLimits, type CheckBundleInput, type CheckedBundle, checkBundle } from './heat/check-bundle.ts';
+export { type WarmPiece, type WarmRun, type WarmRunInput, warmRun } from './heat/warm-run.ts';
 export { type HighestLoad, highestLoad, type LoadKind, type TwoWireHighestLoadInput } from './highest-load.ts';
 export { type HighestTemperature, highestTemperature } from './highest-temperature.ts';
-export { type LowestSupplyVoltage, lowestSupplyVoltage } from './lowest-supply-voltage.ts';
+export { type LowestSupplyVoltage, type LowestSupplyVoltageInput, lowestSupplyVoltage } from './lowest-supply-voltage.ts';
 export type { MaximumPoweredRunInput } from './maximum-powered-run.ts';
 export { type MaximumRunInput, maximumRun } from './maximum-run.ts';
 export { checkPoweredRun, type PoweredRun, type PoweredRunInput } from './powered-run.ts';
-export { poweredRunRemedies, twoWireRemedies } from './remedies.ts';
+export { type PoweredRemedyOptions, poweredRunRemedies } from './remedies.ts';
 export type { Remedy, RemedyName } from './remedy.ts';
 export type { MaximumRun, RunLimit } from './run-limit.ts';
 export {
@@ -41,6 +44,7 @@ export {
   type SwitchBudgetInput,
   switchBudget,
 } from './switch-budget.ts';
+export { type TwoWireRemedyOptions, twoWireRemedies } from './two-wire-remedies.ts';
 export {
   checkTwoWireRun,
   type SupplyVoltage,

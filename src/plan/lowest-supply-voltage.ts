@@ -5,7 +5,13 @@ import type { Volts } from '../quantity/units.ts';
 import { isPowered, poweredChecks, twoWireChecks } from './one-unknown.ts';
 import type { PoweredRunInput } from './powered-run.ts';
 import { solveUnknown, type UnknownLimit, type Unsolvable } from './solve-unknown.ts';
-import type { TwoWireRunInput } from './two-wire-run.ts';
+import type { TwoWireRunInput, UnequalTwoWireRunInput } from './two-wire-run.ts';
+
+/** A run whose supply voltage is asked for. */
+export type LowestSupplyVoltageInput =
+  | Omit<PoweredRunInput, 'pseVoltage'>
+  | Omit<TwoWireRunInput, 'supplyVoltage'>
+  | Omit<UnequalTwoWireRunInput, 'supplyVoltage'>;
 
 /** The lowest voltage, or that any will do, or that none is enough. */
 export type LowestSupplyVoltage =
@@ -30,7 +36,8 @@ const LEAST: Volts = 1e-6;
  * The lowest supply voltage at which no check of a run fails, and the one that each limit alone would allow.
  *
  * For a powered device up to 57 V at the port, for a two-wire circuit up to 1000 V: an answer above 60 V DC is outside
- * extra-low voltage, and for a licensed person to judge. Whether the near devices bear it is not looked at.
+ * extra-low voltage, and for a licensed person to judge. A stated `maximumVoltage` is where the search ends;
+ * whether other devices nearer by bear it is not looked at.
  *
  * @param input - The run, as for {@link checkPoweredRun} or {@link checkTwoWireRun}, without its supply voltage.
  * @returns The voltage [V] with the limit that governs; or `unbounded`; or the shortfall.
@@ -39,13 +46,15 @@ const LEAST: Volts = 1e-6;
  * const least = lowestSupplyVoltage({ installed: [{ cable: cable('cat5e'), length: 100 }], poeClass: 4, cabling: 'none' });
  * least.feasible && !least.unbounded && least.supplyVoltage.toFixed(2); // => '48.13'
  */
-export function lowestSupplyVoltage(
-  input: Omit<PoweredRunInput, 'pseVoltage'> | Omit<TwoWireRunInput, 'supplyVoltage'>,
-): LowestSupplyVoltage {
+export function lowestSupplyVoltage(input: LowestSupplyVoltageInput): LowestSupplyVoltage {
   requireObject(input, 'input', 'a run to a powered device, or a two-wire run');
-  const solved = isPowered<Omit<PoweredRunInput, 'pseVoltage'>, Omit<TwoWireRunInput, 'supplyVoltage'>>(input)
+  const solved = isPowered<Omit<PoweredRunInput, 'pseVoltage'>, Exclude<LowestSupplyVoltageInput, Omit<PoweredRunInput, 'pseVoltage'>>>(
+    input,
+  )
     ? solveUnknown(MOST_PSE, LEAST, (pseVoltage) => poweredChecks({ ...input, pseVoltage }))
-    : solveUnknown(MOST_TWO_WIRE, LEAST, (low) => twoWireChecks({ ...input, supplyVoltage: { low, high: low } }));
+    : solveUnknown(Math.min(input.maximumVoltage ?? MOST_TWO_WIRE, MOST_TWO_WIRE), LEAST, (low) =>
+        twoWireChecks({ ...input, supplyVoltage: { low, high: low } } as TwoWireRunInput),
+      );
   if (!solved.feasible || solved.unbounded) return solved;
   const { value, ...rest } = solved;
   return { ...rest, supplyVoltage: value };

@@ -10,10 +10,11 @@ import {
   type Segment,
 } from '../cable/run-resistance.ts';
 import type { CheckName, CheckUnit } from '../circuit/check.ts';
-import { resistanceAtCollapse, resistanceAtLoadVoltage, resistanceAtSupplyPower } from '../circuit/loop-limits.ts';
+import { NO_LINE, resistanceAtCollapse, resistanceAtLoadVoltage, resistanceAtSupplyPower } from '../circuit/loop-limits.ts';
+import { assignedClass, poeClass } from '../ethernet/poe-class.ts';
 import { appliedLimits, type PowerAtPdInput } from '../ethernet/power-at-pd.ts';
 import { requireNonNegative, requireOneOf, requirePositive } from '../quantity/guards.ts';
-import type { Celsius, Metres, Ohms } from '../quantity/units.ts';
+import type { Celsius, Metres, Ohms, Volts } from '../quantity/units.ts';
 import type { SourceKey } from '../sources/sources.ts';
 import { closestCord, closestGauge, deratedRule, type Held } from './cabling-checks.ts';
 import { CABLING_RULES, type CablingStandard } from './cabling-rules.ts';
@@ -51,8 +52,12 @@ export function maximumPoweredRun(input: MaximumPoweredRunInput): MaximumRun {
   requireOneOf(cabling, ['TIA-568', 'ISO/IEC 11801', 'none'], 'cabling');
   if (minimumVoltage !== undefined) requirePositive(minimumVoltage, 'minimumVoltage', 'V');
   if (maximumResistance !== undefined) requireResistanceLimit(maximumResistance, 'maximumResistance');
-  const limits = appliedLimits(input);
-  const { pseVoltage = limits.pseVoltageMin, pdPower = limits.pdPower } = input;
+  // As in the check of a run: a port of too weak a type grants less, and the device still wants what it is made for.
+  const granted = input.pseType === undefined ? input.poeClass : assignedClass(input.poeClass, input.pseType);
+  const wanted = input.pdPower ?? (granted === input.poeClass ? undefined : poeClass(input.poeClass).pdPower);
+  const limits = appliedLimits({ ...input, poeClass: granted, pdPower: wanted });
+  const { pseVoltage = limits.pseVoltageMin } = input;
+  const pdPower = wanted ?? limits.pdPower;
   requirePositive(pseVoltage, 'pseVoltage', 'V');
   requireNonNegative(pdPower, 'pdPower', 'W');
   const cordsLength = cords.reduce((sum, { length }) => sum + length, 0);
@@ -62,12 +67,15 @@ export function maximumPoweredRun(input: MaximumPoweredRunInput): MaximumRun {
   addFixed('pd-power', { value: pdPower, limit: limits.pdPower, source: 'ieee-802.3-class' }, 'W');
   // Of what is not copper there may be none.
   addFixed('material', { value: 1 - copperFraction([own(0), ...cords]), limit: 0, source: 'copper-conductors' }, '1');
+  const excessVoltage = pseVoltage - limits.pseVoltageMax;
+  if (excessVoltage > 0) found.push({ limit: 'pse-voltage', shortfall: excessVoltage, unit: 'V', source: 'ieee-802.3-pse-voltage' });
   addResistance('collapse', seen, resistanceAtCollapse(pseVoltage, pdPower), 'collapse');
-  addResistance('pse-power', seen, resistanceAtSupplyPower(pseVoltage, pdPower, limits.psePowerLimit), 'ieee-802.3-class');
-  addResistance('pd-voltage', seen, resistanceAtLoadVoltage(pseVoltage, pdPower, limits.pdVoltageLimit), 'ieee-802.3-pd-voltage');
-  if (minimumVoltage !== undefined) {
-    addResistance('device-voltage', seen, resistanceAtLoadVoltage(pseVoltage, pdPower, minimumVoltage), 'data-sheet');
-  }
+  const sourced = resistanceAtSupplyPower(pseVoltage, pdPower, limits.psePowerLimit);
+  if (sourced === NO_LINE) {
+    found.push({ limit: 'pse-power', shortfall: pdPower - limits.psePowerLimit, unit: 'W', source: 'ieee-802.3-class' });
+  } else addResistance('pse-power', seen, sourced, 'ieee-802.3-class');
+  addVoltage('pd-voltage', limits.pdVoltageLimit, 'ieee-802.3-pd-voltage');
+  if (minimumVoltage !== undefined) addVoltage('device-voltage', minimumVoltage, 'data-sheet');
   if (maximumResistance !== undefined) {
     addResistance('device-resistance', judgedLoop(maximumResistance), maximumResistance.ohms, 'data-sheet');
     const strict = found.at(-1) as RunLimit;
@@ -100,6 +108,12 @@ export function maximumPoweredRun(input: MaximumPoweredRunInput): MaximumRun {
   return governed(found, (length) => runOf(length, 'as stated').length);
 
   type Conditions = 'as stated' | 'at 20' | 'link at 20';
+
+  function addVoltage(limit: CheckName, minimum: Volts, source: SourceKey): void {
+    const ohms = resistanceAtLoadVoltage(pseVoltage, pdPower, minimum);
+    if (ohms === NO_LINE) found.push({ limit, shortfall: minimum - pseVoltage, unit: 'V', source });
+    else addResistance(limit, seen, ohms, source);
+  }
 
   function addResistance(
     limit: CheckName,

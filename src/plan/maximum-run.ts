@@ -2,6 +2,7 @@
 import { requireObject } from '../quantity/guards.ts';
 import { type MaximumPoweredRunInput, maximumPoweredRun } from './maximum-powered-run.ts';
 import { maximumTwoWireRun } from './maximum-two-wire-run.ts';
+import { isPowered } from './one-unknown.ts';
 import type { MaximumRun } from './run-limit.ts';
 import type { TwoWireCircuit, UnequalTwoWireCircuit } from './two-wire-run.ts';
 
@@ -27,5 +28,7 @@ export type MaximumRunInput = MaximumPoweredRunInput | TwoWireCircuit | UnequalT
  */
 export function maximumRun(input: MaximumRunInput): MaximumRun {
   requireObject(input, 'input', 'an object with cable and poeClass, or supplyVoltage, conductor and load');
-  return 'conductor' in input || 'out' in input ? maximumTwoWireRun(input) : maximumPoweredRun(input);
+  return isPowered<MaximumPoweredRunInput, TwoWireCircuit | UnequalTwoWireCircuit>(input)
+    ? maximumPoweredRun(input)
+    : maximumTwoWireRun(input);
 }

@@ -1,6 +1,6 @@
 /** The longest two-wire DC run. @module */
 import type { CheckName } from '../circuit/check.ts';
-import { resistanceAtLimit } from '../circuit/loop-limits.ts';
+import { NO_LINE, resistanceAtLimit } from '../circuit/loop-limits.ts';
 import { requireLoad } from '../circuit/operating-point.ts';
 import { twoWirePerMetre } from '../circuit/voltage-drop.ts';
 import type { Ohms } from '../quantity/units.ts';
@@ -20,15 +20,22 @@ import {
 /** Every limit expressed as a loop resistance, then as a length, at the lowest supply voltage. @internal */
 export function maximumTwoWireRun(input: TwoWireCircuit | UnequalTwoWireCircuit): MaximumRun {
   requireTwoWire(input);
-  const { temperature, load, minimumVoltage, permittedDrop, maximumResistance } = input;
-  const { low } = supplyRange(input.supplyVoltage);
+  const { temperature, load, minimumVoltage, maximumVoltage, permittedDrop, maximumResistance } = input;
+  const { low, high } = supplyRange(input.supplyVoltage);
   const perMetre = twoWirePerMetre(legsAtMaximum(input), temperature);
   const joints = twoWireJoints(input);
   requireLoad(load, 1);
 
   const found: RunLimit[] = [];
   add('collapse', resistanceAtLimit(low, load), 'collapse');
-  for (const { name, loop } of voltageBounds(low, load, minimumVoltage, permittedDrop)) add(name, loop, 'data-sheet');
+  for (const { name, limit, loop } of voltageBounds(low, load, minimumVoltage, permittedDrop)) {
+    if (loop === NO_LINE) found.push({ limit: name, shortfall: limit - low, unit: 'V', source: 'data-sheet' });
+    else add(name, loop, 'data-sheet');
+  }
+  if (maximumVoltage !== undefined) {
+    const excess = high - maximumVoltage;
+    found.push({ limit: 'device-overvoltage', source: 'data-sheet', ...(excess > 0 ? { shortfall: excess, unit: 'V' } : {}) });
+  }
   if (maximumResistance !== undefined) add('device-resistance', maximumResistance, 'data-sheet');
   return governed(found, (length) => length);
 

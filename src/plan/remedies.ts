@@ -1,17 +1,25 @@
-/** Changes that put a failing run right, each computed and checked again. @module */
-import { cable } from '../cable/cable.ts';
-import type { Segment } from '../cable/run-resistance.ts';
-import { awg } from '../conductor/awg.ts';
+/** Changes that put a failing run to a powered device right, each computed and checked again. @module */
+import { type Cable, cable } from '../cable/cable.ts';
+import { isCopper } from '../cable/copper.ts';
+import { type Segment, segmentResistance } from '../cable/run-resistance.ts';
 import type { PseType } from '../ethernet/class-table.ts';
 import type { Metres } from '../quantity/units.ts';
+import { largestOnGrid, smallestOnGrid } from './grid.ts';
 import { checkPoweredRun, type PoweredRunInput } from './powered-run.ts';
 import type { Remedy } from './remedy.ts';
-import { checkTwoWireRun, type TwoWireRunInput } from './two-wire-run.ts';
+
+/** What is at hand. */
+export interface PoweredRemedyOptions {
+  /** Cables in the van that may replace the installed one; none if absent. */
+  readonly cables?: readonly Cable[] | undefined;
+}
 
 /** Two cords, one at each end, of a length that still reaches: below this a person cannot plug anything in. */
 const LEAST_CORDS: Metres = 2;
 /** A run has a plug at each end. */
 const LEAST_CONNECTIONS = 2;
+/** The best a mated plug and jack may be taken to be: 30 to 50 mΩ in IEEE 802.3bt simulations. [Ω] */
+const LEAST_CONNECTION = 0.05;
 
 /**
  * Single changes, any one of which makes a failing run to a powered device pass, least disturbance first.
@@ -22,6 +30,7 @@ const LEAST_CONNECTIONS = 2;
  * the run is held against; `uncertain` verdicts are left as they are.
  *
  * @param input - The run, as for {@link checkPoweredRun}.
+ * @param options - The cables at hand.
  * @returns The changes; none for a run that does not fail, or that no single change puts right.
  * @throws {@link InputError} As {@link checkPoweredRun}.
  * @example A class 4 camera on 90 m of warm cable with thin cords: too long for a signal
@@ -31,12 +40,12 @@ const LEAST_CONNECTIONS = 2;
  *   connections: 4,
  *   poeClass: 4,
  * });
- * remedies.map(({ remedy, to }) => [remedy, to]); // => [['thicker-cords', 24], ['shorter-cords', 8], ['cooler-route', 27], ['shorter-run', 76.3]]
+ * remedies.map(({ remedy, to }) => [remedy, to]); // => [['thicker-cords', 24], ['shorter-cords', 8], ['cooler-route', 27], ['shorter-run', 76.3], ['switch-between', 40]]
  */
-export function poweredRunRemedies(input: PoweredRunInput): Remedy[] {
+export function poweredRunRemedies(input: PoweredRunInput, options: PoweredRemedyOptions = {}): Remedy[] {
   const before = checkPoweredRun(input);
   if (before.verdict.power !== 'fail' && before.verdict.cabling !== 'fail') return [];
-  const { installed, cords = [], connections = 0 } = input;
+  const { installed, cords = [], connections = 0, connectionResistance = 0.2 } = input;
   const type = before.power.limits.type;
   const found: Remedy[] = [];
 
@@ -59,18 +68,27 @@ export function poweredRunRemedies(input: PoweredRunInput): Remedy[] {
   for (let fewer = connections - 1; fewer >= LEAST_CONNECTIONS; fewer--) {
     if (attempt({ connections: fewer }, 'fewer-connections', connections, fewer, 'connections')) break;
   }
+  if (connections > 0) {
+    const better = largestOnGrid(connectionResistance, 100, (ohms) => judge({ connectionResistance: ohms }) !== undefined);
+    if (better >= LEAST_CONNECTION) attempt({ connectionResistance: better }, 'better-connections', connectionResistance, better, 'Ω');
+  }
   const hottest = Math.max(...installed.map(({ temperature = 20 }) => temperature));
   if (hottest > 20) {
     const to = largestOnGrid(hottest, 1, (most) => judge({ installed: cooledTo(installed, most) }) !== undefined);
     if (to >= 20) attempt({ installed: cooledTo(installed, to) }, 'cooler-route', hottest, to, '°C');
   }
   const installedLength = lengthOf(installed);
+  replacements(options.cables ?? []);
   const to = largestOnGrid(
     installedLength,
     10,
     (length) => judge({ installed: scaled(installed, length / installedLength) }) !== undefined,
   );
   if (to > 0) attempt({ installed: scaled(installed, to / installedLength) }, 'shorter-run', installedLength, to, 'm');
+  const middle = balanced(installed);
+  if (installedLength > 0 && middle.every((half) => judge({ installed: half }) !== undefined)) {
+    attemptHalves(middle, installedLength, Math.floor(lengthOf(middle[0]) * 10) / 10);
+  }
   return found;
 
   function judge(change: Partial<PoweredRunInput>): Remedy['verdict'] | undefined {
@@ -78,57 +96,66 @@ export function poweredRunRemedies(input: PoweredRunInput): Remedy[] {
     return verdict.power === 'fail' || verdict.cabling === 'fail' ? undefined : verdict;
   }
 
-  function attempt(change: Partial<PoweredRunInput>, remedy: Remedy['remedy'], from: number, to: number, unit: Remedy['unit']): boolean {
+  function attempt(
+    change: Partial<PoweredRunInput>,
+    remedy: Remedy['remedy'],
+    from: number,
+    to: number,
+    unit: Remedy['unit'],
+    use?: string,
+  ): boolean {
     const verdict = judge(change);
-    if (verdict !== undefined) found.push({ remedy, from, to, unit, verdict });
+    if (verdict !== undefined) found.push({ remedy, from, to, unit, ...(use === undefined ? {} : { use }), verdict });
     return verdict !== undefined;
+  }
+
+  /** The thinnest cable at hand that will do for the whole, and the fewest metres of the thickest for a part. */
+  function replacements(cables: readonly Cable[]): void {
+    const ohms = (one: Cable): number => one.maximumResistancePerMetre;
+    const worst = installed.reduce<Segment | undefined>((a, b) => (a === undefined || ohms(b.cable) > ohms(a.cable) ? b : a), undefined);
+    if (worst === undefined) return;
+    const better = cables.filter((one) => isCopper(one.material) && ohms(one) < ohms(worst.cable)).sort((a, b) => ohms(b) - ohms(a));
+    const whole = (one: Cable): Segment[] => installed.map((piece) => (ohms(one) < ohms(piece.cable) ? { ...piece, cable: one } : piece));
+    const enough = better.find((one) => judge({ installed: whole(one) }) !== undefined);
+    if (enough !== undefined) attempt({ installed: whole(enough) }, 'thicker-cable', worst.cable.gauge, enough.gauge, 'AWG', enough.title);
+    const thickest = better.at(-1);
+    if (thickest === undefined) return;
+    const part = (metres: number): Segment[] =>
+      installed.flatMap((piece) =>
+        piece === worst
+          ? [
+              { ...piece, length: piece.length - metres },
+              { ...piece, cable: thickest, length: metres },
+            ]
+          : [piece],
+      );
+    const metres = smallestOnGrid(worst.length, 10, (length) => judge({ installed: part(length) }) !== undefined);
+    if (metres !== undefined && metres < worst.length)
+      attempt({ installed: part(metres) }, 'replace-part', worst.length, metres, 'm', thickest.title);
+  }
+
+  function attemptHalves(halves: readonly [Segment[], Segment[]], from: Metres, to: Metres): void {
+    const verdicts = halves.map((half) => judge({ installed: half }) as Remedy['verdict']);
+    const [near, far] = verdicts as [Remedy['verdict'], Remedy['verdict']];
+    const worse = (side: keyof Remedy['verdict']) => (near[side] === 'pass' ? far[side] : near[side]);
+    found.push({ remedy: 'switch-between', from, to, unit: 'm', verdict: { power: worse('power'), cabling: worse('cabling') } });
   }
 }
 
-/** Gauges a van carries for two-wire runs, thinnest first. Common practice, no source. */
-const GAUGES: readonly number[] = [22, 20, 18, 16, 14, 12, 10];
-
-/**
- * Single changes, any one of which makes a failing two-wire run pass: a thicker conductor, or a shorter run.
- *
- * @param input - The run, as for {@link checkTwoWireRun}.
- * @returns The changes; none for a run that does not fail.
- * @throws {@link InputError} As {@link checkTwoWireRun}.
- * @example
- * const remedies = twoWireRemedies({
- *   supplyVoltage: { low: 21, high: 27.6 }, conductor: awg(22), length: 90, load: { power: 6 }, minimumVoltage: 19,
- * });
- * remedies.map(({ remedy, to }) => [remedy, to]); // => [['thicker-conductor', 20], ['shorter-run', 58.6]]
- */
-export function twoWireRemedies(input: TwoWireRunInput): Remedy[] {
-  if (checkTwoWireRun(input).verdict !== 'fail') return [];
-  const { conductor, length } = input;
-  const found: Remedy[] = [];
-  for (const to of GAUGES) {
-    const thicker = awg(to, { stranding: conductor.stranding });
-    // A conductor known only by its resistance is compared, and named, by the copper it is equal to.
-    if (thicker.area <= conductor.area) continue;
-    if (attempt({ conductor: thicker }, 'thicker-conductor', equivalentGauge(conductor.diameter), to, 'AWG')) break;
+/** The installed pieces cut where both halves have the same resistance, each with the cords and connections of the whole. */
+function balanced(installed: readonly Segment[]): [Segment[], Segment[]] {
+  const ohms = installed.map((piece) => segmentResistance(piece, 'maximum', 'installed'));
+  let left = ohms.reduce((sum, one) => sum + one, 0) / 2;
+  const near: Segment[] = [];
+  const far: Segment[] = [];
+  for (const [i, piece] of installed.entries()) {
+    const own = ohms[i] as number;
+    const share = own === 0 ? 0 : Math.min(1, left / own);
+    left -= share * own;
+    if (share > 0) near.push({ ...piece, length: piece.length * share });
+    if (share < 1) far.push({ ...piece, length: piece.length * (1 - share) });
   }
-  const to = largestOnGrid(length, 10, (shorter) => judge({ length: shorter }) !== undefined);
-  if (to > 0) attempt({ length: to }, 'shorter-run', length, to, 'm');
-  return found;
-
-  function judge(change: Partial<TwoWireRunInput>): Remedy['verdict'] | undefined {
-    const { verdict } = checkTwoWireRun({ ...input, ...change });
-    return verdict === 'fail' ? undefined : { power: verdict, cabling: 'pass' };
-  }
-
-  function attempt(change: Partial<TwoWireRunInput>, remedy: Remedy['remedy'], from: number, to: number, unit: Remedy['unit']): boolean {
-    const verdict = judge(change);
-    if (verdict !== undefined) found.push({ remedy, from, to, unit, verdict });
-    return verdict !== undefined;
-  }
-}
-
-/** The whole gauge nearest to a diameter (ASTM B258). [AWG] */
-function equivalentGauge(diameter: number): number {
-  return Math.round(36 - 39 * (Math.log(diameter / 0.127) / Math.log(92)));
+  return [near, far];
 }
 
 function lengthOf(pieces: readonly Segment[]): Metres {
@@ -141,16 +168,4 @@ function scaled(pieces: readonly Segment[], factor: number): Segment[] {
 
 function cooledTo(pieces: readonly Segment[], most: number): Segment[] {
   return pieces.map((piece) => ({ ...piece, temperature: Math.min(piece.temperature ?? 20, most) }));
-}
-
-/** The largest multiple of `1/perUnit` under `from` that passes, by halving: longer, or hotter, is never better. */
-function largestOnGrid(from: number, perUnit: number, passes: (value: number) => boolean): number {
-  let low = 0;
-  let high = Math.ceil(from * perUnit);
-  while (high - low > 1) {
-    const middle = Math.floor((low + high) / 2);
-    if (passes(middle / perUnit)) low = middle;
-    else high = middle;
-  }
-  return low / perUnit;
 }

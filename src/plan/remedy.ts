@@ -13,20 +13,34 @@ export type RemedyName =
   | 'shorter-cords'
   /** Fewer plugs, jacks and couplers along the run. */
   | 'fewer-connections'
+  /** Connections with less resistance: cleaned, re-made or of a better kind. */
+  | 'better-connections'
   /** A route, or a bundle, where the installed cable stays cooler. */
   | 'cooler-route'
+  /** The installed cable replaced by one that is at hand. */
+  | 'thicker-cable'
+  /** Only so many metres of it replaced by one that is at hand. */
+  | 'replace-part'
   /** A conductor of a thicker gauge. */
   | 'thicker-conductor'
+  /** Several cores in parallel for each way. */
+  | 'paralleled-cores'
+  /** A supply of a higher voltage that the device still bears when it draws nothing. */
+  | 'higher-supply'
   /** Less installed cable: a nearer switch, or a shorter route. */
-  | 'shorter-run';
+  | 'shorter-run'
+  /** A switch of its own at this distance along the installed cable, where both halves are alike. */
+  | 'switch-between';
 
 /** One change that makes a failing run pass, computed and checked again by the same checks. */
 export interface Remedy {
   readonly remedy: RemedyName;
   readonly from: number;
   readonly to: number;
-  /** The unit of `from` and `to`: a port type, a number of pairs or connections, a gauge, metres or degrees. */
-  readonly unit: 'type' | 'pairs' | 'connections' | 'AWG' | 'm' | '°C';
+  /** The unit of `from` and `to`: a port type, a number of pairs, connections or cores, a gauge, metres, degrees, ohms, volts. */
+  readonly unit: 'type' | 'pairs' | 'connections' | 'cores' | 'AWG' | 'm' | '°C' | 'Ω' | 'V';
+  /** The cable or conductor to use, where one was offered. */
+  readonly use?: string;
   /** The verdicts that the run then has. */
   readonly verdict: { readonly power: Verdict; readonly cabling: Verdict };
 }

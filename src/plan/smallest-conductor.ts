@@ -80,13 +80,14 @@ export function smallestConductor(input: SmallestTwoWireInput | SmallestCableInp
   requireObject(input, 'input', 'a run with candidates');
   requireArray(input.candidates, 'candidates', 'a list of conductors or of cables');
   if (input.candidates.length === 0) throw new InputError('missing', 'candidates', 'at least one candidate', input.candidates);
+  for (const [i, candidate] of input.candidates.entries()) requireObject(candidate, `candidates[${i}]`, 'a conductor or a cable');
   if (isPowered<SmallestCableInput, SmallestTwoWireInput>(input)) {
     const { candidates, length, temperature, ...run } = input;
     return choose(
       candidates,
       (one) => one.maximumResistancePerMetre,
       (one) => poweredChecks({ ...run, installed: [{ cable: one, length, temperature }] }),
-      (one) => ({ cable: one }),
+      (one) => ({ cable: { ...one } }),
     );
   }
   const { candidates, ...run } = input;
@@ -94,7 +95,7 @@ export function smallestConductor(input: SmallestTwoWireInput | SmallestCableInp
     candidates,
     (one) => toMaximum(one).resistancePerMetre,
     (one) => twoWireChecks({ ...run, conductor: one }),
-    (one) => ({ conductor: one }),
+    (one) => ({ conductor: { ...one } }),
   );
 }
 
@@ -108,7 +109,7 @@ function choose<T extends { readonly name: string }>(
     const resistancePerMetre = resistance(candidate);
     const checks = checksOf(candidate);
     const governing = checks.length === 0 ? undefined : governingCheck(checks);
-    const passes = checks.every(({ verdict }) => verdict !== 'fail');
+    const passes = checks.every(({ verdict, margin }) => verdict !== 'fail' && margin >= 0);
     return { candidate, resistancePerMetre, governing, passes };
   });
   judged.sort((a, b) => b.resistancePerMetre - a.resistancePerMetre);

@@ -1,6 +1,8 @@
 /** Solving a run for the one quantity that is left open, with the run's own checks as the judges. @module */
 import type { Check, CheckName, CheckUnit } from '../circuit/check.ts';
 import type { SourceKey } from '../sources/sources.ts';
+import { passesAt } from './absent-checks.ts';
+import { edge } from './edge.ts';
 
 /** One limit and the value it alone would allow. */
 export interface UnknownLimit {
@@ -40,10 +42,16 @@ export interface Unsolvable {
  * The value furthest from `best` towards `worst` at which no check fails, to the last bit, and each check's own.
  *
  * Every check is monotone in the quantity, so each has one edge between the two ends; it is found by halving on the
- * check itself, and the value returned is the side of the edge that passes: put back, it passes.
+ * check itself, and the value returned is the side of the edge that passes: put back, it passes. `landmarks`, in order
+ * from `best` to `worst`, are where rules begin or end to speak.
  * @internal
  */
-export function solveUnknown(best: number, worst: number, checksAt: (value: number) => readonly Check[]): Solved {
+export function solveUnknown(
+  best: number,
+  worst: number,
+  checksAt: (value: number) => readonly Check[],
+  landmarks: readonly number[] = [],
+): Solved {
   const memory = new Map<number, readonly Check[]>();
   const at = (value: number): readonly Check[] => {
     let checks = memory.get(value);
@@ -53,22 +61,21 @@ export function solveUnknown(best: number, worst: number, checksAt: (value: numb
     }
     return checks;
   };
-  // A check that is gone was overtaken: a line that carries nothing has no voltage at its end to be judged.
-  const passes = (name: CheckName, value: number): boolean => {
-    const check = at(value).find((one) => one.name === name);
-    return check !== undefined && check.verdict !== 'fail';
-  };
+  const passes = (name: CheckName, value: number): boolean => passesAt(name, at(value));
+  // Some rules only speak in part of the range, as those for warm cable do: all that speak at any stop are asked.
+  const stops = [best, ...landmarks, worst];
+  const named = new Map([...stops].reverse().flatMap((stop) => at(stop).map((check) => [check.name, check] as const)));
   const edges = new Map<CheckName, number>();
-  for (const { name } of at(best)) {
-    if (passes(name, best) && !passes(name, worst))
-      edges.set(
-        name,
-        edge(best, worst, (value) => passes(name, value)),
-      );
+  for (const name of named.keys()) {
+    const first = stops.findIndex((stop) => !passes(name, stop));
+    if (first <= 0) continue;
+    const [good, bad] = [stops[first - 1] as number, stops[first] as number];
+    const found = edge(good, bad, (value) => passes(name, value));
+    edges.set(name, found);
   }
   const collapse = edges.get('collapse');
-  const limits = at(best).map(({ name, verdict, margin, unit, source }): UnknownLimit => {
-    if (verdict === 'fail') return { limit: name, shortfall: -margin, unit, source };
+  const limits = [...named.values()].map(({ name, margin, unit, source }): UnknownLimit => {
+    if (!passes(name, best)) return { limit: name, shortfall: -margin, unit, source };
     const value = edges.get(name);
     // An edge that is just where the line gives way is collapse's, not this limit's own.
     return value === undefined || (name !== 'collapse' && value === collapse) ? { limit: name, source } : { limit: name, value, source };
@@ -86,16 +93,4 @@ export function solveUnknown(best: number, worst: number, checksAt: (value: numb
   }
   if (governing === undefined) return { feasible: true, unbounded: true, limits };
   return { feasible: true, value: governing.value, governedBy: governing.limit, limits };
-}
-
-/** The last double that passes between one that does and one that does not. @internal */
-export function edge(good: number, bad: number, passes: (value: number) => boolean): number {
-  let inside = good;
-  let outside = bad;
-  for (;;) {
-    const middle = inside + (outside - inside) / 2;
-    if (middle === inside || middle === outside) return inside;
-    if (passes(middle)) inside = middle;
-    else outside = middle;
-  }
 }

@@ -9,7 +9,7 @@ import {
   verdictOf,
   worstVerdict,
 } from '../circuit/check.ts';
-import { resistanceAtLimit, resistanceAtVoltage } from '../circuit/loop-limits.ts';
+import { NO_LINE, resistanceAtLimit, resistanceAtVoltage } from '../circuit/loop-limits.ts';
 import { type Load, type OperatingPoint, operatingPoint } from '../circuit/operating-point.ts';
 import { legsOf, type TwoWireLegs, twoWirePerMetre } from '../circuit/voltage-drop.ts';
 import type { Conductor } from '../conductor/conductor.ts';
@@ -133,11 +133,12 @@ export function checkTwoWireRun(input: TwoWireRunInput | UnequalTwoWireRunInput)
   }
   if (atLowest.feasible) {
     for (const bound of voltageBounds(low, load, minimumVoltage, permittedDrop)) {
+      const bounded = bound.loop !== undefined && bound.loop !== NO_LINE;
       const passes = bound.loop === undefined || resistance <= bound.loop;
       const value = bound.name === 'device-voltage' ? atLowest.loadVoltage : atLowest.dropFraction;
       const margin = bound.name === 'device-voltage' ? value - bound.limit : bound.limit - value;
       const check = { ...judged(bound.name, value, bound.limit, bound.unit, margin, passes), source: 'data-sheet' as const };
-      checks.push(bound.loop === undefined ? check : { ...check, loop: { limit: bound.loop, margin: bound.loop - resistance } });
+      checks.push(bounded ? { ...check, loop: { limit: bound.loop as Ohms, margin: (bound.loop as Ohms) - resistance } } : check);
     }
   }
   if (maximumVoltage !== undefined) {

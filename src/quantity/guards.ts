@@ -62,6 +62,7 @@ export function requireTemperature(value: number, parameter: string): void {
  * @internal
  */
 export function requireInteger(value: number, low: number, high: number, parameter: string): void {
+  // Number.isInteger is false of every other type, a bigint and a symbol among them.
   if (Number.isInteger(value) && value >= low && value <= high) return;
   refuse(value, parameter, `a whole number from ${low} to ${high}`);
 }

@@ -1,5 +1,5 @@
 /** Reading a quantity as people write it: `212 ft`, `13 ohm`, `0.22 mm2`, `104 degF`. @module */
-import { COLDEST, HOTTEST, LARGEST, SMALLEST } from './guards.ts';
+import { COLDEST, HOTTEST, LARGEST, requireObject, requireOneOf, SMALLEST } from './guards.ts';
 import { InputError } from './input-error.ts';
 
 /** The kinds of quantity that can be read, each with the unit it is returned in. */
@@ -121,6 +121,9 @@ const UNITS: Readonly<Record<string, readonly [QuantityName, number, number]>> =
   kelvins: ['temperatureDifference', 1, 1],
 };
 
+/** Longer texts are not quantities. */
+const LONGEST_TEXT = 1000;
+
 const NUMBER_AND_UNIT = /^([+-]?(?:\d+(?:\.\d*)?|\.\d+)(?:[eE][+-]?\d+)?)\s*(.*)$/;
 
 /**
@@ -142,13 +145,21 @@ const NUMBER_AND_UNIT = /^([+-]?(?:\d+(?:\.\d*)?|\.\d+)(?:[eE][+-]?\d+)?)\s*(.*)
  * parseQuantity('104 degF'); // => { quantity: 'temperature', value: 40, unit: '°C' }
  */
 export function parseQuantity(text: string, options: ParseQuantityOptions = {}): ParsedQuantity {
+  requireObject(options, 'options', 'an object with quantity and decimalComma');
   const wanted = options.quantity;
+  if (wanted !== undefined) requireOneOf(wanted, Object.keys(WORD), 'options.quantity');
   const example = wanted === undefined ? 'a number with its unit, such as 65 m or 13 ohm' : `a ${WORD[wanted]}`;
   if (typeof text !== 'string') throw new InputError('type', 'text', example, text);
+  // Nobody writes a quantity as long as this, and what looks for one would look for long.
+  if (text.length > LONGEST_TEXT) throw new InputError('unreadable', 'text', example, text);
 
   const match = NUMBER_AND_UNIT.exec(tidy(text, options.decimalComma === true, example));
   if (match === null) throw new InputError('unreadable', 'text', example, text);
-  const magnitude = Number(match[1]);
+  // `+ 0` turns a -0 into 0.
+  const magnitude = Number(match[1]) + 0;
+  if (magnitude === 0 && /[1-9]/.test((match[1] as string).replace(/e.*/i, ''))) {
+    throw new InputError('range', 'text', `${example}, of 0, or from 1e-12 to 1e12 in its SI unit`, text);
+  }
   const spelling = (match[2] as string).trim();
 
   if (spelling === '') {

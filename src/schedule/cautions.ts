@@ -4,11 +4,16 @@ import type { RunReport } from './report.ts';
 /** Above this a two-wire circuit is no longer of the harmless kind. Common practice, no source. [V] */
 const HARMLESS_DC = 60;
 
+const BUNDLES_JUDGED =
+  'Heat: bundles are judged by a model that may be off by 10 % or more, each as if all its cables were loaded like the run itself, and only where a bundle is stated; an ampacity table of the local code comes first. Hot cable can start a fire: keep bundles well within their limits, and measure the middle of a full one.';
+
 /** The cautions that concern this schedule. @internal */
 export function cautionsFor(runs: readonly RunReport[]): string[] {
   const cautions = [
     'This is arithmetic, not a licence: it judges the figures it was given. The local electrical code, the makers’ instructions and a licensed practitioner come first.',
-    'Heat: cable runs at the temperatures stated here; how far a bundle warms itself, and the temperature and current ratings of the cable, are not judged. Measure or calculate them before filling a bundle with powered runs.',
+    runs.some((run) => run.kind === 'powered' && run.heat !== undefined)
+      ? BUNDLES_JUDGED
+      : 'Heat: cable runs at the temperatures stated here; how far a bundle warms itself, and the temperature and current ratings of the cable, are not judged. Measure or calculate them before filling a bundle with powered runs.',
     'Switches and supplies are fed from the mains: only a person licensed for it works on that side, with it switched off.',
   ];
   if (runs.some(({ kind }) => kind === 'two-wire')) {

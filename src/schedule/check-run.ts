@@ -5,11 +5,14 @@ import type { OperatingPoint } from '../circuit/operating-point.ts';
 import type { PowerAtPd } from '../ethernet/power-at-pd.ts';
 import type { CablingStandard } from '../plan/cabling-rules.ts';
 import { checkPoweredRun, type PoweredRunInput } from '../plan/powered-run.ts';
-import { poweredRunRemedies, twoWireRemedies } from '../plan/remedies.ts';
+import { poweredRunRemedies } from '../plan/remedies.ts';
+import { twoWireRemedies } from '../plan/two-wire-remedies.ts';
 import { checkTwoWireRun, supplyRange } from '../plan/two-wire-run.ts';
 import { requireObject, requireOneOf } from '../quantity/guards.ts';
 import { InputError } from '../quantity/input-error.ts';
 import type { Watts } from '../quantity/units.ts';
+import { asBuilt, beside } from './as-built.ts';
+import { judgedInBundle } from './bundle-heat.ts';
 import type { FarEnd, PoweredRunReport, ReportedCheck, ReportedPiece, RunReport, TwoWireRunReport } from './report.ts';
 import type { ScheduledPoweredRun, ScheduledRun, ScheduledSwitch, ScheduledTwoWireRun } from './schedule.ts';
 import { emptyShelf, type Shelf } from './shelf.ts';
@@ -41,7 +44,7 @@ export interface CheckRunOptions {
  *   input: { poeClass: 4, installed: [{ cable: cable('cat6'), length: 94 }], connections: 2 },
  * });
  * [run.verdict.power, run.verdict.cabling, run.remedies.map(({ remedy, to }) => [remedy, to])];
- * // => ['pass', 'fail', [['shorter-run', 90]]]
+ * // => ['pass', 'fail', [['shorter-run', 90], ['switch-between', 47]]]
  */
 export function checkRun(run: ScheduledRun, options: CheckRunOptions = {}): RunReport {
   requireObject(run, 'run', 'a run of a schedule');
@@ -67,12 +70,16 @@ export function poweredReport(
     throw new InputError('conflict', 'options.switch', `the switch that the run names, '${run.switch}'`, feed.switch);
   }
   const input: PoweredRunInput = { ...run.input, pseType: feed?.type, pseVoltage: feed?.minimumVoltage, cabling, marginalBelow };
-  const judged = checkPoweredRun(input);
+  // Most runs are neither measured nor in a bundle that is known.
+  const built = run.measured === undefined ? input : asBuilt(input, run.measured);
+  const bundled = run.bundle === undefined ? undefined : judgedInBundle(built, run.bundle);
+  const judged = bundled === undefined ? checkPoweredRun(built) : bundled.judged;
+  const heat = bundled?.heat;
   const { power, resistance, grantedClass } = judged;
   const { power: powerVerdict, cabling: cablingVerdict } = judged.verdict;
   const { poeClass, installed, cords, connections = 0 } = run.input;
   const fails = powerVerdict === 'fail' || cablingVerdict === 'fail';
-  const worst = worse(powerVerdict, cablingVerdict);
+  const worst = heat === undefined ? worse(powerVerdict, cablingVerdict) : worse(worse(powerVerdict, cablingVerdict), heat.verdict);
   const powerChecks = shelf.checks(judged.powerChecks);
   const cablingChecks = shelf.checks(judged.cablingChecks);
   const at = judged.powerChecks.indexOf(judged.governing);
@@ -89,13 +96,13 @@ export function poweredReport(
     pseType: power.limits.type,
     pairs: power.limits.pairs,
     supplyVoltage: shelf.voltage(power.pseVoltage, power.pseVoltage),
-    pieces: piecesOf(installed, cords, shelf),
+    pieces: piecesOf(bundled === undefined ? installed : bundled.input.installed, cords, shelf),
     connections,
     installedLength: judged.installedLength,
     channelLength: judged.channelLength,
     loops: { pairLoop: resistance.pairLoop, twoPair: resistance.twoPair, fourPair: resistance.fourPair },
     pairLoopAt20: judged.at20.pairLoop,
-    meterReading: judged.meterReading,
+    meterReading: run.measured === undefined ? judged.meterReading : checkPoweredRun(input).meterReading,
     farEnd: poweredFarEnd(power),
     availablePower: power.available,
     allowedPower: power.allowed,
@@ -104,12 +111,18 @@ export function poweredReport(
     verdict: shelf.verdict(powerVerdict, cabling === 'none' ? undefined : cablingVerdict),
     outcome: allocation === 'denied' && worst !== 'fail' ? 'denied' : worst,
     governing: (at < 0 ? cablingChecks[judged.cablingChecks.indexOf(judged.governing)] : powerChecks[at]) as ReportedCheck,
-    remedies: fails ? poweredRunRemedies(input) : NO_REMEDIES,
+    remedies: fails ? poweredRunRemedies(bundled === undefined ? built : bundled.input) : NO_REMEDIES,
     notes: feed !== undefined && grantedClass === poeClass ? NO_NOTES : notesOn(run, feed, power.limits.type, grantedClass),
   };
   if (run.device !== undefined) report.device = run.device;
   if (run.line !== undefined) report.line = run.line;
   if (allocation !== undefined) report.allocation = allocation;
+  if (heat !== undefined) {
+    report.heat = heat;
+    const [hottest] = [...heat.checks].sort((a, b) => a.marginFraction - b.marginFraction);
+    if (heat.verdict === 'fail' && !fails && hottest !== undefined) report.governing = hottest;
+  }
+  if (run.measured !== undefined) report.measured = beside(input, run.measured);
   return report;
 }
 

@@ -30,6 +30,9 @@ export const CHECK_WORDS: Readonly<Record<CheckName, { readonly title: string; r
   'conductor-gauge': { title: 'Thinnest conductor', limit: 'most' },
   'cable-temperature': { title: 'Hottest piece', limit: 'most' },
   material: { title: 'Copper conductors', limit: 'least' },
+  'conductor-temperature': { title: 'Middle of the bundle', limit: 'most' },
+  'bundle-rise': { title: 'Rise of the bundle', limit: 'most' },
+  ampacity: { title: 'Current of a conductor', limit: 'most' },
 };
 
 /** Value, limit and margin of a check for a table, each in no more columns than given (the sign of a limit apart). @internal */
@@ -130,6 +133,12 @@ export function reason(check: ReportedCheck, run: RunReport, standard: string): 
       return `the thinnest conductor is ${value}; ${standard} allows nothing thinner than ${limit}`;
     case 'cable-temperature':
       return `the hottest piece is at ${value}; cabling is for at most ${limit}`;
+    case 'conductor-temperature':
+      return `the middle of its bundle gets to ${value}; the cable is rated for ${limit}`;
+    case 'bundle-rise':
+      return `its bundle gets ${value} warmer than the air; ${limit} is recommended`;
+    case 'ampacity':
+      return `each conductor carries ${value}; the code allows ${limit} in this bundle`;
     case 'material':
       return `${value} of the pieces have copper conductors; power over Ethernet needs copper in all of them`;
   }

@@ -29,6 +29,9 @@ export type RunColumn =
   | 'cords'
   | 'connections'
   | 'ambient'
+  | 'bundle'
+  | 'installation'
+  | 'measuredLoop'
   | 'priority'
   | 'supply'
   | 'load';
@@ -56,6 +59,9 @@ export const RUN_COLUMNS: Readonly<Record<RunColumn, Column>> = {
   cords: { title: 'Cords', also: ['cord', 'patchcords'], quantity: METRES, allowed: 'each a length and a kind, such as 2 m cord-24 + 5 m 28 AWG; kinds are 24, 26 and 28 AWG' },
   connections: { title: 'Connections', also: ['connection'], allowed: 'a whole number from 0 to 1000' },
   ambient: { title: 'Ambient', also: ['temperature', 'ambienttemperature'], quantity: ['temperature'], allowed: 'a temperature from -100 to 400 °C, such as 35 °C or 95 degF' },
+  bundle: { title: 'Bundle', also: ['bundlesize', 'cablesinbundle'], allowed: 'how many cables lie together, a whole number from 1 to 10000' },
+  installation: { title: 'Installation', also: [], allowed: 'open air, closed conduit or drum' },
+  measuredLoop: { title: 'Measured loop', also: ['measured', 'measuredloops', 'measuredresistance'], quantity: ['resistance'], allowed: 'what a meter read on shorted pairs of the installed cable, such as 14.1 ohm, or up to four in the order of the pins: 14.1 ohm + 14.2 ohm' },
   priority: { title: 'Priority', also: [], allowed: 'critical, high or low' },
   supply: { title: 'Supply', also: ['supplyvoltage'], quantity: VOLTS, allowed: 'a voltage above 0, such as 24 V, or a range from low to high, such as 21 V to 27.6 V' },
   load: { title: 'Load', also: [], quantity: ['power', 'current', 'resistance'], allowed: 'above 0 and with its unit: 6 W, 250 mA or 96 ohm' },

@@ -1,6 +1,7 @@
 /** A report as CSV: one line for every run, unrounded, safe to open in a spreadsheet. @module */
 import type { CheckName } from '../circuit/check.ts';
 import { requireObject } from '../quantity/guards.ts';
+import { heatOf, measuredOf } from './bundle-words.ts';
 import { CHECK_WORDS } from './check-words.ts';
 import type { Report, RunReport } from './report.ts';
 import { combination, whatIsTheMatter, whatOf, whatToDo } from './run-words.ts';
@@ -30,12 +31,20 @@ import { combination, whatIsTheMatter, whatOf, whatToDo } from './run-words.ts';
 export function reportCsv(report: Report): string {
   requireObject(report, 'report', 'a report of checkSchedule');
   const standard = report.settings.cabling;
-  const lines = [`${HEADS.map(textCell).join(',')}\r\n`];
-  for (const run of report.runs) lines.push(`${cells(run, standard).join(',')}\r\n`);
+  // Columns of bundles and measurements only where there are any, so that files without them stay as they were.
+  const isWarm = report.runs.some((run) => heatOf(run) !== undefined || measuredOf(run) !== undefined);
+  const heads = isWarm ? [...HEADS, ...WARM_HEADS] : HEADS;
+  const lines = [`${heads.map(textCell).join(',')}\r\n`];
+  for (const run of report.runs) {
+    const row = cells(run, standard);
+    if (isWarm) row.push(...warmCells(run));
+    lines.push(`${row.join(',')}\r\n`);
+  }
   return lines.join('');
 }
 
-const CHECKS = Object.keys(CHECK_WORDS) as readonly CheckName[];
+const HEAT_CHECKS: readonly CheckName[] = ['conductor-temperature', 'bundle-rise', 'ampacity'];
+const CHECKS = (Object.keys(CHECK_WORDS) as CheckName[]).filter((name) => !HEAT_CHECKS.includes(name));
 
 const HEADS: readonly string[] = [
   'Run',
@@ -79,8 +88,52 @@ const HEADS: readonly string[] = [
   'Why',
   'What to do',
   'Notes',
-  ...CHECKS.flatMap((name) => [`${name}: value`, `${name}: limit`, `${name}: margin`, `${name}: verdict`]),
+  ...CHECKS.flatMap(checkHeads),
 ];
+
+const WARM_HEADS: readonly string[] = [
+  'Bundle (cables)',
+  'Installation',
+  'Bundle rise (K)',
+  'Conductors (degC)',
+  'Heat',
+  'Largest bundle (cables)',
+  'Measured (ohm)',
+  'Expected, least (ohm)',
+  'Expected, most (ohm)',
+  'Measured is',
+  'Consistent with',
+  ...HEAT_CHECKS.flatMap(checkHeads),
+];
+
+function checkHeads(name: CheckName): string[] {
+  return [`${name}: value`, `${name}: limit`, `${name}: margin`, `${name}: verdict`];
+}
+
+function warmCells(run: RunReport): string[] {
+  const heat = heatOf(run);
+  const measured = measuredOf(run);
+  const way = heat?.installation;
+  return [
+    numberCell(heat?.cables),
+    way === undefined ? '' : typeof way === 'string' ? way : textCell(`${way.filmCoefficient} W/(m²·K)`),
+    numberCell(heat?.rise),
+    numberCell(heat?.temperature),
+    heat?.verdict ?? '',
+    numberCell(heat?.largestBundle),
+    measured?.readings.map(({ ohms }) => ohms).join(' ') ?? '',
+    numberCell(measured?.expected.low),
+    numberCell(measured?.expected.high),
+    measured?.status ?? '',
+    measured?.consistentWith.join(' ') ?? '',
+    ...HEAT_CHECKS.flatMap((name) => {
+      const check = heat?.checks.find((other) => other.name === name);
+      return check === undefined
+        ? ['', '', '', '']
+        : [numberCell(check.value), numberCell(check.limit), numberCell(check.margin), check.verdict];
+    }),
+  ];
+}
 
 function cells(run: RunReport, standard: string): string[] {
   const { farEnd, governing } = run;

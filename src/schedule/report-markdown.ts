@@ -1,12 +1,13 @@
 /** A report as Markdown: the same words as on a terminal, in tables. @module */
 import { requireObject } from '../quantity/guards.ts';
 import { amount, count, fixed } from './amount.ts';
+import { bundleFindings, bundleInWords, heatOf, measuredInWords, measuredOf } from './bundle-words.ts';
 import { CHECK_WORDS, checkFigures } from './check-words.ts';
 import { assumptions, faults, placeOf, rowsInWords } from './finding-words.ts';
 import { plain } from './plain-text.ts';
-import type { Report, RunReport } from './report.ts';
+import type { Report, ReportedHeat, ReportedMeasurement, RunReport } from './report.ts';
 import { budgetInWords, deniedInWords, meaning, OUTCOMES, oneLine, settingsInWords, sourcesOf, worstInWords } from './report-words.ts';
-import { combination, isPlainPass, verdictWords, whatIsTheMatter, whatOf, whatToDo, whereFrom, word } from './run-words.ts';
+import { checksOf, combination, isPlainPass, verdictWords, whatIsTheMatter, whatOf, whatToDo, whereFrom, word } from './run-words.ts';
 
 /**
  * A report as Markdown (CommonMark with the tables of GFM).
@@ -57,6 +58,22 @@ export function reportMarkdown(report: Report): string {
     ),
     ...section('Every run', table(RUN_HEADS, report.runs.map(runCells))),
     ...section('Checks of the runs that do not plainly pass', table(CHECK_HEADS, notPlain.flatMap(checkCells))),
+    ...section(
+      'Heat of bundles',
+      table(
+        ['Run', 'Bundle', 'Rise, K', 'Conductors, °C', 'Verdict'],
+        report.runs.flatMap((run) => (heatOf(run) === undefined ? [] : [heatCells(run.run, heatOf(run) as ReportedHeat)])),
+      ),
+    ),
+    ...section(
+      'Measured beside expected',
+      table(
+        ['Run', 'What the meter read, and what that is consistent with'],
+        report.runs.flatMap((run) =>
+          measuredOf(run) === undefined ? [] : [[run.run, measuredInWords(measuredOf(run) as ReportedMeasurement)]],
+        ),
+      ),
+    ),
     ...section('Switches', table(['Switch', 'Type', 'Ports', 'Power', 'Notes'], report.switches.map(switchCells))),
     ...section('Totals', totals()),
     ...section(
@@ -152,10 +169,21 @@ function runCells(run: RunReport): string[] {
 }
 
 function checkCells(run: RunReport): string[][] {
-  return [...run.powerChecks, ...run.cablingChecks].map((check) => {
+  return checksOf(run).map((check) => {
     const { value, limit, margin, share } = checkFigures(check);
     return [run.run, CHECK_WORDS[check.name].title, value, limit, margin, share, word(check.verdict)];
   });
+}
+
+function heatCells(run: string, heat: ReportedHeat): string[] {
+  const { rise, temperature, verdict } = heat;
+  return [
+    run,
+    [bundleInWords(heat), ...bundleFindings(heat)].join('; '),
+    rise === undefined ? '-' : fixed(rise, 1),
+    temperature === undefined ? '-' : fixed(temperature, 1),
+    word(verdict),
+  ];
 }
 
 function switchCells(entry: Report['switches'][number]): string[] {

@@ -1,12 +1,14 @@
 /** A report for a terminal: what fails first, one line for every run, figures where there is something to see. @module */
 import { requireInteger, requireObject } from '../quantity/guards.ts';
 import { amount, count, fixed, percent } from './amount.ts';
+import { heatInWords, heatOf, measuredInWords, measuredOf } from './bundle-words.ts';
 import { CHECK_WORDS, checkFigures } from './check-words.ts';
 import { assumptions, faults, placeOf, rowsInWords } from './finding-words.ts';
 import { left, plain, right, widthOf, wrap } from './plain-text.ts';
 import type { Report, ReportedCheck, RunReport, SwitchReport } from './report.ts';
 import { budgetInWords, deniedInWords, meaning, OUTCOMES, oneLine, settingsInWords, sourcesOf, worstInWords } from './report-words.ts';
 import {
+  checksOf,
   combination,
   farEndInWords,
   isDenied,
@@ -77,6 +79,14 @@ export function reportText(report: Report, options: ReportTextOptions = {}): str
     ...section('What is uncertain, and what would settle it', report.runs.filter(({ outcome }) => outcome === 'uncertain').map(trouble)),
     ...section('Every run', everyRun()),
     ...section('Figures of the runs that do not plainly pass', report.runs.filter((run) => !isPlainPass(run)).map(figures)),
+    ...section(
+      'Heat of bundles',
+      report.runs.flatMap((run) => fact(run, heatOf(run), heatInWords)),
+    ),
+    ...section(
+      'Measured beside expected',
+      report.runs.flatMap((run) => fact(run, measuredOf(run), measuredInWords)),
+    ),
     ...section('Switches', report.switches.map(switchLines)),
     ...section('Totals', totals()),
     ...section(
@@ -118,6 +128,10 @@ export function reportText(report: Report, options: ReportTextOptions = {}): str
 
   function title(run: RunReport): string {
     return `${run.run}${run.device === undefined ? '' : `, ${run.device}`}`;
+  }
+
+  function fact<T>({ run }: RunReport, about: T | undefined, words: (about: T) => string): string[] {
+    return about === undefined ? [] : [line(`${run}: ${words(about)}`, '  - ', '    ')];
   }
 
   function trouble(run: RunReport, index: number): string {
@@ -178,7 +192,7 @@ export function reportText(report: Report, options: ReportTextOptions = {}): str
     ];
     for (const [name, fact] of facts) text += line(fact, `  ${left(name, 8)}`, ' '.repeat(10));
     for (const note of run.notes) text += line(note, `  ${left('Note', 8)}`, ' '.repeat(10));
-    const checks = [...run.powerChecks, ...run.cablingChecks];
+    const checks = checksOf(run);
     if (checks.length > 0)
       text += `  ${left('Check', titleWidth)}${right('Value', 12)}${right('Limit', 14)}${right('Margin', 13)}  Verdict\n`;
     for (const check of checks) text += checkLine(check);

@@ -1,7 +1,9 @@
 /** Parts that the text and the Markdown report say in the same words. @module */
+
 import { source } from '../sources/source.ts';
 import type { SourceKey } from '../sources/sources.ts';
 import { amount, count, percent } from './amount.ts';
+import { heatOf } from './bundle-words.ts';
 import { CHECK_WORDS } from './check-words.ts';
 import type { Report, ReportedPort, RunOutcome, SwitchReport } from './report.ts';
 
@@ -67,9 +69,12 @@ export function worstInWords({ worstRun }: Report['totals']): string | undefined
 /** Every document a limit of this report comes from, with how sure that is. @internal */
 export function sourcesOf(report: Report): string[] {
   const keys = new Set<SourceKey>();
-  for (const { powerChecks, cablingChecks } of report.runs) {
+  for (const run of report.runs) {
+    const { powerChecks, cablingChecks } = run;
+    const heat = heatOf(run);
     for (const { source: key } of powerChecks) keys.add(key);
     for (const { source: key } of cablingChecks) keys.add(key);
+    if (heat !== undefined) for (const { source: key } of heat.checks) keys.add(key);
   }
   for (const { budget } of report.switches) if (budget !== undefined) keys.add(budget.source);
   return [...keys].sort().map((key) => {

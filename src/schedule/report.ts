@@ -1,10 +1,14 @@
 /** What a checked schedule says, as plain data: unrounded, JSON-safe, the same for every format. @module */
+import type { ExplanationName } from '../cable/field/explanations.ts';
+import type { Installation } from '../cable/heat/bundle-rise.ts';
+import type { RunPair } from '../cable/unbalance.ts';
 import type { Check, Verdict } from '../circuit/check.ts';
 import type { PoeClassNumber, PseType } from '../ethernet/class-table.ts';
 import type { CablingStandard } from '../plan/cabling-rules.ts';
+import type { BundleFinding } from '../plan/heat/check-bundle.ts';
 import type { Remedy } from '../plan/remedy.ts';
 import type { BudgetedPort, PortPriority, SwitchBudget } from '../plan/switch-budget.ts';
-import type { Amperes, Celsius, Metres, Ohms, Volts, Watts } from '../quantity/units.ts';
+import type { Amperes, Celsius, Kelvins, Metres, Ohms, Volts, Watts } from '../quantity/units.ts';
 import type { Finding, FindingSeverity } from './finding.ts';
 
 /** What becomes of a run: its worst verdict, or `denied` where it would not fail but its switch has no power left for it. */
@@ -80,6 +84,34 @@ interface RunReportCommon {
   readonly notes: readonly string[];
 }
 
+/** What the bundle of a run does to it. */
+export interface ReportedHeat {
+  readonly cables: number;
+  readonly installation: Installation;
+  /** Of the installed piece that rises most, above its air; absent where it has no steady figure. [K] */
+  readonly rise?: Kelvins;
+  /** Of the hottest conductors; absent where they have no steady figure. [°C] */
+  readonly temperature?: Celsius;
+  readonly checks: readonly ReportedCheck[];
+  readonly verdict: Verdict;
+  readonly findings: readonly BundleFinding[];
+  /** The most cables with which the run passes power, cabling and heat, where as it is it does not. */
+  readonly largestBundle?: number;
+}
+
+/** What was measured, beside what was expected. */
+export interface ReportedMeasurement {
+  readonly readings: readonly { readonly pair: RunPair /** [Ω] */; readonly ohms: Ohms }[];
+  /** Of the installed cable as described, from 20 °C to its ambient. [Ω] */
+  readonly expected: { readonly low: Ohms; readonly high: Ohms };
+  /** Whether the run as described could read so: consistent is not proved. */
+  readonly status: 'consistent' | 'inconsistent';
+  /** By how much every reading misses. [Ω] */
+  readonly distance: Ohms;
+  /** What could be so instead, each on its own. */
+  readonly consistentWith: readonly ExplanationName[];
+}
+
 /** A run to a powered device, judged. */
 export interface PoweredRunReport extends RunReportCommon {
   readonly kind: 'powered';
@@ -102,6 +134,10 @@ export interface PoweredRunReport extends RunReportCommon {
   readonly availablePower: Watts;
   /** What the class allows the device to draw. [W] */
   readonly allowedPower: Watts;
+  /** Absent where no bundle is stated. */
+  readonly heat?: ReportedHeat;
+  /** Absent where nothing was measured; loops and power are otherwise those of the highest pair as measured. */
+  readonly measured?: ReportedMeasurement;
 }
 
 /** A two-wire DC run, judged. */

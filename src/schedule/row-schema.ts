@@ -14,6 +14,11 @@ type RunValue =
   | 'connections'
   | 'coldest'
   | 'hottest'
+  | 'bundle'
+  | 'installation'
+  | 'leastReading'
+  | 'greatestReading'
+  | 'readings'
   | 'priority'
   | 'supply'
   | 'load';
@@ -33,6 +38,11 @@ const RUN_ROW = /* @__PURE__ */ (() =>
     connections: z.int().min(0).max(1000).optional(),
     coldest: z.number().min(-100).optional(),
     hottest: z.number().max(400).optional(),
+    bundle: z.int().min(1).max(10_000).optional(),
+    installation: z.enum(['open-air', 'closed-conduit', 'wound-drum']).optional(),
+    leastReading: z.number().positive().optional(),
+    greatestReading: z.number().max(100_000).optional(),
+    readings: z.int().max(4).optional(),
     priority: z.enum(['critical', 'high', 'low']).optional(),
     supply: z.number().positive().optional(),
     load: z.number().positive().optional(),

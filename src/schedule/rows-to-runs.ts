@@ -1,5 +1,7 @@
 /** From the rows of a table to the runs of a schedule, a bad cell costing only what depends on it. @module */
+import type { Installation } from '../cable/heat/bundle-rise.ts';
 import type { Segment } from '../cable/run-resistance.ts';
+import type { RunPair } from '../cable/unbalance.ts';
 import type { PoeClassNumber } from '../ethernet/class-table.ts';
 import { poeClass } from '../ethernet/poe-class.ts';
 import type { ResistanceLimit } from '../plan/device-resistance.ts';
@@ -140,14 +142,62 @@ function poweredRun(row: TableRow, name: string, cells: RunCells, said: Said): D
   if (pdPower !== undefined) input.pdPower = pdPower;
   if (minimumVoltage !== undefined) input.minimumVoltage = minimumVoltage;
   if (maximumResistance !== undefined) input.maximumResistance = maximumResistance;
-  return cells.device === undefined
+  const run = poweredDraft(row, name, cells.device, switchName, port, priority, input);
+  if (!cells.bundle.empty || !cells.installation.empty) bundled(row, whose, cells, run, said);
+  if (!cells.measuredLoop.empty) measured(row, whose, cells, run, said);
+  return run;
+}
+
+function poweredDraft(
+  row: TableRow,
+  name: string,
+  device: string | undefined,
+  switchName: string,
+  port: number,
+  priority: PortPriority,
+  input: ScheduledPoweredRun['input'],
+): Draft<ScheduledPoweredRun> {
+  return device === undefined
     ? { kind: 'powered', run: name, line: row.line, switch: switchName, port, priority, input }
-    : { kind: 'powered', run: name, device: cells.device, line: row.line, switch: switchName, port, priority, input };
+    : { kind: 'powered', run: name, device, line: row.line, switch: switchName, port, priority, input };
+}
+
+/** The bundle of a run: a number of cables, and how they are installed. */
+function bundled(row: TableRow, whose: string, cells: RunCells, run: Draft<ScheduledPoweredRun>, said: Said): void {
+  const cables = said.optional(row, whose, 'bundle', cells.bundle, 'the heat of its bundle is not judged');
+  const way = said.optional(row, whose, 'installation', cells.installation, 'open air is used');
+  if (cables === undefined && way !== 'wound-drum') {
+    if (cells.bundle.empty) {
+      said.say(row, 'installation', 'conflicting-values', 'warning', `${whose}: an installation without a bundle; it is not used`);
+    }
+    return;
+  }
+  if (cells.installation.empty) said.byDefault(row, 'installation', 'open air is used');
+  run.bundle = { cables: cables ?? 1, installation: (way ?? 'open-air') as Installation };
+}
+
+const PAIRS: readonly RunPair[] = ['1,2', '3,6', '4,5', '7,8'];
+
+/** What was read on its pairs, in the order of the pins. */
+function measured(row: TableRow, whose: string, cells: RunCells, run: Draft<ScheduledPoweredRun>, said: Said): void {
+  const readings = said.optional(row, whose, 'measuredLoop', cells.measuredLoop, 'the run is judged by its cable')?.values;
+  if (readings === undefined) return;
+  if (!run.input.installed.some(({ length }) => length > 0)) {
+    said.say(row, 'measuredLoop', 'conflicting-values', 'warning', `${whose}: a reading of a cable of 0 m; it is not used`);
+    return;
+  }
+  said.once(
+    'default-applied',
+    'note',
+    'readings at 20 °C',
+    'readings are taken at 20 °C for power, and between 20 °C and the ambient when held beside what was expected; the meter as exact and its leads as nulled',
+  );
+  run.measured = Object.fromEntries(readings.map((ohms, index) => [PAIRS[index] as RunPair, ohms]));
 }
 
 function twoWireRun(row: TableRow, name: string, cells: RunCells, said: Said): ScheduledTwoWireRun | undefined {
   const whose = who(name);
-  for (const key of ['pdPower', 'cords', 'priority'] as const) {
+  for (const key of ['pdPower', 'cords', 'priority', 'bundle', 'installation', 'measuredLoop'] as const) {
     if (cells[key].empty) continue;
     const { title } = RUN_COLUMNS[key];
     said.say(row, key, 'conflicting-values', 'warning', `${whose}: ${title} has no meaning for a two-wire run; it is not used`);

@@ -32,6 +32,9 @@ export interface RunCells {
   readonly cords: Cell<readonly ReadCord[]>;
   readonly connections: Cell<number>;
   readonly ambient: Cell<Pieces>;
+  readonly bundle: Cell<number>;
+  readonly installation: Cell<string>;
+  readonly measuredLoop: Cell<Pieces>;
   readonly priority: Cell<string>;
   readonly supply: Cell<{ readonly voltage: SupplyVoltage; readonly low: number }>;
   readonly load: Cell<{ readonly load: Load; readonly size: number }>;
@@ -45,6 +48,14 @@ const LOOPS: Readonly<Record<string, string>> = {
   twopairsets: 'fourPair',
   '2pairsets': 'fourPair',
   unstated: 'unstated',
+};
+
+const INSTALLATIONS: Readonly<Record<string, string>> = {
+  openair: 'open-air',
+  closedconduit: 'closed-conduit',
+  conduit: 'closed-conduit',
+  drum: 'wound-drum',
+  wounddrum: 'wound-drum',
 };
 
 /** A reader for the rows of one table. @internal */
@@ -75,12 +86,19 @@ export function runCellsReader({ columns, decimalComma }: Table<RunColumn>): (ce
     pdPower: quantity('pdPower', 'power'),
     minimumVoltage: quantity('minimumVoltage', 'voltage'),
     maximumResistance: quantity('maximumResistance', 'resistance'),
-    resistanceLoop: word('resistanceLoop', loopName),
+    resistanceLoop: word('resistanceLoop', (text) => tidied(text, LOOPS)),
     cable: cellReader(columns.cable, (text) => readPieces(text, (piece) => readCable(piece, shop, style('cable')))),
     length: pieces('length', 'length', ({ least, greatest }) => ({ shortest: least, longest: greatest })),
     cords: cellReader(columns.cords, (text) => readCords(text, shop, style('cords'))),
     connections: whole('connections'),
     ambient: pieces('ambient', 'temperature', ({ least, greatest }) => ({ coldest: least, hottest: greatest })),
+    bundle: whole('bundle'),
+    installation: word('installation', (text) => tidied(text, INSTALLATIONS)),
+    measuredLoop: pieces('measuredLoop', 'resistance', ({ values, least, greatest }) => ({
+      leastReading: least,
+      greatestReading: greatest,
+      readings: values.length,
+    })),
     priority: word('priority', (text) => text.toLowerCase()),
     supply: cellReader(columns.supply, (text) => allowedInRun(readSupply(text, style('supply')), ({ low }) => ({ supply: low }))),
     load: cellReader(columns.load, (text) => allowedInRun(readLoad(text, style('load')), ({ size }) => ({ load: size }))),
@@ -101,6 +119,9 @@ export function runCellsReader({ columns, decimalComma }: Table<RunColumn>): (ce
     cords: read.cords(cells),
     connections: read.connections(cells),
     ambient: read.ambient(cells),
+    bundle: read.bundle(cells),
+    installation: read.installation(cells),
+    measuredLoop: read.measuredLoop(cells),
     priority: read.priority(cells),
     supply: read.supply(cells),
     load: read.load(cells),
@@ -112,9 +133,10 @@ function spread({ value: values, ...rest }: Cell<readonly number[]>): Cell<Piece
   return { ...rest, value: { values, least: Math.min(...values), greatest: Math.max(...values) } };
 }
 
-function loopName(text: string): string {
+/** The name that the library has for it; the text itself, for the schema to refuse, where it has none. */
+function tidied(text: string, names: Readonly<Record<string, string>>): string {
   const name = text.toLowerCase().replace(/[\s_-]+/g, '');
-  return Object.hasOwn(LOOPS, name) ? (LOOPS[name] as string) : text;
+  return Object.hasOwn(names, name) ? (names[name] as string) : text;
 }
 
 const RANGE = /^(.+?)\s*(?:\bto\b|\.\.\.?|[-\u2010-\u2015\u2026])\s*(.+)$/i;

@@ -1,6 +1,7 @@
 /** A judged run in sentences: what is the matter, what would put it right, what it is made of. @module */
 import type { CheckName, Verdict } from '../circuit/check.ts';
 import { amount, count } from './amount.ts';
+import { bundleToDo, heatDoubt, heatOf } from './bundle-words.ts';
 import { reason, whatSettles } from './check-words.ts';
 import { remedyInWords } from './remedy-words.ts';
 import type { ReportedCheck, ReportedPiece, RunReport } from './report.ts';
@@ -18,7 +19,9 @@ export function verdictWords(run: RunReport): { power: VerdictWord; cabling: Ver
 }
 
 /** Whether a run passes every check with room to spare, whatever the switch has left for it. @internal */
-export function isPlainPass({ verdict }: RunReport): boolean {
+export function isPlainPass(run: RunReport): boolean {
+  const { verdict } = run;
+  if ((heatOf(run)?.verdict ?? 'pass') !== 'pass') return false;
   return verdict.power === 'pass' && (verdict.cabling === undefined || verdict.cabling === 'pass');
 }
 
@@ -38,10 +41,19 @@ export function whatIsTheMatter(run: RunReport, standard: string): string[] {
     ...sideSentence('Power', run.verdict.power, run.powerChecks, run, standard),
     ...sideSentence('Cabling', run.verdict.cabling ?? 'pass', run.cablingChecks, run, standard),
   ];
+  sentences.push(...heatSentences(run, standard));
   if (run.kind === 'powered' && run.allocation === 'denied') {
     sentences.push(`Power is DENIED: ${run.switch} has none left for port ${run.port}, priority ${run.priority}.`);
   }
   return sentences;
+}
+
+function heatSentences(run: RunReport, standard: string): string[] {
+  const heat = heatOf(run);
+  if (heat === undefined || heat.verdict === 'pass') return [];
+  if (heat.verdict === 'uncertain') return [`Heat is UNCERTAIN: ${heatDoubt(heat)}.`];
+  const sentences = sideSentence('Heat', heat.verdict, heat.checks, run, standard);
+  return sentences.length > 0 ? sentences : [`Heat FAILS: ${heatDoubt(heat)}.`];
 }
 
 function sideSentence(side: string, verdict: Verdict, checks: readonly ReportedCheck[], run: RunReport, standard: string): string[] {
@@ -69,9 +81,12 @@ function doubt(checks: readonly ReportedCheck[], run: RunReport, standard: strin
 
 /** What to do about a run: any one of these is enough. @internal */
 export function whatToDo(run: RunReport): string[] {
-  if (run.remedies.length > 0) return run.remedies.map(remedyInWords);
-  if (run.outcome === 'fail') return [];
-  const questions = new Set<string>();
+  const heat = heatOf(run);
+  const cooler = heat === undefined ? [] : bundleToDo(heat);
+  // What is wrong with the bundle as well is not put right by anything else.
+  if (run.remedies.length > 0 && heat?.verdict !== 'fail') return [...run.remedies.map(remedyInWords), ...cooler];
+  if (run.outcome === 'fail') return cooler;
+  const questions = new Set<string>(cooler);
   for (const check of [...run.powerChecks, ...run.cablingChecks]) {
     if (check.verdict === 'uncertain') for (const question of whatSettles(check)) questions.add(question);
   }
@@ -104,13 +119,22 @@ const WAYS_OUT: Readonly<Record<CheckName, string>> = {
   'conductor-gauge': 'thicker cords',
   'cable-temperature': 'a cooler route',
   material: 'cable of copper',
+  'conductor-temperature': 'a smaller bundle, a cooler route or thicker conductors',
+  'bundle-rise': 'a smaller bundle or thicker conductors',
+  ampacity: 'a smaller bundle or thicker conductors',
 };
 
 /** What to say of a failing run that no single change puts right. @internal */
 export function combination(run: RunReport): string {
   const ways = new Set<string>();
-  for (const { verdict, name } of [...run.powerChecks, ...run.cablingChecks]) if (verdict === 'fail') ways.add(WAYS_OUT[name]);
+  for (const { verdict, name } of checksOf(run)) if (verdict === 'fail') ways.add(WAYS_OUT[name]);
+  if (heatOf(run)?.findings.includes('no-steady-state')) ways.add(WAYS_OUT['bundle-rise']);
   return `No single change that was tried puts it right; it takes ${[...ways].join(', and ')}${ways.size > 1 ? ', together' : ''}.`;
+}
+
+/** Every check of a run: power, cabling, heat. @internal */
+export function checksOf(run: RunReport): ReportedCheck[] {
+  return [...run.powerChecks, ...run.cablingChecks, ...(heatOf(run)?.checks ?? [])];
 }
 
 /** Where a run starts, and what it is asked to feed. @internal */

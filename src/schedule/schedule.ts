@@ -1,9 +1,11 @@
 /** A cable schedule as plain data: what was read, ready to be checked. @module */
+import type { Installation } from '../cable/heat/bundle-rise.ts';
+import type { RunPair } from '../cable/unbalance.ts';
 import type { PseType } from '../ethernet/class-table.ts';
 import type { PoweredRunInput } from '../plan/powered-run.ts';
 import type { PortPriority, PowerSupply } from '../plan/switch-budget.ts';
 import type { TwoWireRunInput } from '../plan/two-wire-run.ts';
-import type { Volts, Watts } from '../quantity/units.ts';
+import type { Ohms, Volts, Watts } from '../quantity/units.ts';
 
 interface ScheduledRunCommon {
   /** The run's own name, as the drawings call it. */
@@ -22,6 +24,10 @@ export interface ScheduledPoweredRun extends ScheduledRunCommon {
   readonly priority: PortPriority;
   /** The run itself; type and voltage of the port come from the switch. */
   readonly input: Omit<PoweredRunInput, 'pseType' | 'pseVoltage' | 'cabling' | 'marginalBelow'>;
+  /** The bundle that its installed cable lies in, all cables loaded alike; its temperatures are then those of the air. */
+  readonly bundle?: { readonly cables: number; readonly installation: Installation };
+  /** What a meter read on shorted pairs of the installed cable, its connections included and without cords. [Ω] */
+  readonly measured?: Readonly<Partial<Record<RunPair, Ohms>>>;
 }
 
 /** A two-wire DC run from a supply of its own. */

@@ -3,7 +3,9 @@ import { InputError } from '../quantity/input-error.ts';
 import { CABLING_SOURCES } from './cabling-sources.ts';
 import { CONDUCTOR_SOURCES } from './conductor-sources.ts';
 import { ETHERNET_SOURCES } from './ethernet-sources.ts';
+import { FIELD_SOURCES } from './field-sources.ts';
 import { GENERAL_SOURCES } from './general-sources.ts';
+import { HEAT_SOURCES } from './heat-sources.ts';
 import type { Source, SourceKey } from './sources.ts';
 
 /**
@@ -34,5 +36,5 @@ export function sourceKeys(): SourceKey[] {
 
 // Joined here and not at module scope, where a bundler would have to keep the tables for everyone.
 function registry(): Record<SourceKey, Source> {
-  return { ...CONDUCTOR_SOURCES, ...CABLING_SOURCES, ...ETHERNET_SOURCES, ...GENERAL_SOURCES };
+  return { ...CONDUCTOR_SOURCES, ...CABLING_SOURCES, ...ETHERNET_SOURCES, ...HEAT_SOURCES, ...FIELD_SOURCES, ...GENERAL_SOURCES };
 }

@@ -2,7 +2,9 @@
 import type { CABLING_SOURCES } from './cabling-sources.ts';
 import type { CONDUCTOR_SOURCES } from './conductor-sources.ts';
 import type { ETHERNET_SOURCES } from './ethernet-sources.ts';
+import type { FIELD_SOURCES } from './field-sources.ts';
 import type { GENERAL_SOURCES } from './general-sources.ts';
+import type { HEAT_SOURCES } from './heat-sources.ts';
 
 /** How sure a citation is. */
 export type SourceStatus =
@@ -30,4 +32,6 @@ export type SourceKey =
   | keyof typeof CONDUCTOR_SOURCES
   | keyof typeof CABLING_SOURCES
   | keyof typeof ETHERNET_SOURCES
+  | keyof typeof HEAT_SOURCES
+  | keyof typeof FIELD_SOURCES
   | keyof typeof GENERAL_SOURCES;

@@ -242,3 +242,42 @@ test.each([
   expect(act).toThrow(InputError);
   expect(act).toThrow(expect.objectContaining({ parameter }));
 });
+
+describe('checks that only some corners have', () => {
+  test('a port voltage that may lie over 57 V is uncertain, not a fail', () => {
+    expect(bounds(powerAtPd, { poeClass: 4, resistance: 5, pseVoltage: { low: 52, high: 58 } })).toMatchObject({
+      verdict: 'uncertain',
+      deciding: ['pseVoltage'],
+    });
+  });
+
+  test('rules for warm cable have nothing to say of a cool one', () => {
+    const at = (low: number, high: number) =>
+      bounds(checkPoweredRun, { installed: [{ cable: cat6, length: 50, temperature: { low, high } }], poeClass: 3 }).verdict;
+    expect(at(10, 30)).toBe('pass');
+    expect(at(20, 65)).toBe('uncertain');
+  });
+
+  test('what a collapsed corner has nothing to say of has no worst', () => {
+    const { checks } = bounds(powerAtPd, { poeClass: 4, resistance: { low: 2, high: 60 } });
+    expect(checks.find(({ name }) => name === 'pd-voltage')).not.toHaveProperty('worst');
+    expect(checks.find(({ name }) => name === 'collapse')).toHaveProperty('worst');
+  });
+});
+
+test('the range of a two-wire supply stays its own: such a run is judged at both ends', () => {
+  const line = { supplyVoltage: { low: 21, high: 27.6 }, conductor: awg(22), load: { power: 6 }, minimumVoltage: 19 };
+  expect(bounds(checkTwoWireRun, { ...line, length: { low: 100, high: 110 } }).verdict).toBe('fail');
+});
+
+test('a current that may be 0 still peaks at half the supply voltage', () => {
+  const input = { supplyVoltage: { low: 20, high: 24 }, resistance: { low: 8, high: 10 }, load: { current: { low: 0, high: 1.8 } } };
+  // 24²/(4·8) W.
+  expect(bounds(operatingPoint, input).fields['loadPower']?.high).toBe(18);
+});
+
+test('counts have whole middles', () => {
+  const { corners, nominal } = bounds(runResistance, { segments: [{ cable: cat6, length: 10 }], connections: { low: 2, high: 3 } });
+  expect(corners.nominal).toEqual({ connections: 3 });
+  expect(nominal.length).toBe(10);
+});

@@ -1,7 +1,9 @@
 /** Results of inputs that are only known between limits. @module */
 import type { Check, CheckName, Verdict } from '../../circuit/check.ts';
+import { voltageDrop } from '../../circuit/voltage-drop.ts';
 import { requireObject } from '../../quantity/guards.ts';
 import { InputError } from '../../quantity/input-error.ts';
+import { overtaken } from '../absent-checks.ts';
 import { addPeaks, type FieldBounds, fieldBounds, leavesOf } from './fields.ts';
 import { type Corner, type FoundRange, filledIn, type Ranged, rangesIn } from './ranges.ts';
 import { checksOf, scoreOf, settledVerdict } from './score.ts';
@@ -19,9 +21,10 @@ export interface Bounded {
 export interface BoundedCheck {
   readonly name: CheckName;
   readonly best: Check;
-  readonly worst: Check;
   readonly bestAt: Corner;
-  readonly worstAt: Corner;
+  /** Absent where some corner carries no load at all, and has nothing to hold against this limit. */
+  readonly worst?: Check;
+  readonly worstAt?: Corner;
   /** That of the worst if it does not fail, `fail` if the best fails, else `uncertain`. */
   readonly verdict: Verdict;
 }
@@ -36,7 +39,7 @@ export interface Bounds<R> {
   readonly worst: R;
   /** The values of the ranged inputs that give them. */
   readonly corners: { readonly best: Corner; readonly nominal: Corner; readonly worst: Corner };
-  /** Bounds of every number of the result that all corners have, by path; not of `portVoltage`, a window with two ends. */
+  /** Bounds of every number of the result that all corners have, by path. Checks and limits are bounded by name, in `checks`. */
   readonly fields: Readonly<Record<string, Bounded>>;
   /** Every check with its own best and worst; empty for a result that holds nothing against a limit. */
   readonly checks: readonly BoundedCheck[];
@@ -53,7 +56,8 @@ export interface Bounds<R> {
  * that the ranges span, and all corners are tried; the two powers that peak inside a range are added in closed form.
  * Each number and each check of the result is bounded by itself. Supported: `operatingPoint`, `voltageDrop`,
  * `runResistance`, `powerAtPd`, `checkPoweredRun`, `checkTwoWireRun`, `maximumRun`, `smallestConductor`,
- * `highestTemperature`, `lowestSupplyVoltage`, `highestLoad`. At most 12 ranges. A device of class 0 or 3 is held
+ * `highestTemperature`, `lowestSupplyVoltage`, `highestLoad`, `farEndFaultCurrent`, `solveNetwork`, `loadability`,
+ * `maximumTaps`. At most 12 ranges. The supply of a two-wire run keeps its own `{ low, high }`: such a run is judged at both. A device of class 0 or 3 is held
  * against 12.95 W unless its power is just 13.0 W, also where that lies inside a range.
  *
  * @param fn - One of those functions.
@@ -71,7 +75,11 @@ export interface Bounds<R> {
 export function bounds<I, R>(fn: (input: I) => R, input: Ranged<I>): Bounds<R> {
   if (typeof fn !== 'function') throw new InputError('type', 'fn', 'a function of this library, such as powerAtPd', fn);
   requireObject(input, 'input', 'the input of that function');
-  const ranges = rangesIn(input);
+  // A supply that varies is part of a two-wire run that is judged: it is judged at both its ends as it is.
+  const { conductor, out, candidates, tripCurrent } = input as Record<string, unknown>;
+  const judged = (conductor ?? out ?? candidates) !== undefined && tripCurrent === undefined && fn !== (voltageDrop as unknown);
+  const own = judged ? ['supplyVoltage'] : [];
+  const ranges = rangesIn(input, own);
   const at = (values: readonly number[]): R => fn(filledIn(input, new Map(ranges.map(({ path }, i) => [path, values[i] as number]))) as I);
 
   const count = 2 ** ranges.length;
@@ -119,26 +127,24 @@ function bounded({ low, high, lowAt, highAt }: FieldBounds, corner: (index: numb
 
 function boundedChecks(results: readonly unknown[], ranges: readonly FoundRange[], corner: (index: number) => Corner): BoundedCheck[] {
   const ranged = new Set(ranges.map(({ path }) => path));
-  const bySame = new Map<CheckName, { check: Check; at: number }[]>();
-  for (const [at, result] of results.entries()) {
-    for (const check of checksOf(result) ?? []) {
-      const list = bySame.get(check.name) ?? [];
-      list.push({ check: { ...check, verdict: settledVerdict(check, ranged) }, at });
-      bySame.set(check.name, list);
-    }
-  }
-  return [...bySame].map(([name, list]) => {
-    const worst = list.reduce((a, b) => (b.check.marginFraction < a.check.marginFraction ? b : a));
-    const best = list.reduce((a, b) => (b.check.marginFraction > a.check.marginFraction ? b : a));
-    // A check that some corner no longer has was overtaken there by the collapse of the line: its worst is not known.
-    const overtaken = list.length < results.length && worst.check.verdict !== 'fail';
+  const lists = results.map((result) => (checksOf(result) ?? []).map((check) => ({ ...check, verdict: settledVerdict(check, ranged) })));
+  const names = [...new Set(lists.flatMap((checks) => checks.map(({ name }) => name)))];
+  return names.map((name) => {
+    const found = lists.flatMap((checks, at) => checks.filter((check) => check.name === name).map((check) => ({ check, at })));
+    const worst = found.reduce((a, b) => (b.check.marginFraction < a.check.marginFraction ? b : a));
+    const best = found.reduce((a, b) => (b.check.marginFraction > a.check.marginFraction ? b : a));
+    // Where a corner has no such check, the line carries nothing there, or the rule has nothing to say.
+    const verdicts = lists.map((checks): Verdict => {
+      const check = checks.find((one) => one.name === name);
+      return check?.verdict ?? (overtaken(name, checks) ? 'fail' : 'pass');
+    });
+    const gone = lists.some((checks) => overtaken(name, checks) && !checks.some((one) => one.name === name));
     return {
       name,
       best: best.check,
-      worst: worst.check,
       bestAt: corner(best.at),
-      worstAt: corner(worst.at),
-      verdict: overtaken ? 'uncertain' : joinedVerdict(list.map(({ check }) => check.verdict)),
+      ...(gone ? {} : { worst: worst.check, worstAt: corner(worst.at) }),
+      verdict: joinedVerdict(verdicts),
     };
   });
 }

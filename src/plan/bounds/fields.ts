@@ -23,13 +23,19 @@ export interface FieldBounds {
   highAt: number | undefined;
 }
 
+/**
+ * What corners do not bound: checks and limits, which differ from corner to corner and are bounded by name instead; the
+ * window of a port voltage, whose margin is greatest in the middle; a channel whose cords vary, since more cord leaves
+ * less installed cable.
+ */
+const UNBOUNDED = /(?:^|\.)(?:portVoltage|checks|powerChecks|cablingChecks|governing|limits|candidates)(?:[.[]|$)|^channelLength$/;
+
 /** Bounds of the numbers that every corner has. @internal */
 export function fieldBounds(corners: readonly Leaves[]): Map<string, FieldBounds> {
   const bounds = new Map<string, FieldBounds>();
   const [first, ...rest] = corners;
   for (const [path, value] of first ?? []) {
-    // The window of a port voltage has two ends, so its margin is greatest in the middle: no corner bounds it.
-    if (path.startsWith('portVoltage.') || path.includes('.portVoltage.')) continue;
+    if (UNBOUNDED.test(path)) continue;
     if (rest.every((leaves) => leaves.has(path))) bounds.set(path, { low: value, high: value, lowAt: 0, highAt: 0 });
   }
   for (const [i, leaves] of corners.entries()) {
@@ -55,9 +61,11 @@ export function addPeaks(bounds: Map<string, FieldBounds>, corners: readonly Lea
     const at = path.slice(0, -'lineLoss'.length);
     const of = (name: string): number[] => corners.map((leaves) => leaves.get(at + name) ?? 0);
     const [current, drop, supply, load] = [of('current'), of('voltageDrop'), of('supplyPower'), of('loadVoltage')];
-    if (current.includes(0)) continue;
-    const V = Math.max(...supply.map((power, i) => power / (current[i] as number)));
-    const line = drop.map((volts, i) => volts / (current[i] as number));
+    // A corner without a current says nothing of the supply or the line; another of the same ends does.
+    const live = current.flatMap((amperes, i) => (amperes > 0 ? [i] : []));
+    if (live.length === 0) continue;
+    const V = Math.max(...live.map((i) => (supply[i] as number) / (current[i] as number)));
+    const line = live.map((i) => (drop[i] as number) / (current[i] as number));
     const [least, most] = [Math.min(...line), Math.max(...line)];
     const peak = (name: 'lineLoss' | 'loadPower', resistance: number): void => {
       const field = bounds.get(at + name);
@@ -71,7 +79,7 @@ export function addPeaks(bounds: Map<string, FieldBounds>, corners: readonly Lea
       continue;
     }
     if (ranges.some((range) => range.path === 'load.power')) continue;
-    const loads = load.map((volts, i) => volts / (current[i] as number));
+    const loads = live.map((i) => (load[i] as number) / (current[i] as number));
     const loadRange = ranges.find((range) => range.path === 'load.resistance');
     // Without a range the load is one resistance, or not a resistance at all: then it differs from corner to corner.
     const [low, high] = loadRange === undefined ? [Math.min(...loads), Math.max(...loads)] : [loadRange.low, loadRange.high];

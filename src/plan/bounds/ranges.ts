@@ -25,10 +25,15 @@ export interface FoundRange {
   readonly nominal: number;
 }
 
-/** Every range in an input, in order. @internal */
-export function rangesIn(input: unknown): FoundRange[] {
+/** Numbers that count: between 2 and 3 there is none. */
+const COUNTS = /(?:^|\.)(?:connections|poeClass|pseType|pairs|most)$/;
+
+/** Every range in an input, in order; those at the paths of `own` are the function's own business. @internal */
+export function rangesIn(input: unknown, own: readonly string[]): FoundRange[] {
   const found: FoundRange[] = [];
-  visit(input, '', (path, range) => found.push(range(path)));
+  visit(input, '', (path, range) => {
+    if (!own.includes(path)) found.push(range(path));
+  });
   if (found.length > MOST_RANGES) throw new InputError('range', 'input', `at most ${MOST_RANGES} numbers given as ranges`, found.length);
   return found;
 }
@@ -68,7 +73,8 @@ function readRange(range: Range, path: string): FoundRange {
   if ('low' in range) {
     const { low, high } = range;
     if (low > high) throw new InputError('conflict', `${path}.high`, `at least the low end, ${low}`, high);
-    return { path, low, high, nominal: low + (high - low) / 2 };
+    const middle = low + (high - low) / 2;
+    return { path, low, high, nominal: COUNTS.test(path) ? Math.round(middle) : middle };
   }
   const { nominal, plusMinus } = range;
   if (plusMinus < 0) throw new InputError('range', `${path}.plusMinus`, '0 or more', plusMinus);

@@ -7,6 +7,7 @@ import { governingCheck } from '../governing-check.ts';
 interface AnyResult {
   readonly feasible?: boolean;
   readonly unbounded?: boolean;
+  readonly check?: Check;
   readonly checks?: readonly Check[];
   readonly powerChecks?: readonly Check[];
   readonly cablingChecks?: readonly Check[];
@@ -19,11 +20,17 @@ interface AnyResult {
   readonly supplyVoltage?: number;
   readonly load?: { readonly power?: number; readonly current?: number; readonly resistance?: number };
   readonly margin?: number;
+  readonly bounded?: boolean;
+  readonly factor?: number;
+  readonly count?: number;
+  readonly lowest?: { readonly voltage: number };
+  readonly loadability?: number;
 }
 
 /** Every check of a result, or `undefined` if it is not one that judges. @internal */
 export function checksOf(result: unknown): readonly Check[] | undefined {
-  const { checks, powerChecks, cablingChecks = [] } = result as AnyResult;
+  const { check, checks, powerChecks, cablingChecks = [] } = result as AnyResult;
+  if (check !== undefined) return [check];
   return checks ?? (powerChecks === undefined ? undefined : [...powerChecks, ...cablingChecks]);
 }
 
@@ -42,18 +49,37 @@ export function settledVerdict({ verdict, deciding, margin, limit }: Check, rang
 export function scoreOf(result: unknown): number {
   if (typeof result !== 'object' || result === null)
     throw new InputError('type', 'fn', 'a function of this library that returns a result', result);
-  const { feasible, unbounded, maximumLoadPower, shortfall, loadVoltage, pairLoop, length, temperature, supplyVoltage, load, margin } =
-    result as AnyResult;
+  const {
+    feasible,
+    unbounded,
+    maximumLoadPower,
+    shortfall,
+    loadVoltage,
+    pairLoop,
+    length,
+    temperature,
+    supplyVoltage,
+    load,
+    margin,
+    bounded,
+    factor,
+    count,
+    lowest,
+    loadability,
+  } = result as AnyResult;
   // What cannot be done at all is worse than anything that can, and less bad the nearer it comes.
   const checks = checksOf(result);
-  if (feasible === false && checks === undefined) return -1e30 * (1 + (shortfall ?? 1 / (1 + (maximumLoadPower ?? 0))));
-  if (unbounded) return Number.MAX_VALUE;
+  if (feasible === false && checks === undefined) return -1e30 * (1 + (shortfall ?? 1 / (1 + (maximumLoadPower ?? loadability ?? 0))));
+  if (unbounded || bounded === false) return Number.MAX_VALUE;
   if (checks !== undefined) {
     if (feasible === false) return -1e30;
     return checks.length === 0 ? 0 : governingCheck(checks).marginFraction;
   }
   const score =
     loadVoltage ??
+    lowest?.voltage ??
+    factor ??
+    count ??
     length ??
     temperature ??
     (pairLoop === undefined ? undefined : -pairLoop) ??

@@ -220,6 +220,7 @@ describe('warm cable', () => {
     expect(found.map(({ remedy, to }) => [remedy, to])).toEqual([
       ['cooler-route', 34],
       ['shorter-run', 81],
+      ['switch-between', 42.5],
     ]);
   });
 });

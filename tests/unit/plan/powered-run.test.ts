@@ -122,12 +122,15 @@ describe('remedies', () => {
 
   test('94 m of installed cable is put right by 90 m of it', () => {
     const only = poweredRunRemedies({ installed: run(94), poeClass: 3 });
-    expect(only).toMatchObject([{ remedy: 'shorter-run', from: 94, to: 90, unit: 'm' }]);
+    expect(only).toMatchObject([
+      { remedy: 'shorter-run', from: 94, to: 90, unit: 'm' },
+      { remedy: 'switch-between', from: 94, to: 47, unit: 'm' },
+    ]);
   });
 
   test('four pairs where the port can: a class 4 device on 140 m of a Type 3 port', () => {
     const found = poweredRunRemedies({ installed: run(140), poeClass: 4, pseType: 3, cabling: 'none' });
-    expect(found.map(({ remedy }) => remedy)).toEqual(['higher-port-type', 'four-pair', 'shorter-run']);
+    expect(found.map(({ remedy }) => remedy)).toEqual(['higher-port-type', 'four-pair', 'shorter-run', 'switch-between']);
   });
 });
 

@@ -6,6 +6,7 @@ import {
   conductorFromResistance,
   InputError,
   maximumRun,
+  parallelConductors,
   type TwoWireRunInput,
   twoWireRemedies,
 } from '../../../src/index.ts';
@@ -84,10 +85,16 @@ describe('limits', () => {
 test('remedies are thicker wire or less of it, each passing the same checks', () => {
   const failing = { ...cue, conductor: awg(22), length: 90 };
   for (const { remedy, to } of twoWireRemedies(failing)) {
-    const changed = remedy === 'shorter-run' ? { ...failing, length: to } : { ...failing, conductor: awg(to) };
+    const changed =
+      remedy === 'shorter-run'
+        ? { ...failing, length: to }
+        : {
+            ...failing,
+            conductor: remedy === 'paralleled-cores' ? parallelConductors(Array.from({ length: to }, () => awg(22))) : awg(to),
+          };
     expect(checkTwoWireRun(changed).verdict).not.toBe('fail');
   }
-  expect(twoWireRemedies(failing).map(({ remedy }) => remedy)).toEqual(['thicker-conductor', 'shorter-run']);
+  expect(twoWireRemedies(failing).map(({ remedy }) => remedy)).toEqual(['thicker-conductor', 'paralleled-cores', 'shorter-run']);
   expect(twoWireRemedies(cue)).toEqual([]);
 });
 

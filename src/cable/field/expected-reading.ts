@@ -1,0 +1,103 @@
+/** What a meter should show on a pair of a run. @module */
+import { requireInteger, requireNonNegative, requireObject } from '../../quantity/guards.ts';
+import type { Kelvins, Metres, Ohms } from '../../quantity/units.ts';
+import type { SourceKey } from '../../sources/sources.ts';
+import { requireSegments, runResistance, type Segment } from '../run-resistance.ts';
+import type { BoundedFigure } from './interval.ts';
+import { loopPerMetre, wireOf } from './wire.ts';
+
+/** A run, as for `checkPoweredRun`; what a reading has no use for is not read. */
+export interface ExpectedReadingInput {
+  /** Cable installed for good: the permanent link. */
+  readonly installed: readonly Segment[];
+  /** Cords at its ends; none if absent. */
+  readonly cords?: readonly Segment[] | undefined;
+  /** Mated plugs and jacks of the channel; 0 if absent. A number. */
+  readonly connections?: number | undefined;
+  /** How many of them lie in the permanent link; all up to 3 if absent. A number. */
+  readonly linkConnections?: number | undefined;
+  /** Most resistance of one connection, per conductor; 0.2 if absent. [Ω] */
+  readonly connectionResistance?: Ohms | undefined;
+  /** How far each stated temperature may be off, either side; 0 if absent. [K] */
+  readonly temperatureSpread?: Kelvins | undefined;
+}
+
+/** The loop of one pair, shorted at the far end. */
+export interface ExpectedLoop {
+  /** One way. [m] */
+  readonly length: Metres;
+  readonly connections: number;
+  /** `low` to `high`, and `value` for usual copper with connections at their most. [Ω] */
+  readonly at20: BoundedFigure;
+  /** The same at the stated temperatures. [Ω] */
+  readonly atTemperature: BoundedFigure;
+}
+
+/** What a meter should show. */
+export interface ExpectedReading {
+  /** Without cords. */
+  readonly permanentLink: ExpectedLoop;
+  /** With cords. */
+  readonly channel: ExpectedLoop;
+  readonly source: SourceKey;
+}
+
+/**
+ * What a meter should show on one pair of a run, shorted at the far end and with the leads nulled.
+ *
+ * Bounds hold for copper within its tolerance of diameter (2 % of resistance; strands of the trade 13 %) up to the limit of
+ * the cable, for connections from none to the most each may have, and for the spread of temperature: all at their best, and
+ * all at their worst. A reading outside them is not of the run as described; one inside may still be.
+ *
+ * @param input - Installed cable and cords (length [m], temperature [°C]), connections [Ω], spread of temperature [K].
+ * @returns The pair loop of permanent link and channel at 20 °C and at the stated temperatures. [Ω]
+ * @throws {@link InputError} If a piece is not a cable, or a number is outside its domain.
+ * @example 90 m of Category 5e with two connections, in a ceiling at 35 °C
+ * const { permanentLink } = expectedReading({ installed: [{ cable: cable('cat5e'), length: 90, temperature: 35 }], connections: 2 });
+ * const { low, value, high } = permanentLink.atTemperature;
+ * [low, value, high].map((ohms) => ohms.toFixed(1)); // => ['15.7', '16.9', '18.7']
+ */
+export function expectedReading(input: ExpectedReadingInput): ExpectedReading {
+  requireObject(input, 'input', 'an object with installed');
+  const { installed, cords = [], connections = 0, connectionResistance = 0.2, temperatureSpread = 0 } = input;
+  requireSegments(installed, 'installed');
+  requireSegments(cords, 'cords');
+  requireInteger(connections, 0, 1000, 'connections');
+  const { linkConnections = connections < 3 ? connections : 3 } = input;
+  requireInteger(linkConnections, 0, connections, 'linkConnections');
+  requireNonNegative(connectionResistance, 'connectionResistance', 'Ω');
+  requireNonNegative(temperatureSpread, 'temperatureSpread', 'K');
+  const loop = (segments: readonly Segment[], count: number): ExpectedLoop => ({
+    length: segments.reduce((sum, { length }) => sum + length, 0),
+    connections: count,
+    at20: figure(
+      segments.map((segment) => ({ ...segment, temperature: 20 })),
+      count,
+      0,
+    ),
+    atTemperature: figure(segments, count, temperatureSpread),
+  });
+  return {
+    permanentLink: loop(installed, linkConnections),
+    channel: loop([...installed, ...cords], connections),
+    source: 'field-loop-reading',
+  };
+
+  function figure(segments: readonly Segment[], count: number, spread: Kelvins): BoundedFigure {
+    const { low, high } = loopOf(segments, spread);
+    const value = runResistance({ segments, connections: count, connectionResistance, basis: 'nominal' }).pairLoop;
+    return { low, value, high: high + 2 * count * connectionResistance };
+  }
+}
+
+/** The pair loop of pieces alone, at least and at most. [Ω] @internal */
+export function loopOf(pieces: readonly Segment[], spread: Kelvins): { low: Ohms; high: Ohms } {
+  let low = 0;
+  let high = 0;
+  for (const { cable, length, temperature = 20 } of pieces) {
+    const perMetre = loopPerMetre(wireOf(cable), temperature - spread, temperature + spread);
+    low += perMetre.low * length;
+    high += perMetre.high * length;
+  }
+  return { low, high };
+}

@@ -1,0 +1,83 @@
+/** What the conductors of a cable may have, at least and at most, and which conductors a reading may be of. @module */
+import { awg } from '../../conductor/awg.ts';
+import type { MaterialName } from '../../conductor/material.ts';
+import { atTemperature } from '../../conductor/resistance-per-metre.ts';
+import type { Celsius, OhmsPerMetre } from '../../quantity/units.ts';
+import type { Cable } from '../cable.ts';
+import { CABLING_FIGURES } from '../cabling-figures-table.ts';
+
+/** A conductor, by the least and the most that one metre of cable may have of it at 20 °C. @internal */
+export interface Wire {
+  /** As in `24 AWG clad aluminium`. */
+  readonly title: string;
+  readonly gauge: number;
+  readonly material: MaterialName;
+  /** [Ω/m] */
+  readonly least: OhmsPerMetre;
+  /** [Ω/m] */
+  readonly most: OhmsPerMetre;
+  /** [1/K] */
+  readonly coefficient: number;
+}
+
+/** ASTM B3: ±1 % of diameter, so 2 % less resistance at the thick end. */
+const THICK = 0.98;
+/** Seven strands of the trade have up to 11 % less than the gauge (a stranded wire chart), and 2 % as above. */
+const THICK_STRANDED = 0.87;
+/** Clad aluminium of unknown make is nominal at its worst: 1.60 of copper, 1.40 at its best. */
+const BEST_CLAD = 0.875;
+/** 2 % for diameter, and 4 % because the pairs are twisted (common practice). */
+const THIN_AND_TWISTED = 1.06;
+/** Thickest gauge of category cable. [AWG] */
+const THICKEST = 22;
+/** Where the trade goes over to strands. [AWG] */
+const LAST_SOLID = 24;
+
+/** The wire of a cable: from a thick conductor of its gauge to the most that its limit allows. @internal */
+export function wireOf(cable: Cable): Wire {
+  const { gauge, material, nominalResistancePerMetre: nominal, maximumResistancePerMetre: most } = cable;
+  const thick = cable.stranding === 'stranded' ? THICK_STRANDED : THICK;
+  const least = nominal * thick * (material === 'copper-clad-aluminium' ? BEST_CLAD : 1);
+  return { title: cable.title, gauge, material, least: least < most ? least : most, most, coefficient: cable.temperatureCoefficient };
+}
+
+/** Copper of a gauge, twisted into pairs. @internal */
+export function copperWire(gauge: number): Wire {
+  const stranding = gauge > LAST_SOLID ? 'stranded' : 'solid';
+  const { resistancePerMetre, material, temperatureCoefficient } = awg(gauge, { stranding });
+  return {
+    title: `${gauge} AWG copper`,
+    gauge,
+    material,
+    least: resistancePerMetre * (stranding === 'stranded' ? THICK_STRANDED : THICK),
+    most: resistancePerMetre * THIN_AND_TWISTED,
+    coefficient: temperatureCoefficient,
+  };
+}
+
+/** Clad aluminium of a gauge and of any make. @internal */
+export function cladWire(gauge: number): Wire {
+  const copper = awg(gauge).resistancePerMetre;
+  const { temperatureCoefficient } = awg(gauge, { material: 'copper-clad-aluminium' });
+  return {
+    title: `${gauge} AWG clad aluminium`,
+    gauge,
+    material: 'copper-clad-aluminium',
+    least: copper * CABLING_FIGURES['clad-aluminium-least'].value * THICK,
+    most: copper * CABLING_FIGURES['clad-aluminium-most'].value * THIN_AND_TWISTED,
+    coefficient: temperatureCoefficient,
+  };
+}
+
+/** Copper of 22 to 24 AWG up to the limit of the categories: what an unknown data cable should be. @internal */
+export function categoryWire(most: OhmsPerMetre): Wire {
+  return { ...copperWire(LAST_SOLID), title: 'category cable', least: copperWire(THICKEST).least, most };
+}
+
+/** What a pair of the wire adds per metre of cable, at least and at most, between two temperatures. [Ω/m] @internal */
+export function loopPerMetre(wire: Wire, coldest: Celsius, hottest: Celsius): { readonly low: OhmsPerMetre; readonly high: OhmsPerMetre } {
+  return {
+    low: 2 * atTemperature(wire.least, wire.coefficient, coldest),
+    high: 2 * atTemperature(wire.most, wire.coefficient, hottest),
+  };
+}

@@ -1,0 +1,23 @@
+/** What it means that a result has no check of some name. @module */
+import type { Check, CheckName } from '../circuit/check.ts';
+
+/** About what arrives: there is nothing to judge where the line does not carry the load. */
+const OF_WHAT_ARRIVES: readonly CheckName[] = ['pse-power', 'pd-voltage', 'device-voltage', 'voltage-drop'];
+
+/**
+ * Whether a run meets a limit: by its check where it has one; a bare figure that is met in one reading alone is not met.
+ *
+ * A check that is not there was overtaken by the collapse of the line, or is about something that is not so here: a rule
+ * for warm cable says nothing of a cool one.
+ * @internal
+ */
+export function passesAt(name: CheckName, checks: readonly Check[]): boolean {
+  const check = checks.find((one) => one.name === name);
+  if (check !== undefined) return check.verdict !== 'fail' && check.margin >= 0;
+  return !overtaken(name, checks);
+}
+
+/** Whether the check is missing because the line carries nothing. @internal */
+export function overtaken(name: CheckName, checks: readonly Check[]): boolean {
+  return OF_WHAT_ARRIVES.includes(name) && checks.some((one) => one.name === 'collapse' && one.margin < 0);
+}

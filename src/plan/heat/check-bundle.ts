@@ -1,0 +1,130 @@
+/** A bundle of powered cables judged: rating of the cable, recommended rise, ampacity. @module */
+import { type Ampacity, type AmpacityCode, ampacity } from '../../cable/heat/ampacity.ts';
+import { type BundleRise, type BundleRiseInput, bundleRise } from '../../cable/heat/bundle-rise.ts';
+import { type RemotePowering, remotePowering } from '../../cable/heat/remote-powering.ts';
+import { type Check, type HeatCheckName, type Verdict, verdictOf, worstVerdict } from '../../circuit/check.ts';
+import { HOTTEST, requireOneOf } from '../../quantity/guards.ts';
+import type { SourceKey } from '../../sources/sources.ts';
+
+/** What a bundle is held against. */
+export interface BundleLimits {
+  /** What the cable is rated for; 60 if absent. [°C] */
+  readonly temperatureRating?: 60 | 75 | 90 | undefined;
+  /** Recommended rise: 15 (TSB-184-A) if absent, or 10 (of the time of IEEE 802.3at). [K] */
+  readonly recommendedRise?: 10 | 15 | undefined;
+  /** The code whose ampacities apply where the bundle is; none if absent. */
+  readonly code?: AmpacityCode | undefined;
+}
+
+/** A bundle, and what it is held against. */
+export interface CheckBundleInput extends BundleRiseInput, BundleLimits {}
+
+/** Something about a bundle that no check says. */
+export type BundleFinding =
+  /** Unwind the cable before it is powered: it sheds its heat from the outer layer alone. */
+  | 'wound-drum'
+  /** Every kelvin adds more heat than the bundle sheds: there is no temperature at which it settles below 400 °C. */
+  | 'no-steady-state'
+  /** More than 192 cables: the model was held against nothing of that size, and no verdict is better than uncertain. */
+  | 'beyond-validity'
+  /** The code leaves a bundle of this size, or wire this thin, to an engineer. */
+  | 'engineering-supervision'
+  /** The code has no figure for this wire in a bundle of this size. */
+  | 'no-ampacity'
+  /** The code has no factor for air this warm at this rating. */
+  | 'too-warm-for-code';
+
+/** A bundle, judged. */
+export interface CheckedBundle {
+  readonly rise: BundleRise;
+  /** Rating, recommended rise and, where a code was chosen, ampacity: in this order. */
+  readonly checks: readonly Check[];
+  readonly verdict: Verdict;
+  readonly findings: readonly BundleFinding[];
+  /** By what the code allows, where one was chosen. */
+  readonly ampacity?: Ampacity;
+  /** Mean current of all conductors, if every cable of the bundle is like this one. */
+  readonly remotePowering: RemotePowering;
+}
+
+/**
+ * Holds a bundle against the temperature rating of its cable, the recommended rise and, where a code is chosen, its ampacity.
+ *
+ * The model is taken as ±10 % from 7 to 192 cables: where a limit lies within that the verdict is `uncertain`, and above 192
+ * cables it is never better. The ampacities of a code apply only where that code does, so none is applied unless chosen.
+ * Heat can start a fire: the local code, the ratings of the cable and a licensed practitioner decide, not this.
+ *
+ * @param input - The bundle as for {@link bundleRise}, rating [°C], recommended rise [K], code.
+ * @returns The rise [K], the checks and the worst verdict, findings, and the remote-powering category.
+ * @throws {@link InputError} As {@link bundleRise} and {@link ampacity}.
+ * @example 100 Category 5e cables at 0.96 A a pair in a ceiling at 45 °C
+ * const bundle = { cable: cable('cat5e'), bundle: 100, pairCurrent: 0.96, ambient: 45, installation: 'open-air' } as const;
+ * checkBundle(bundle).checks.map(({ name, verdict }) => [name, verdict]); // => [['conductor-temperature', 'fail'], ['bundle-rise', 'fail']]
+ */
+export function checkBundle(input: CheckBundleInput): CheckedBundle {
+  const rise = bundleRise(input);
+  const { temperatureRating = 60, recommendedRise = 15, code, cable, bundle, ambient = 20 } = input;
+  requireOneOf(temperatureRating, [60, 75, 90], 'temperatureRating');
+  requireOneOf(recommendedRise, [10, 15], 'recommendedRise');
+  const { energisedPairs = cable.pairs } = input;
+  const findings: BundleFinding[] = [];
+  const checks: Check[] = [];
+  if (rise.feasible) {
+    const range = rise.range;
+    if (range === undefined) findings.push('beyond-validity');
+    checks.push(
+      held('conductor-temperature', rise.conductorTemperature, temperatureRating, '°C', 'data-sheet', range && shifted(range, ambient)),
+    );
+    checks.push(held('bundle-rise', rise.rise, recommendedRise, 'K', recommendedRise === 15 ? 'bundle-rise-15' : 'bundle-rise-10', range));
+  } else {
+    findings.push(rise.reason);
+    if (rise.reason === 'no-steady-state')
+      checks.push(held('conductor-temperature', HOTTEST, temperatureRating, '°C', 'data-sheet', EXACT));
+  }
+  const allowed =
+    code === undefined
+      ? undefined
+      : ampacity({ code, gauge: cable.gauge, bundle, temperatureRating, ambient, halfLoaded: 2 * energisedPairs <= cable.pairs });
+  if (allowed !== undefined) {
+    if (allowed.feasible) checks.push(held('ampacity', rise.conductorCurrent, allowed.ampacity, 'A', allowed.source, EXACT));
+    else if (allowed.reason === 'no-figure') findings.push('no-ampacity');
+    else findings.push(allowed.reason === 'too-warm' ? 'too-warm-for-code' : allowed.reason);
+  }
+  const judged = worstVerdict(checks);
+  return {
+    rise,
+    checks,
+    // What has no figure is not passed.
+    verdict: findings.length > 0 && judged !== 'fail' ? 'uncertain' : judged,
+    findings,
+    ...(allowed === undefined ? {} : { ampacity: allowed }),
+    remotePowering: remotePowering([(rise.conductorCurrent * energisedPairs) / cable.pairs]),
+  };
+}
+
+/** A figure that is taken as it is. */
+const EXACT = 'exact';
+
+/** A margin under this fraction of the limit is marginal. */
+const MARGINAL = 0.05;
+
+function held(
+  name: HeatCheckName,
+  value: number,
+  limit: number,
+  unit: Check['unit'],
+  source: SourceKey,
+  range: { readonly low: number; readonly high: number } | typeof EXACT | undefined,
+): Check {
+  const margin = limit - value;
+  const sure = verdictOf(margin, limit, MARGINAL);
+  const check: Check = { name, value, limit, unit, margin, marginFraction: margin / limit, verdict: sure, source };
+  if (range === EXACT) return check;
+  if (range === undefined) return sure === 'fail' ? check : { ...check, verdict: 'uncertain', deciding: ['bundle'] };
+  if (range.low > limit) return check;
+  return range.high > limit ? { ...check, verdict: 'uncertain', deciding: ['pairCurrent', 'installation'] } : check;
+}
+
+function shifted({ low, high }: { readonly low: number; readonly high: number }, by: number): { low: number; high: number } {
+  return { low: low + by, high: high + by };
+}

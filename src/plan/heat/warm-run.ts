@@ -1,0 +1,133 @@
+/** A run to a powered device in a bundle that warms it: current, heat, resistance and current again, solved together. @module */
+import type { Installation } from '../../cable/heat/bundle-rise.ts';
+import type { Segment } from '../../cable/run-resistance.ts';
+import { type Check, type Verdict, worstVerdict } from '../../circuit/check.ts';
+import { requireArray } from '../../quantity/guards.ts';
+import type { Celsius, Kelvins, Millimetres } from '../../quantity/units.ts';
+import { checkPoweredRun, type PoweredRun, type PoweredRunInput } from '../powered-run.ts';
+import { type BundleLimits, type CheckedBundle, checkBundle } from './check-bundle.ts';
+
+/** A run whose installed cable lies in a bundle of its like. The temperatures of its pieces are those of the air. */
+export interface WarmRunInput extends PoweredRunInput, BundleLimits {
+  /** Cables in the bundle, every one loaded as this one; a whole number. */
+  readonly bundle: number;
+  readonly installation: Installation;
+  /** Over the sheath of one cable; the cable's own if absent. [mm] */
+  readonly outsideDiameter?: Millimetres | undefined;
+}
+
+/** One installed piece in its bundle. */
+export interface WarmPiece {
+  /** [°C] */
+  readonly ambient: Celsius;
+  /** [K] */
+  readonly rise: Kelvins;
+  /** Of the conductors, as used for its resistance. [°C] */
+  readonly temperature: Celsius;
+  readonly bundle: CheckedBundle;
+}
+
+/** A run that settles, or why it does not. */
+export type WarmRun =
+  | {
+      readonly feasible: true;
+      /** As warm as it gets. */
+      readonly run: PoweredRun;
+      readonly pieces: readonly WarmPiece[];
+      /** Heat: rating, recommended rise and ampacity of every piece. Power and cabling are judged in `run`. */
+      readonly checks: readonly Check[];
+      /** Of heat. */
+      readonly verdict: Verdict;
+    }
+  | {
+      readonly feasible: false;
+      /** `collapse`: warm, the line cannot carry the device. The others as for a bundle. */
+      readonly reason: 'collapse' | 'no-steady-state' | 'wound-drum';
+      /** As warm as it was when that showed; a piece without a figure for its heat at its ambient. */
+      readonly run: PoweredRun;
+      readonly verdict: 'fail' | 'uncertain';
+    };
+
+/** Finer than any thermometer, far above the rounding of a temperature. [K] */
+const STILL: Kelvins = 1e-9;
+/** A loop that gains less than 0.9 a turn is still after 200; what gains more is close to having no steady state at all. */
+const TURNS = 400;
+
+/**
+ * Judges a run to a powered device with its cable as warm as its bundle makes it.
+ *
+ * A device draws constant power, so warm copper means more current, and that more heat: both are solved together, from the
+ * cool side, to the lowest temperature at which the heat of the bundle is shed. The current is that of the device on this
+ * run at the highest resistance of its cable; all cables of the bundle are taken to be like it. Within 1e-9 K; a loop so
+ * near to running away that it has not settled after 400 turns is called `no-steady-state`. Cords lie in the open and keep
+ * their temperature. For limits and errors of the model see {@link checkBundle}; its cautions hold here too.
+ *
+ * @param input - The run as for {@link checkPoweredRun}, its installed pieces at the temperature of the air [°C]; the bundle.
+ * @returns The run when warm, rise [K] and temperature [°C] of each installed piece, the checks of heat, and their verdict.
+ * @throws {@link InputError} As {@link checkPoweredRun} and {@link checkBundle}.
+ * @example 80 m of Category 6 to a class 8 device, 61 cables in a ceiling at 40 °C
+ * const warm = warmRun({
+ *   installed: [{ cable: cable('cat6'), length: 80, temperature: 40 }], poeClass: 8, bundle: 61, installation: 'open-air',
+ * });
+ * warm.feasible && [warm.pieces[0]?.rise.toFixed(1), warm.run.verdict.power, warm.verdict]; // => ['6.1', 'pass', 'pass']
+ */
+export function warmRun(input: WarmRunInput): WarmRun {
+  let run = checkPoweredRun(input);
+  requireArray(input.installed, 'installed', 'a list of { cable, length, temperature }');
+  const { installed, bundle, installation, outsideDiameter, temperatureRating, recommendedRise, code } = input;
+  const energisedPairs = run.power.limits.pairs;
+  let rises: Kelvins[] = installed.map(() => 0);
+
+  for (let turn = 0; turn < TURNS; turn++) {
+    if (!run.power.feasible) return { feasible: false, reason: 'collapse', run, verdict: 'fail' };
+    const pairCurrent = run.power.pairsetCurrent;
+    const judged = installed.map(({ cable, temperature: ambient = 20 }) =>
+      checkBundle({
+        cable,
+        bundle,
+        pairCurrent,
+        energisedPairs,
+        ambient,
+        installation,
+        outsideDiameter,
+        temperatureRating,
+        recommendedRise,
+        code,
+      }),
+    );
+    const next: Kelvins[] = [];
+    for (const { rise } of judged) {
+      if (!rise.feasible) {
+        return { feasible: false, reason: rise.reason, run, verdict: rise.reason === 'wound-drum' ? 'uncertain' : 'fail' };
+      }
+      next.push(rise.rise);
+    }
+    if (next.every((rise, index) => Math.abs(rise - (rises[index] as Kelvins)) <= STILL)) {
+      const checks = judged.flatMap((one) => one.checks);
+      return {
+        feasible: true,
+        run,
+        pieces: judged.map((one, index) => {
+          const ambient = installed[index]?.temperature ?? 20;
+          const rise = rises[index] as Kelvins;
+          return { ambient, rise, temperature: ambient + rise, bundle: one };
+        }),
+        checks,
+        verdict: judged.reduce<Verdict>((worst, { verdict }) => worse(worst, verdict), worstVerdict(checks)),
+      };
+    }
+    rises = next;
+    run = checkPoweredRun({ ...input, installed: warmed(installed, rises) });
+  }
+  return { feasible: false, reason: 'no-steady-state', run, verdict: 'fail' };
+}
+
+function warmed(installed: readonly Segment[], rises: readonly Kelvins[]): Segment[] {
+  return installed.map((piece, index) => ({ ...piece, temperature: (piece.temperature ?? 20) + (rises[index] as Kelvins) }));
+}
+
+const GRAVITY: readonly Verdict[] = ['pass', 'marginal', 'uncertain', 'fail'];
+
+function worse(one: Verdict, other: Verdict): Verdict {
+  return GRAVITY.indexOf(other) > GRAVITY.indexOf(one) ? other : one;
+}

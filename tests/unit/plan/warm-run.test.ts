@@ -1,0 +1,190 @@
+import { describe, expect, test } from 'vitest';
+import {
+  ampacity,
+  bundleRemedies,
+  bundleRise,
+  type CheckBundleInput,
+  cable,
+  checkBundle,
+  checkPoweredRun,
+  operatingPoint,
+  runResistance,
+  type WarmRunInput,
+  warmRun,
+} from '../../../src/index.ts';
+import { expectInputError, expectPlain, expectWithin, frozen } from '../../helpers/expectations.ts';
+
+const hot: CheckBundleInput = { cable: cable('cat5e'), bundle: 100, pairCurrent: 0.96, ambient: 45, installation: 'open-air' };
+const run: WarmRunInput = {
+  installed: [{ cable: cable('cat6'), length: 80, temperature: 40 }],
+  cords: [{ cable: cable('cord-24'), length: 5, temperature: 25 }],
+  connections: 2,
+  poeClass: 8,
+  bundle: 61,
+  installation: 'open-air',
+};
+
+describe('checkBundle', () => {
+  test('rating, then recommended rise, then ampacity; the last only where its code is chosen', () => {
+    const without = checkBundle(frozen(hot));
+    expect(without.checks.map(({ name, limit, unit }) => [name, limit, unit])).toEqual([
+      ['conductor-temperature', 60, '°C'],
+      ['bundle-rise', 15, 'K'],
+    ]);
+    expect(Object.keys(without)).not.toContain('ampacity');
+    const coded = checkBundle({ ...hot, bundle: 37, ambient: 30, code: 'NEC 2017', temperatureRating: 75, recommendedRise: 10 });
+    expect(coded.checks.map(({ name, limit, verdict }) => [name, limit, verdict])).toEqual([
+      ['conductor-temperature', 75, 'pass'],
+      ['bundle-rise', 10, 'pass'],
+      ['ampacity', 0.7, 'pass'],
+    ]);
+    expectPlain(coded);
+    // Two of four pairs: half of the conductors, 1.4 times as much.
+    expect(checkBundle({ ...hot, energisedPairs: 2, ambient: 30, code: 'NEC 2017' }).ampacity).toMatchObject({ loadFactor: 1.4 });
+  });
+
+  test('a limit within the error of the model is uncertain, one beyond it is not', () => {
+    const at = (pairCurrent: number) => checkBundle({ ...hot, ambient: 20, pairCurrent }).checks[1];
+    const verdicts = [0.6, 0.8, 0.9, 1.1].map((current) => at(current)?.verdict);
+    expect(verdicts).toEqual(['pass', 'pass', 'uncertain', 'fail']);
+    const exact = at(0.9);
+    expect(exact?.deciding).toEqual(['pairCurrent', 'installation']);
+  });
+
+  test('above 192 cables no verdict is better than uncertain', () => {
+    expect(checkBundle({ ...hot, bundle: 200, pairCurrent: 0.1 })).toMatchObject({ verdict: 'uncertain', findings: ['beyond-validity'] });
+    expect(checkBundle({ ...hot, bundle: 200 }).verdict).toBe('fail');
+  });
+
+  test('a drum, a runaway and what a code has no figure for are findings', () => {
+    expect(checkBundle({ ...hot, installation: 'wound-drum' })).toMatchObject({
+      checks: [],
+      verdict: 'uncertain',
+      findings: ['wound-drum'],
+    });
+    expect(checkBundle({ ...hot, pairCurrent: 9 })).toMatchObject({ verdict: 'fail', findings: ['no-steady-state'] });
+    const gentle = { ...hot, pairCurrent: 0.1, ambient: 30, code: 'NEC 2017' } as const;
+    expect(checkBundle({ ...gentle, ambient: 56 }).findings).toEqual(['too-warm-for-code']);
+    expect(checkBundle({ ...gentle, cable: { ...hot.cable, gauge: 26 } })).toMatchObject({
+      verdict: 'uncertain',
+      findings: ['no-ampacity'],
+    });
+    expect(checkBundle({ ...gentle, cable: { ...hot.cable, gauge: 28 } }).findings).toEqual(['engineering-supervision']);
+  });
+
+  test('the category follows from the mean of all conductors', () => {
+    expect(checkBundle(hot).remotePowering).toMatchObject({ meanConductorCurrent: 0.48, category: 'RP2' });
+    expect(checkBundle({ ...hot, pairCurrent: 0.6, energisedPairs: 2 }).remotePowering).toMatchObject({ category: 'RP1' });
+  });
+
+  test('refuses ratings and rises that are not in its tables', () => {
+    expectInputError(() => checkBundle({ ...hot, temperatureRating: 70 as 75 }), 'temperatureRating', 'unknown');
+    expectInputError(() => checkBundle({ ...hot, recommendedRise: 12 as 10 }), 'recommendedRise', 'unknown');
+    expectInputError(() => ampacity({ code: 'NEC 2020' as 'NEC 2017', gauge: 24, bundle: 7 }), 'code', 'unknown');
+  });
+});
+
+describe('bundleRemedies', () => {
+  const isGood = (input: CheckBundleInput) => ['pass', 'marginal'].includes(checkBundle(input).verdict);
+
+  test('nothing for a bundle that passes', () => {
+    expect(bundleRemedies({ ...hot, bundle: 7, ambient: 20 })).toEqual({});
+  });
+
+  test('the largest bundle passes and one more does not; bundles apart pass too', () => {
+    for (const code of [undefined, 'NEC 2017'] as const) {
+      const failing: CheckBundleInput = { ...hot, ambient: 30, bundle: 190, pairCurrent: 0.9, code };
+      const found = bundleRemedies(frozen(failing));
+      expectPlain(found);
+      const largest = found.largestBundle as number;
+      expect(isGood({ ...failing, bundle: largest })).toBe(true);
+      expect(isGood({ ...failing, bundle: largest + 1 })).toBe(false);
+      expect(isGood({ ...failing, bundle: found.apart?.size as number })).toBe(true);
+      expect((found.apart?.size as number) * (found.apart?.bundles as number)).toBeGreaterThanOrEqual(190);
+      const alone = bundleRise({ ...failing, bundle: found.apart?.size as number });
+      expect(alone.feasible && alone.diameter).toBe(found.apart?.gap);
+    }
+  });
+
+  test('the thinnest conductor that is enough', () => {
+    const failing: CheckBundleInput = { ...hot, ambient: 40, pairCurrent: 0.86 };
+    expect(isGood(failing)).toBe(false);
+    expect(bundleRemedies(failing).gauge).toBe(23);
+    expect(bundleRemedies({ ...failing, pairCurrent: 3 })).toEqual({});
+  });
+});
+
+describe('warmRun', () => {
+  test('current, heat and resistance agree: the fixed point of all three', () => {
+    const warm = warmRun(frozen(run));
+    expectPlain(warm);
+    if (!warm.feasible || !warm.run.power.feasible) throw new Error('does not settle');
+    const [piece] = warm.pieces;
+    expect(piece?.temperature).toBe(40 + (piece?.rise as number));
+    // Resistance from that temperature, current from that resistance, rise from that current.
+    const segments = [{ cable: cable('cat6'), length: 80, temperature: piece?.temperature as number }, ...(run.cords ?? [])];
+    const { fourPair } = runResistance({ segments, connections: 2 });
+    const point = operatingPoint({ supplyVoltage: 52, resistance: fourPair, load: { power: 71.3 } });
+    if (!point.feasible) throw new Error('collapses');
+    expectWithin(warm.run.power.totalCurrent, point.current, 1e-12);
+    const rise = bundleRise({ cable: cable('cat6'), bundle: 61, pairCurrent: point.current / 2, ambient: 40, installation: 'open-air' });
+    expect(Math.abs((rise.feasible ? rise.rise : Number.NaN) - (piece?.rise as number))).toBeLessThan(1e-8);
+  });
+
+  test('is warmer, and draws more, than with the current that cool cable makes', () => {
+    const warm = warmRun(run);
+    const cool = checkPoweredRun(run);
+    if (!warm.feasible || !warm.run.power.feasible || !cool.power.feasible) throw new Error('does not settle');
+    expect(warm.run.power.totalCurrent).toBeGreaterThan(cool.power.totalCurrent);
+    const once = bundleRise({
+      cable: cable('cat6'),
+      bundle: 61,
+      pairCurrent: cool.power.pairsetCurrent,
+      ambient: 40,
+      installation: 'open-air',
+    });
+    expect(warm.pieces[0]?.rise).toBeGreaterThan(once.feasible ? once.rise : Number.NaN);
+  });
+
+  test('each piece in its own air, cords as they were; power over two pairs heats two', () => {
+    const installed = [
+      { cable: cable('cat6'), length: 40, temperature: 45 },
+      { cable: cable('cat5e'), length: 40 },
+    ];
+    const warm = warmRun({ ...run, installed, poeClass: 4 });
+    if (!warm.feasible || !warm.run.power.feasible) throw new Error('does not settle');
+    expect(warm.pieces.map(({ ambient }) => ambient)).toEqual([45, 20]);
+    const lone = bundleRise({
+      cable: cable('cat5e'),
+      bundle: 61,
+      pairCurrent: warm.run.power.pairsetCurrent,
+      energisedPairs: 2,
+      installation: 'open-air',
+    });
+    expect(Math.abs((lone.feasible ? lone.rise : Number.NaN) - (warm.pieces[1]?.rise as number))).toBeLessThan(1e-8);
+    expect(warm.run.at20.pairLoop).toBe(checkPoweredRun({ ...run, installed, poeClass: 4 }).at20.pairLoop);
+  });
+
+  test('without heat to speak of it is the run as it was', () => {
+    const cold = warmRun({ ...run, pdPower: 0 });
+    expect(cold.feasible && cold.run).toEqual(checkPoweredRun({ ...run, pdPower: 0 }));
+  });
+
+  test('a line that only cool cable carries collapses when warm, and a bundle may run away', () => {
+    const long = {
+      ...run,
+      installed: [{ cable: cable('cat6'), length: 180, temperature: 20 }],
+      pseVoltage: 52,
+      cabling: 'none',
+      installation: { filmCoefficient: 3 },
+    } as const;
+    expect(checkPoweredRun(long).power.feasible).toBe(true);
+    expect(warmRun(long)).toMatchObject({ feasible: false, reason: 'collapse', verdict: 'fail' });
+    expect(warmRun({ ...run, installation: { filmCoefficient: 0.01 }, bundle: 5000 })).toMatchObject({
+      feasible: false,
+      reason: 'no-steady-state',
+    });
+    expect(warmRun({ ...run, pdPower: 1000 })).toMatchObject({ feasible: false, reason: 'collapse' });
+    expect(warmRun({ ...run, installation: 'wound-drum' })).toMatchObject({ feasible: false, reason: 'wound-drum', verdict: 'uncertain' });
+  });
+});

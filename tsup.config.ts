@@ -1,11 +1,11 @@
 import { defineConfig, type Options } from 'tsup';
 
-const library = { index: 'src/index.ts', schedule: 'src/schedule/index.ts' };
+const library = { index: 'src/index.ts', schedule: 'src/schedule/index.ts', working: 'src/working/index.ts' };
 
 const shared: Options = {
   target: 'es2022',
   platform: 'neutral',
-  external: [/^node:/, 'zod'],
+  external: [/^node:/, 'zod', /^mathjs/],
   // Entries of one format share their chunks, so every entry throws the same InputError.
   splitting: true,
   treeshake: false,

@@ -1,5 +1,5 @@
 #!/usr/bin/env node
-/** The command `farend`: a thin shell around the schedule room. @module */
+/** The command `farend`: a thin shell around the schedule and working rooms. @module */
 import { readFileSync, realpathSync } from 'node:fs';
 import { readFile, writeFile } from 'node:fs/promises';
 import { basename } from 'node:path';
@@ -35,6 +35,8 @@ export type ExitCode = 0 | 1 | 2;
 const HELP = `farend: what arrives at the far end of every run of a cable schedule
 
   farend check RUNS.csv [--switches SWITCHES.csv] [options]
+  farend work NAME key=value ...     a calculation with every step shown; see
+                                     farend work --help
 
 RUNS.csv and SWITCHES.csv are delimited text: comma, semicolon or tab, with a
 header line. One of the two may be - for standard input. Without a switch file
@@ -76,6 +78,8 @@ come first.
  * @returns The exit code.
  */
 export async function main(argv: readonly string[], world: CommandWorld): Promise<ExitCode> {
+  // Loaded only when asked: the formula sheets bring an expression parser with them.
+  if (argv[0] === 'work') return (await import('./working/command.ts')).work(argv.slice(1), world);
   try {
     const order = readOrder(argv);
     if (order === 'help') world.print(HELP);
@@ -112,7 +116,7 @@ function readOrder(argv: readonly string[]): Order | 'help' | 'version' {
   if (values.version === true) return 'version';
   const [command, runs, ...others] = positionals;
   if (command === undefined) throw new Refusal(`say what to do, as in: farend check RUNS.csv\n${TRY_HELP}`);
-  if (command !== 'check') throw new Refusal(`there is no command ${quoted(command)}; there is check\n${TRY_HELP}`);
+  if (command !== 'check') throw new Refusal(`there is no command ${quoted(command)}; there are check and work\n${TRY_HELP}`);
   if (runs === undefined) throw new Refusal(`check needs the file of runs, as in: farend check RUNS.csv\n${TRY_HELP}`);
   if (others.length > 0) throw new Refusal(`check takes one file of runs; ${quoted(others[0] as string)} is one too many\n${TRY_HELP}`);
   if (runs === '-' && values.switches === '-') throw new Refusal('only one of the two files can be read from standard input');

@@ -49,6 +49,22 @@ export interface CableSheet {
   readonly outsideDiameter?: Millimetres | undefined;
 }
 
+const SHEET_KEYS: readonly string[] = [
+  'name',
+  'title',
+  'use',
+  'pairs',
+  'gauge',
+  'conductor',
+  'stranding',
+  'material',
+  'screened',
+  'nominalOhmsPerKilometre',
+  'maximumOhmsPerKilometre',
+  'temperature',
+  'outsideDiameter',
+];
+
 /**
  * A cable from its data sheet, refused where the sheet cannot be true.
  *
@@ -75,6 +91,10 @@ export interface CableSheet {
  */
 export function defineCable(sheet: CableSheet): Cable {
   requireObject(sheet, 'sheet', 'an object with name, gauge and resistances');
+  for (const key of Object.keys(sheet)) {
+    // A mistyped figure that is passed over is a figure that is not checked.
+    if (!SHEET_KEYS.includes(key)) throw new InputError('unknown', `sheet.${key}`, `one of ${SHEET_KEYS.join(', ')}`, key);
+  }
   const { name, title = name, use = 'horizontal', pairs = 4, screened = false, outsideDiameter } = sheet;
   requireText(name, 'name');
   requireText(title, 'title');

@@ -43,6 +43,8 @@ export type CablingCheckName =
   | 'permanent-link-loop'
   /** The resistance that IEEE 802.3 assumes between the two ends, as hot as it gets. */
   | 'channel-resistance'
+  /** The category of cable that the type of port counts on. */
+  | 'cable-category'
   /** Installed cable at its average temperature, against what the standard leaves of 90 m when it is warm. */
   | 'derated-length'
   /** Installed cable and cords as metres of cool installed cable that loses as much signal: the open-office rule of cords. */

@@ -6,6 +6,7 @@ import type { PoeClass } from '../ethernet/poe-class.ts';
 import type { Celsius, Metres } from '../quantity/units.ts';
 import type { SourceKey } from '../sources/sources.ts';
 import { CABLING_RULES, type CablingRules, type CablingStandard } from './cabling-rules.ts';
+import { categoryCheck } from './category-check.ts';
 import { allScreened, averageTemperature, hottestOf, insertionLossLength } from './signal-length.ts';
 
 /** Far above the rounding of a sum of lengths, far under anything that can be measured. [m] */
@@ -43,6 +44,8 @@ export function cablingChecks(standard: CablingStandard, facts: ChannelFacts, ma
   }
   const seen = limits.pairs === 4 ? resistance.fourPair : resistance.twoPair;
   checks.push(rule('channel-resistance', seen, limits.channelResistance, 'Ω', 'ieee-802.3-channel'));
+  const category = categoryCheck([...installed, ...cords], limits.type);
+  if (category !== undefined) checks.push(category);
   const count = rule('connections', connections, rules.connections.limit, '1', rules.connections.source);
   // Four of four connections is a full house, not a narrow escape.
   checks.push(count.verdict === 'marginal' ? { ...count, verdict: 'pass' } : count);

@@ -14,7 +14,7 @@ export type { MaximumPoweredRunInput } from './maximum-powered-run.ts';
 export { type MaximumRunInput, maximumRun } from './maximum-run.ts';
 export { checkPoweredRun, type PoweredRun, type PoweredRunInput } from './powered-run.ts';
 export { type PoweredRemedyOptions, poweredRunRemedies } from './remedies.ts';
-export type { Remedy, RemedyName } from './remedy.ts';
+export type { Remedy, RemedyName, RemedyStep } from './remedy.ts';
 export type { MaximumRun, RunLimit } from './run-limit.ts';
 export {
   type CandidateVerdict,

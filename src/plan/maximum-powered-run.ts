@@ -18,6 +18,7 @@ import type { Celsius, Metres, Ohms, Volts } from '../quantity/units.ts';
 import type { SourceKey } from '../sources/sources.ts';
 import { closestCord, closestGauge, deratedRule, type Held } from './cabling-checks.ts';
 import { CABLING_RULES, type CablingStandard } from './cabling-rules.ts';
+import { categoryCheck } from './category-check.ts';
 import { judgedLoop, type ResistanceLimit, requireResistanceLimit } from './device-resistance.ts';
 import { longestPassing } from './longest.ts';
 import { copperFraction } from './material-check.ts';
@@ -93,6 +94,8 @@ export function maximumPoweredRun(input: MaximumPoweredRunInput): MaximumRun {
       addResistance('permanent-link-loop', 'pairLoop', rules.permanentLinkLoop.limit, rules.permanentLinkLoop.source, 'link at 20');
     }
     addResistance('channel-resistance', seen, limits.channelResistance, 'ieee-802.3-channel');
+    const category = categoryCheck([own(0), ...cords], limits.type);
+    if (category !== undefined) found.push({ limit: category.name, shortfall: -category.margin, unit: '1', source: category.source });
     addFixed('connections', { value: connections, ...rules.connections }, '1');
     const derated = deratedRule(temperature, isScreened(cable), rules);
     if (derated !== undefined) addLength('derated-length', derated, 0, itself);

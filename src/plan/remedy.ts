@@ -32,8 +32,8 @@ export type RemedyName =
   /** A switch of its own at this distance along the installed cable, where both halves are alike. */
   | 'switch-between';
 
-/** One change that makes a failing run pass, computed and checked again by the same checks. */
-export interface Remedy {
+/** One thing to change: from what to what. */
+export interface RemedyStep {
   readonly remedy: RemedyName;
   readonly from: number;
   readonly to: number;
@@ -41,6 +41,12 @@ export interface Remedy {
   readonly unit: 'type' | 'pairs' | 'connections' | 'cores' | 'AWG' | 'm' | '°C' | 'Ω' | 'V';
   /** The cable or conductor to use, where one was offered. */
   readonly use?: string;
+}
+
+/** One change that makes a failing run pass, computed and checked again by the same checks. */
+export interface Remedy extends RemedyStep {
+  /** What must be changed as well, where no single change is enough. */
+  readonly also?: readonly RemedyStep[];
   /** The verdicts that the run then has. */
   readonly verdict: { readonly power: Verdict; readonly cabling: Verdict };
 }

@@ -57,6 +57,7 @@ const CABLING: readonly CheckName[] = [
   'channel-loop',
   'permanent-link-loop',
   'channel-resistance',
+  'cable-category',
   'derated-length',
   'insertion-loss-length',
   'cord-length',

@@ -12,7 +12,7 @@ import type { Amperes, Celsius, Kelvins, Metres, Millimetres, Ohms, OhmsPerMetre
  */
 export function feet(value: number): Metres {
   requireFinite(value, 'value');
-  return value * 0.3048;
+  return value * 0.3048 + 0;
 }
 
 /**
@@ -25,7 +25,7 @@ export function feet(value: number): Metres {
  */
 export function inches(value: number): Millimetres {
   requireFinite(value, 'value');
-  return value * 25.4;
+  return value * 25.4 + 0;
 }
 
 /**
@@ -38,7 +38,7 @@ export function inches(value: number): Millimetres {
  */
 export function mils(value: number): Millimetres {
   requireFinite(value, 'value');
-  return value * 0.0254;
+  return value * 0.0254 + 0;
 }
 
 /**
@@ -51,7 +51,7 @@ export function mils(value: number): Millimetres {
  */
 export function circularMils(value: number): SquareMillimetres {
   requireFinite(value, 'value');
-  return value * 0.0005067074790974977; // π/4 · 0.0254²
+  return value * 0.0005067074790974977 + 0; // π/4 · 0.0254²
 }
 
 /**
@@ -64,7 +64,7 @@ export function circularMils(value: number): SquareMillimetres {
  */
 export function fahrenheit(value: number): Celsius {
   requireFinite(value, 'value');
-  return ((value - 32) * 5) / 9;
+  return ((value - 32) * 5) / 9 + 0;
 }
 
 /**
@@ -77,7 +77,7 @@ export function fahrenheit(value: number): Celsius {
  */
 export function fahrenheitDifference(value: number): Kelvins {
   requireFinite(value, 'value');
-  return (value * 5) / 9;
+  return (value * 5) / 9 + 0;
 }
 
 /**
@@ -90,7 +90,7 @@ export function fahrenheitDifference(value: number): Kelvins {
  */
 export function ohmsPerKilofoot(value: number): OhmsPerMetre {
   requireFinite(value, 'value');
-  return value / 304.8;
+  return value / 304.8 + 0;
 }
 
 /**
@@ -103,7 +103,7 @@ export function ohmsPerKilofoot(value: number): OhmsPerMetre {
  */
 export function ohmsPerKilometre(value: number): OhmsPerMetre {
   requireFinite(value, 'value');
-  return value / 1000;
+  return value / 1000 + 0;
 }
 
 /**
@@ -116,7 +116,7 @@ export function ohmsPerKilometre(value: number): OhmsPerMetre {
  */
 export function milliamperes(value: number): Amperes {
   requireFinite(value, 'value');
-  return value / 1000;
+  return value / 1000 + 0;
 }
 
 /**
@@ -129,7 +129,7 @@ export function milliamperes(value: number): Amperes {
  */
 export function milliwatts(value: number): Watts {
   requireFinite(value, 'value');
-  return value / 1000;
+  return value / 1000 + 0;
 }
 
 /**
@@ -142,7 +142,7 @@ export function milliwatts(value: number): Watts {
  */
 export function kilohms(value: number): Ohms {
   requireFinite(value, 'value');
-  return value * 1000;
+  return value * 1000 + 0;
 }
 
 /**
@@ -155,7 +155,7 @@ export function kilohms(value: number): Ohms {
  */
 export function btuPerHour(value: number): Watts {
   requireFinite(value, 'value');
-  return (value * 1055.05585262) / 3600;
+  return (value * 1055.05585262) / 3600 + 0;
 }
 
 /**
@@ -168,7 +168,7 @@ export function btuPerHour(value: number): Watts {
  */
 export function kilofeet(value: number): Metres {
   requireFinite(value, 'value');
-  return value * 304.8;
+  return value * 304.8 + 0;
 }
 
 /**
@@ -181,7 +181,7 @@ export function kilofeet(value: number): Metres {
  */
 export function ohmsPerHundredMetres(value: number): OhmsPerMetre {
   requireFinite(value, 'value');
-  return value / 100;
+  return value / 100 + 0;
 }
 
 /**
@@ -194,5 +194,5 @@ export function ohmsPerHundredMetres(value: number): OhmsPerMetre {
  */
 export function milliohms(value: number): Ohms {
   requireFinite(value, 'value');
-  return value / 1000;
+  return value / 1000 + 0;
 }

@@ -24,6 +24,7 @@ export const CHECK_WORDS: Readonly<Record<CheckName, { readonly title: string; r
   'channel-loop': { title: 'Channel loop at 20 °C', limit: 'most' },
   'permanent-link-loop': { title: 'Installed loop at 20 °C', limit: 'most' },
   'channel-resistance': { title: 'Channel resistance, hot', limit: 'most' },
+  'cable-category': { title: 'Category of the cable', limit: 'least' },
   'derated-length': { title: 'Installed length, warm', limit: 'most' },
   'insertion-loss-length': { title: 'Length as a signal sees it', limit: 'most' },
   'cord-length': { title: 'Longest cord', limit: 'most' },
@@ -64,7 +65,7 @@ function limitSide({ name, value, limit: against, margin }: ReportedCheck): 'mos
 
 /** Value and limit with their unit: a drop as a percentage, a count as it is. */
 function figures({ name, value, limit, unit }: ReportedCheck): [string, string] {
-  if (name === 'connections') return [String(value), String(limit)];
+  if (name === 'connections' || name === 'cable-category') return [String(value), String(limit)];
   if (unit === '1') {
     const [a, b] = apart(value * 100, limit * 100, '%');
     return [a, b];
@@ -73,7 +74,7 @@ function figures({ name, value, limit, unit }: ReportedCheck): [string, string] 
 }
 
 function difference({ name, margin, unit }: ReportedCheck): string {
-  if (name === 'connections') return String(margin);
+  if (name === 'connections' || name === 'cable-category') return String(margin);
   if (unit === '1') return amount(margin * 100, '%');
   let decimals = unit === 'm' ? 1 : 2;
   while (margin !== 0 && decimals < 15 && Number(brief(margin, decimals)) === 0) decimals++;
@@ -121,6 +122,8 @@ export function reason(check: ReportedCheck, run: RunReport, standard: string): 
       return `a shorted pair of the channel is ${value} at 20 °C; ${standard} allows ${limit}`;
     case 'permanent-link-loop':
       return `a shorted pair of the installed cable is ${value} at 20 °C; ${standard} allows ${limit}`;
+    case 'cable-category':
+      return `a piece is Category ${value}; IEEE 802.3 counts on Category ${limit} or better for that type of port`;
     case 'channel-resistance':
       return `power sees ${value}; IEEE 802.3 counts on at most ${limit}`;
     case 'derated-length':

@@ -3,10 +3,11 @@ import type { Remedy } from '../plan/remedy.ts';
 import { amount } from './amount.ts';
 
 /** @internal */
-export function remedyInWords({ remedy, from, to, use, verdict }: Remedy): string {
+export function remedyInWords({ remedy, from, to, use, also = [], verdict }: Remedy): string {
   const narrow = verdict.power === 'marginal' || verdict.cabling === 'marginal' ? ' (then close to a limit)' : '';
   const doubt = verdict.power === 'uncertain' || verdict.cabling === 'uncertain' ? ' (then still uncertain)' : '';
-  return `${change(remedy, from, to, use)}${doubt || narrow}`;
+  const steps = [change(remedy, from, to, use), ...also.map((step) => lowered(change(step.remedy, step.from, step.to, step.use)))];
+  return `${steps.join('; and ')}${doubt || narrow}`;
 }
 
 function change(remedy: Remedy['remedy'], from: number, to: number, use = ''): string {
@@ -46,4 +47,8 @@ function change(remedy: Remedy['remedy'], from: number, to: number, use = ''): s
 function down(value: number, unit: string, decimals: number): string {
   const lower = Number(value.toFixed(decimals)) > value ? value - 0.5 * 10 ** -decimals : value;
   return amount(lower, unit, decimals);
+}
+
+function lowered(sentence: string): string {
+  return sentence.charAt(0).toLowerCase() + sentence.slice(1);
 }

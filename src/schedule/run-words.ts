@@ -113,6 +113,7 @@ const WAYS_OUT: Readonly<Record<CheckName, string>> = {
   'channel-loop': 'a shorter route, or a switch nearer by',
   'permanent-link-loop': 'a shorter route, or a switch nearer by',
   'channel-resistance': 'a shorter, thicker or cooler line',
+  'cable-category': 'a cable of Category 5 or better',
   'derated-length': 'a shorter or cooler route',
   'insertion-loss-length': 'shorter cords, or a shorter or cooler route',
   'cord-length': 'shorter cords',

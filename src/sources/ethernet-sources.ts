@@ -19,6 +19,12 @@ export const ETHERNET_SOURCES = {
     status: 'memory',
     note: 'Classes 0 to 4 were read in datasheets, 8 in a weak source; 5 to 7 are remembered and agree with the arithmetic.',
   },
+  'ieee-802.3-cabling': {
+    title: 'IEEE Std 802.3-2022, clauses 33 and 145',
+    locus: 'cabling: Category 3 and up (Class C) for Type 1, Category 5 and up (Class D) for Types 2 to 4',
+    status: 'published',
+    note: 'Types 1 and 2 read in a datasheet that restates it; Types 3 and 4 are remembered.',
+  },
   'ieee-802.3-channel': {
     title: 'IEEE Std 802.3-2022, clauses 33 and 145',
     locus: 'channel resistance: at most 20 Ω (Type 1), 12.5 Ω per pairset (Types 2 to 4), so 6.25 Ω over both pairsets',

@@ -11,4 +11,20 @@ export const GENERAL_SOURCES = {
     locus: 'a line of resistance R fed at V delivers at most V²/4R',
     status: 'derived',
   },
+  'circuit-laws': {
+    title: 'OpenStax, University Physics, volume 2',
+    locus:
+      'Current and resistance; Direct-current circuits: V = I R, P = V I = I² R, R = ρ L/A, R = R0 (1 + α (T - T0)), series and parallel',
+    status: 'published',
+  },
+  'constant-power': {
+    title: 'A load of constant power behind a resistance',
+    locus: 'V I = P + I² R, a quadratic in I; the load settles at the root with the smaller current',
+    status: 'derived',
+  },
+  'three-loops': {
+    title: 'The three loops of a run',
+    locus: 'r one wire, end to end: a pair loop is 2 r, one pairset r/2 out and r/2 back, two pairsets half of that',
+    status: 'derived',
+  },
 } as const;

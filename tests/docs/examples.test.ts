@@ -3,6 +3,7 @@ import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
 import * as core from '../../src/index.ts';
 import * as schedule from '../../src/schedule/index.ts';
+import * as working from '../../src/working/index.ts';
 import { type Example, examplesInPage, examplesInSource, literalValue, runExample } from '../support/examples.ts';
 import { ENTRIES, exportsOf } from '../support/exports.ts';
 import { filesBelow, ROOT, sourceTexts } from '../support/files.ts';
@@ -28,7 +29,7 @@ async function expectPromises(
 describe('examples in docstrings', () => {
   test.each(inSource.map((example) => [example.at, example] as const))('%s', async (at, example) => {
     expect(
-      await expectPromises(example, { ...core, ...schedule }, {}),
+      await expectPromises(example, { ...core, ...schedule, ...working }, {}),
       `${at} needs a line such as: feet(1); // => 0.3048`,
     ).toBeGreaterThan(0);
   });
@@ -55,7 +56,7 @@ describe('code in pages', () => {
   });
 
   test.each(inPages.map((example) => [example.at, example] as const))('%s', async (_at, example) => {
-    await expectPromises(example, {}, { farend: core, 'farend/schedule': schedule });
+    await expectPromises(example, {}, { farend: core, 'farend/schedule': schedule, 'farend/working': working });
   });
 
   test('compiles, strictly, as a reader would copy it', () => {

@@ -96,7 +96,7 @@ function packAndInstall(): void {
   copyFileSync(join(ROOT, 'examples/tidemill-playhouse.csv'), join(scratch, 'runs.csv'));
   copyFileSync(join(ROOT, 'examples/tidemill-playhouse-switches.csv'), join(scratch, 'switches.csv'));
   const installed = JSON.parse(readFileSync(join(scratch, 'node_modules/farend/package.json'), 'utf8')) as { dependencies: object };
-  assert.deepEqual(Object.keys(installed.dependencies).sort(), ['zod']);
+  assert.deepEqual(Object.keys(installed.dependencies).sort(), ['mathjs', 'zod']);
 }
 
 function importAndRequire(): void {
@@ -109,6 +109,15 @@ function importAndRequire(): void {
   const schedule = bothFormats('schedule', "'farend/schedule'", SCHEDULE_PROBE.replaceAll('schedule.', 'entry.'));
   assert.equal(schedule.imported, schedule.required);
   assert.ok(schedule.imported.length > 1000);
+  // The working of a class 4 device at its worst, and the same error class as that of the core.
+  const probe = `JSON.stringify([
+    entry.showWorking('powerAtPd', { poeClass: 4, resistance: 12.5 }).result.shown,
+    entry.reviewAnswer('powerAtPd', { poeClass: 4, resistance: 12.5 }, '30 W').slips.length,
+    (() => { try { entry.showWorking('awg', { size: 41 }); } catch (error) { return error instanceof require('farend').InputError; } })(),
+  ])`;
+  const working = bothFormats('working', "'farend/working'", probe);
+  assert.equal(working.imported, working.required);
+  assert.deepEqual(JSON.parse(working.imported), ['25.5 W', 1, true]);
 }
 
 /** What a probe on `entry` prints when its module is imported, and when it is required. */
@@ -164,6 +173,7 @@ function types(): void {
   const text = `
 import { awg, type Conductor, feet, loopResistance, type Metres, type Ohms, operatingPoint, poeClass } from 'farend';
 import { checkSchedule, parseSchedule, reportText } from 'farend/schedule';
+import { showWorking, type Working } from 'farend/working';
 const conductor: Conductor = awg(24);
 const length: Metres = feet(295);
 const loop: Ohms = loopResistance({ conductor, length });
@@ -174,6 +184,7 @@ poeClass(9);
 const point = operatingPoint({ supplyVoltage: 50, resistance: loop, load: { power: 12 } });
 export const answer: number = point.feasible ? point.loadVoltage : point.maximumLoadPower;
 const { schedule, findings } = parseSchedule({ runs: 'Run' });
+export const working: Working = showWorking('loopResistance', { conductor, length });
 export const text: string = reportText(checkSchedule(schedule)) + findings.length + wrong;
 `;
   for (const file of ['types-esm.mts', 'types-cjs.cts', 'types-bundler.ts']) write(file, text);
@@ -197,6 +208,7 @@ function command(): void {
   const farend = join(scratch, 'node_modules/.bin/farend');
   assert.ok(run(farend, ['--version']).includes(manifest.version));
   assert.match(run(farend, ['--help']), /farend check/);
+  assert.match(run(farend, ['work', 'powerAtPd', 'poeClass=4', 'resistance=12.5ohm']), /P_av = 25\.5 W/);
   const check = spawnSync(farend, ['check', 'runs.csv', '--switches', 'switches.csv'], { cwd: scratch, encoding: 'utf8' });
   assert.equal(check.status, 1, `the example has runs that fail\n${check.stderr}`);
   assert.ok(check.stdout.length > 1000);

@@ -8,6 +8,7 @@ import { compilerOptions } from './type-check.ts';
 export const ENTRIES: readonly { readonly name: string; readonly file: string }[] = [
   { name: 'farend', file: 'src/index.ts' },
   { name: 'farend/schedule', file: 'src/schedule/index.ts' },
+  { name: 'farend/working', file: 'src/working/index.ts' },
 ];
 
 /** One exported name. */

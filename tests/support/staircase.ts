@@ -12,12 +12,13 @@ export const ROOMS: readonly string[] = [
   'ethernet',
   'plan',
   'schedule',
+  'working',
   'index.ts',
   'cli.ts',
 ];
 
 /** Packages that a room may import; a room that is not named here may import none. */
-const PACKAGES: Readonly<Record<string, readonly string[]>> = { schedule: ['zod'] };
+const PACKAGES: Readonly<Record<string, readonly string[]>> = { schedule: ['zod'], working: ['mathjs'] };
 
 interface Import {
   readonly specifier: string;
@@ -71,7 +72,8 @@ function insideBreach(room: string, target: string, item: Import, files: Readonl
   if (to === 'sources' && !item.typeOnly && ROOMS.indexOf(room) < ROOMS.indexOf('schedule')) {
     return `imports ${target} at run time: the core knows sources by their keys alone`;
   }
-  if (room === 'index.ts' && to === 'schedule') return `imports ${target}: the root entry ends at plan`;
+  if (room === 'index.ts' && (to === 'schedule' || to === 'working')) return `imports ${target}: the root entry ends at plan`;
+  if (room === 'working' && to === 'schedule') return `imports ${target}: working stands on plan`;
   return undefined;
 }
 

@@ -1,6 +1,7 @@
 import { expect, test } from 'vitest';
 import * as core from '../../src/index.ts';
 import * as schedule from '../../src/schedule/index.ts';
+import * as working from '../../src/working/index.ts';
 
 // A name that appears here is a promise to users; one that disappears breaks them. After a change that is meant, write
 // the lists anew with `npx vitest run tests/unit/exports.test.ts --update`, read the difference, and put it in the changelog.
@@ -152,6 +153,18 @@ test('farend/schedule exports these names', () => {
       "reportSummary",
       "reportText",
       "scheduleFromRows",
+    ]
+  `);
+});
+
+test('farend/working exports these names', () => {
+  expect(Object.keys(working).sort()).toMatchInlineSnapshot(`
+    [
+      "reviewAnswer",
+      "showWorking",
+      "workingLatex",
+      "workingMarkdown",
+      "workingText",
     ]
   `);
 });

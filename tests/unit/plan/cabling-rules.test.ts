@@ -50,14 +50,16 @@ describe('copper', () => {
     }
   });
 
-  test('no length of it will do, and no single change is offered', () => {
+  test('no length of it will do; copper in its place does', () => {
     const found = maximumRun({ cable: clad, poeClass: 1, cabling: 'none' });
     expect(found).toMatchObject({ feasible: false, governedBy: 'material', shortfall: 1, unit: '1' });
     expect(maximumRun({ cable: cat6, cords: [{ cable: clad, length: 1 }], poeClass: 1 })).toMatchObject({
       feasible: false,
       shortfall: 0.5,
     });
-    expect(poweredRunRemedies({ installed: [{ cable: clad, length: 10 }], poeClass: 1 })).toEqual([]);
+    expect(poweredRunRemedies({ installed: [{ cable: clad, length: 10 }], poeClass: 1 })).toMatchObject([
+      { remedy: 'thicker-cable', use: 'Category 6' },
+    ]);
   });
 
   test('tinned and hard-drawn copper are copper', () => {

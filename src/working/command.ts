@@ -1,0 +1,103 @@
+/** The command `farend work`: a calculation with every step shown. @module */
+import { isInputError } from '../quantity/input-error.ts';
+import { inputFrom, KEYS_OF } from './command-input.ts';
+import { sheets, type WorkingInputs, type WorkingName } from './sheets.ts';
+import { showWorking } from './show-working.ts';
+import type { Working } from './working.ts';
+import { workingLatex, workingMarkdown } from './working-latex.ts';
+import { workingText } from './working-text.ts';
+
+/** Where the command writes. */
+interface Screen {
+  readonly print: (text: string) => void;
+  readonly complain: (text: string) => void;
+}
+
+const HELP = `farend work: a calculation with every step shown
+
+  farend work NAME key=value ... [--format FORMAT]
+  farend work --list
+
+Values carry their units, as in length=212ft or pdPower=12.95W; conductors are
+24awg, 18awg-stranded, 0.5mm2-class5 or 96ohm/km; pieces of cable are
+cat5e:90m:40degC,cord-26:5m; a range of voltage is 21V..27.6V; ports and their
+classes are 24x4,2x3.
+
+Options
+  --format FORMAT   text (default), markdown, latex or json
+  --list            every calculation and its keys
+  --help, -h        this text
+
+The exit code is 0 if there is an answer, 1 if the physics says no, 2 if the
+question cannot be read.
+`;
+
+const RENDER: Readonly<Record<string, (working: Working) => string>> = {
+  text: workingText,
+  markdown: workingMarkdown,
+  latex: workingLatex,
+  json: (working) => `${JSON.stringify(working, undefined, 2)}\n`,
+};
+
+/**
+ * Runs `farend work`.
+ *
+ * @param argv - Its arguments, without `work`.
+ * @param screen - Where it writes.
+ * @returns The exit code: 0 an answer, 1 a physical no, 2 a question that cannot be read.
+ */
+export async function work(argv: readonly string[], screen: Screen): Promise<0 | 1 | 2> {
+  const refuse = (message: string): 2 => {
+    screen.complain(`farend: ${message}\nfarend work --help says more\n`);
+    return 2;
+  };
+  const words: string[] = [];
+  let format = 'text';
+  for (let index = 0; index < argv.length; index++) {
+    const word = argv[index] as string;
+    if (word === '--help' || word === '-h') {
+      screen.print(HELP);
+      return 0;
+    }
+    if (word === '--list') {
+      screen.print(list());
+      return 0;
+    }
+    if (word === '--format') format = argv[++index] ?? '';
+    else if (word.startsWith('--format=')) format = word.slice('--format='.length);
+    else if (word.startsWith('-')) return refuse(`there is no option ${word}`);
+    else words.push(word);
+  }
+  const [name, ...pairs] = words;
+  if (name === undefined) return refuse('say what to work, as in: farend work awg size=24');
+  if (!Object.hasOwn(sheets, name))
+    return refuse(`there is no calculation ${JSON.stringify(name)}; farend work --list shows those there are`);
+  if (!Object.hasOwn(RENDER, format)) return refuse(`--format is text, markdown, latex or json, not ${JSON.stringify(format)}`);
+  try {
+    const input = inputFrom(name as WorkingName, pairs) as unknown as WorkingInputs[WorkingName];
+    const working = showWorking(name as WorkingName, input);
+    screen.print((RENDER[format] as (of: Working) => string)(working));
+    return working.feasible ? 0 : 1;
+  } catch (error) {
+    if (!isInputError(error)) throw error;
+    return refuse(error.message);
+  }
+}
+
+/** Every calculation, its title, and its keys within 80 columns. */
+function list(): string {
+  const lines: string[] = [];
+  for (const [name, { title }] of Object.entries(sheets)) {
+    lines.push(name, `    ${title}`);
+    let line = '   ';
+    for (const key of KEYS_OF[name as WorkingName]) {
+      if (line.length + key.length + 2 > 80) {
+        lines.push(line);
+        line = '   ';
+      }
+      line += ` ${key}=`;
+    }
+    lines.push(line);
+  }
+  return `${lines.join('\n')}\n`;
+}

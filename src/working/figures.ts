@@ -1,0 +1,37 @@
+/** Figures as a person writes them: sensible digits, the unit as the trade spells it. @module */
+import { WORKING_UNITS, type WorkingUnit } from './working-unit.ts';
+
+/** Significant figures of a step; a figure that needs fewer is written with fewer. */
+const DIGITS = 4;
+/** Of a given, which is written as it was stated, if that is not longer. */
+const GIVEN_DIGITS = 6;
+
+/** The number alone: all its digits if it has few, else rounded. */
+export function shownNumber(value: number, isGiven: boolean): string {
+  const digits = isGiven ? GIVEN_DIGITS : DIGITS;
+  const rounded = Number(value.toPrecision(digits));
+  // 0.6 as it came out of a root, a few units in the last place off, is 0.6.
+  if (Math.abs(rounded - value) <= 1e-12 * Math.abs(value)) return String(rounded);
+  const text = value.toPrecision(digits);
+  // A whole number is not cut: 123 456 is not 1.235e+5.
+  return text.includes('e') && Math.abs(value) >= 1 && Math.abs(value) < 1e9 ? value.toFixed(0) : text.replace('e+', 'e');
+}
+
+/** The number with its unit. */
+export function shownFigure(value: number, unit: WorkingUnit, isGiven: boolean): string {
+  const number = shownNumber(value, isGiven);
+  if (unit === '1/K') return `${number}/K`;
+  return unit === '1' ? number : `${number} ${unit}`;
+}
+
+/** The same in LaTeX. */
+export function latexFigure(value: number, unit: WorkingUnit, isGiven: boolean): string {
+  const [mantissa = '', exponent] = shownNumber(value, isGiven).split('e');
+  const number = exponent === undefined ? mantissa : `${mantissa} \\times 10^{${exponent}}`;
+  return unit === '1' ? number : `${number}\\,${WORKING_UNITS[unit].latex}`;
+}
+
+/** Whether the figure was rounded to be shown. */
+export function isRounded(value: number, isGiven: boolean): boolean {
+  return Math.abs(Number(shownNumber(value, isGiven)) - value) > 1e-12 * Math.abs(value);
+}

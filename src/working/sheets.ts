@@ -1,0 +1,73 @@
+/** Every sheet by its name: a new sheet is a file, a line in the type, and a line in the list. @module */
+import type { RunResistanceInput } from '../cable/run-resistance.ts';
+import type { OperatingPointInput } from '../circuit/operating-point.ts';
+import type { VoltageDropInput } from '../circuit/voltage-drop.ts';
+import type { LoopResistanceInput } from '../conductor/loop-resistance.ts';
+import type { UniformWireInput } from '../conductor/uniform-wire.ts';
+import type { PowerAtPdInput } from '../ethernet/power-at-pd.ts';
+import type { PsePowerForInput } from '../ethernet/pse-power-for.ts';
+import type { MaximumRunInput } from '../plan/maximum-run.ts';
+import type { Sheet } from './sheet.ts';
+import { type AwgWorkingInput, awgSheet } from './sheets/awg.ts';
+import { loopResistanceSheet } from './sheets/loop-resistance.ts';
+import { maximumRunSheet } from './sheets/maximum-run.ts';
+import { type MostPowerInput, mostPowerSheet } from './sheets/most-power.ts';
+import { operatingPointSheet } from './sheets/operating-point.ts';
+import { powerAtPdSheet } from './sheets/power-at-pd.ts';
+import { psePowerForSheet } from './sheets/pse-power-for.ts';
+import { type ResistanceAtTemperatureInput, resistanceAtTemperatureSheet } from './sheets/resistance-at-temperature.ts';
+import { type ResistancePerMetreInput, resistancePerMetreSheet } from './sheets/resistance-per-metre.ts';
+import { runResistanceSheet } from './sheets/run-resistance.ts';
+import { type ClassBudgetInput, switchBudgetSheet } from './sheets/switch-budget.ts';
+import { uniformWireSheet } from './sheets/uniform-wire.ts';
+import { voltageDropSheet } from './sheets/voltage-drop.ts';
+
+/** What each calculation takes: the input of the core function of that name. */
+export interface WorkingInputs {
+  /** Diameter, area and resistance of an AWG conductor. */
+  readonly awg: AwgWorkingInput;
+  /** `R = ρ L / A`, for whichever of the four is asked. */
+  readonly uniformWire: UniformWireInput;
+  /** One metre of one conductor, hot or cold. */
+  readonly resistancePerMetre: ResistancePerMetreInput;
+  /** A resistance brought from one temperature to another. */
+  readonly resistanceAtTemperature: ResistanceAtTemperatureInput;
+  /** Two equal conductors in series. */
+  readonly loopResistance: LoopResistanceInput;
+  /** A run of several pieces, as its three loops. */
+  readonly runResistance: RunResistanceInput;
+  /** A load at the end of a line. */
+  readonly operatingPoint: OperatingPointInput;
+  /** The most power of a line, and the two roots. */
+  readonly mostPower: MostPowerInput;
+  /** The drop along a two-wire circuit. */
+  readonly voltageDrop: VoltageDropInput;
+  /** Power at a powered device. */
+  readonly powerAtPd: PowerAtPdInput;
+  /** Power that a port must source. */
+  readonly psePowerFor: PsePowerForInput;
+  /** The longest run by every limit. */
+  readonly maximumRun: MaximumRunInput;
+  /** The budget of a switch by class. */
+  readonly switchBudget: ClassBudgetInput;
+}
+
+/** The name of a calculation that can be shown. */
+export type WorkingName = keyof WorkingInputs;
+
+/** The sheets, in the order of a course. */
+export const sheets: { readonly [Name in WorkingName]: Sheet<WorkingInputs[Name]> } = {
+  awg: awgSheet,
+  uniformWire: uniformWireSheet,
+  resistancePerMetre: resistancePerMetreSheet,
+  resistanceAtTemperature: resistanceAtTemperatureSheet,
+  loopResistance: loopResistanceSheet,
+  runResistance: runResistanceSheet,
+  operatingPoint: operatingPointSheet,
+  mostPower: mostPowerSheet,
+  voltageDrop: voltageDropSheet,
+  powerAtPd: powerAtPdSheet,
+  psePowerFor: psePowerForSheet,
+  maximumRun: maximumRunSheet,
+  switchBudget: switchBudgetSheet,
+};

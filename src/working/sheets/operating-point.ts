@@ -1,0 +1,24 @@
+/** Where a load settles at the end of a resistive line. @module */
+import { type OperatingPointInput, operatingPoint } from '../../circuit/operating-point.ts';
+import type { Sheet } from '../sheet.ts';
+import { currentSteps, dropStep, loadGivens, loadReading, pointSlips, powerSteps, voltageSteps } from './point-steps.ts';
+
+export const operatingPointSheet: Sheet<OperatingPointInput> = {
+  title: 'Where a load settles at the end of a line',
+  core: 'operatingPoint',
+  givens: [
+    { symbol: 'V', meaning: 'voltage at the supply', unit: 'V', latex: 'V', core: 'supplyVoltage' },
+    { symbol: 'R', meaning: 'resistance of the line, out and back', unit: 'Ω', latex: 'R', core: 'resistance' },
+    ...loadGivens,
+  ],
+  steps: [...currentSteps, dropStep, ...powerSteps, ...voltageSteps],
+  assumptions: ['Direct current, steady state.'],
+  validity: 'Any resistive line. A constant-power load has two roots; it settles at the one with the higher voltage.',
+  cautions: [],
+  slips: pointSlips,
+  guard: operatingPoint,
+  read: ({ supplyVoltage, resistance, load }) => {
+    const { values, cases } = loadReading(load);
+    return { values: { ...values, V: supplyVoltage, R: resistance }, cases };
+  },
+};

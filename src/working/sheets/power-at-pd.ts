@@ -1,0 +1,161 @@
+/** What arrives at a powered device over Ethernet. @module */
+import { appliedLimits, loopThatPowerSees, type PowerAtPdInput, powerAtPd } from '../../ethernet/power-at-pd.ts';
+import type { Reading, Sheet } from '../sheet.ts';
+import { currentStep, discriminantStep } from './point-steps.ts';
+
+export const powerAtPdSheet: Sheet<PowerAtPdInput> = {
+  title: 'Power at a powered device',
+  core: 'powerAtPd',
+  givens: [
+    {
+      symbol: 'P_PSE',
+      meaning: 'power of the class at the port',
+      unit: 'W',
+      latex: 'P_{\\mathrm{PSE}}',
+      core: 'poeClass',
+      source: 'ieee-802.3-class',
+    },
+    { symbol: 'P', meaning: 'power that the device draws', unit: 'W', latex: 'P_{\\mathrm{PD}}', core: 'pdPower', when: 'draw stated' },
+    {
+      symbol: 'P',
+      meaning: 'power that the device draws: all that its class allows',
+      unit: 'W',
+      latex: 'P_{\\mathrm{PD}}',
+      core: 'pdPower',
+      source: 'ieee-802.3-class',
+      when: 'draw of the class',
+    },
+    { symbol: 'V', meaning: 'voltage at the port', unit: 'V', latex: 'V_{\\mathrm{PSE}}', core: 'pseVoltage', when: 'voltage stated' },
+    {
+      symbol: 'V',
+      meaning: 'voltage at the port: the lowest of its type',
+      unit: 'V',
+      latex: 'V_{\\mathrm{PSE}}',
+      core: 'pseVoltage',
+      source: 'ieee-802.3-pse-voltage',
+      when: 'voltage of the type',
+    },
+    { symbol: 'R', meaning: 'resistance of the loop that power sees', unit: 'Ω', latex: 'R', core: 'resistance', when: 'loop' },
+    { symbol: 'R_w', meaning: 'one conductor of the run, end to end', unit: 'Ω', latex: 'R_{w}', core: 'resistance.twoPair', when: 'run' },
+    { symbol: 'm', meaning: 'pairsets that carry power', unit: '1', latex: 'm', core: 'pairs', source: 'ieee-802.3-class' },
+  ],
+  steps: [
+    {
+      symbol: 'R',
+      meaning: 'resistance of the loop that power sees: a pairset is one conductor’s worth',
+      formula: 'R_w / m',
+      unit: 'Ω',
+      latex: 'R',
+      source: 'three-loops',
+      core: 'resistance',
+      when: 'run',
+    },
+    discriminantStep,
+    { ...currentStep, core: 'totalCurrent' },
+    {
+      symbol: 'I_set',
+      meaning: 'current of one pairset',
+      formula: 'I / m',
+      unit: 'A',
+      latex: 'I_{\\mathrm{set}}',
+      source: 'circuit-laws',
+      core: 'pairsetCurrent',
+    },
+    {
+      symbol: 'I_wire',
+      meaning: 'current of one wire of a pair',
+      formula: 'I_set / 2',
+      unit: 'A',
+      latex: 'I_{\\mathrm{wire}}',
+      source: 'circuit-laws',
+      core: 'conductorCurrent',
+    },
+    {
+      symbol: 'V_PD',
+      meaning: 'voltage at the device',
+      formula: '(V + sqrt(D)) / 2',
+      unit: 'V',
+      latex: 'V_{\\mathrm{PD}}',
+      source: 'constant-power',
+      core: 'operating.loadVoltage',
+    },
+    {
+      symbol: 'P_in',
+      meaning: 'power that the port sources for it',
+      formula: 'V * I',
+      unit: 'W',
+      latex: 'P_{\\mathrm{in}}',
+      source: 'circuit-laws',
+      core: 'operating.supplyPower',
+    },
+    {
+      symbol: 'I_PSE',
+      meaning: 'current of the port when it sources the power of the class',
+      formula: 'P_PSE / V',
+      unit: 'A',
+      latex: 'I_{\\mathrm{PSE}}',
+      source: 'circuit-laws',
+      when: 'class bites',
+    },
+    {
+      symbol: 'P_av',
+      meaning: 'power available at the device: that of the port less the heat in the run',
+      formula: 'P_PSE - I_PSE^2 * R',
+      unit: 'W',
+      latex: 'P_{\\mathrm{av}}',
+      source: 'circuit-laws',
+      core: 'available',
+      when: 'class bites',
+    },
+    {
+      symbol: 'P_av',
+      meaning: 'power available at the device: the line delivers no more, whatever the port may give',
+      formula: 'V^2 / (4 * R)',
+      unit: 'W',
+      latex: 'P_{\\mathrm{av}}',
+      source: 'collapse',
+      core: 'available',
+      when: 'collapse bites',
+    },
+  ],
+  assumptions: ['Direct current, steady state; all conductors alike; a device that holds its power constant.'],
+  validity:
+    'IEEE 802.3 classes 0 to 8, single-signature. What is available is not what is allowed: a device may draw no more than its class.',
+  cautions: [],
+  slips: [
+    { slip: 'pse-power-over-pd-voltage', steps: { I: 'P_PSE / ((V + sqrt(D)) / 2)', I_PSE: 'P_PSE / V_PD' } },
+    { slip: 'power-at-wrong-end', steps: { I: 'P / V', V_PD: 'V - P / V * R', I_PSE: 'P / V' } },
+    { slip: 'class-power-for-pd-power', givens: { P: 'P_PSE' } },
+    { slip: 'class-power-for-pd-power', steps: { P_av: 'P_PSE' } },
+    { slip: 'unstable-root', steps: { I: '2 * P / (V - sqrt(D))', V_PD: '(V - sqrt(D)) / 2' } },
+    { slip: 'pair-loop-for-pairset', steps: { R: '2 * R_w' } },
+    { slip: 'pairset-for-four-pair', steps: { R: 'R_w' } },
+    { slip: 'four-pair-for-pairset', steps: { R: 'R_w / 2' } },
+  ],
+  guard: powerAtPd,
+  read: readPowerAtPd,
+};
+
+function readPowerAtPd(input: PowerAtPdInput): Reading {
+  const limits = appliedLimits(input);
+  const { pseVoltage: V = limits.pseVoltageMin, pdPower: P = limits.pdPower, resistance } = input;
+  const R = loopThatPowerSees(resistance, limits.pairs);
+  return {
+    values: {
+      P_PSE: limits.psePower,
+      P,
+      V,
+      m: limits.pairs / 2,
+      ...(typeof resistance === 'object' ? { R_w: resistance.twoPair } : { R }),
+    },
+    cases: [
+      input.pdPower === undefined ? 'draw of the class' : 'draw stated',
+      input.pseVoltage === undefined ? 'voltage of the type' : 'voltage stated',
+      typeof resistance === 'object' ? 'run' : 'loop',
+      // Beyond half the supply voltage more current brings less power: the line bites before the class does.
+      2 * limits.psePower * R > V * V ? 'collapse bites' : 'class bites',
+    ],
+    assumptions:
+      input.pseType === undefined ? [`The port is of Type ${limits.type}, the weakest that serves class ${input.poeClass}.`] : [],
+  };
+}

@@ -1,0 +1,155 @@
+/** What a port must source so that a device receives its power. @module */
+import { appliedLimits, loopThatPowerSees } from '../../ethernet/power-at-pd.ts';
+import { type PsePowerForInput, psePowerFor } from '../../ethernet/pse-power-for.ts';
+import { portVoltageRange } from '../../ethernet/pse-voltage.ts';
+import type { Reading, Sheet } from '../sheet.ts';
+import { currentStep, discriminantStep } from './point-steps.ts';
+
+export const psePowerForSheet: Sheet<PsePowerForInput> = {
+  title: 'Power that a port must source',
+  core: 'psePowerFor',
+  givens: [
+    { symbol: 'P', meaning: 'power that the device draws', unit: 'W', latex: 'P_{\\mathrm{PD}}', core: 'pdPower', when: 'draw stated' },
+    {
+      symbol: 'P',
+      meaning: 'power that the device draws: all that its class allows',
+      unit: 'W',
+      latex: 'P_{\\mathrm{PD}}',
+      core: 'pdPower',
+      source: 'ieee-802.3-class',
+      when: 'draw of the class',
+    },
+    {
+      symbol: 'V',
+      meaning: 'voltage at the port, the lowest it may have: there it must source most',
+      unit: 'V',
+      latex: 'V_{\\mathrm{PSE}}',
+      core: 'pseVoltage',
+      when: 'voltage stated',
+    },
+    {
+      symbol: 'V',
+      meaning: 'voltage at the port: the lowest of its type',
+      unit: 'V',
+      latex: 'V_{\\mathrm{PSE}}',
+      core: 'pseVoltage',
+      source: 'ieee-802.3-pse-voltage',
+      when: 'voltage of the type',
+    },
+    { symbol: 'R', meaning: 'resistance of the loop that power sees', unit: 'Ω', latex: 'R', core: 'resistance', when: 'loop' },
+    {
+      symbol: 'R',
+      meaning: 'resistance of the loop that power sees: the worst that the type allows',
+      unit: 'Ω',
+      latex: 'R',
+      core: 'resistance',
+      source: 'ieee-802.3-channel',
+      when: 'worst channel',
+    },
+    { symbol: 'R_w', meaning: 'one conductor of the run, end to end', unit: 'Ω', latex: 'R_{w}', core: 'resistance.twoPair', when: 'run' },
+    { symbol: 'm', meaning: 'pairsets that carry power', unit: '1', latex: 'm', core: 'pairs', source: 'ieee-802.3-class' },
+    {
+      symbol: 'P_class',
+      meaning: 'power of the class at the port',
+      unit: 'W',
+      latex: 'P_{\\mathrm{class}}',
+      core: 'poeClass',
+      source: 'ieee-802.3-class',
+    },
+  ],
+  steps: [
+    {
+      symbol: 'R',
+      meaning: 'resistance of the loop that power sees: a pairset is one conductor’s worth',
+      formula: 'R_w / m',
+      unit: 'Ω',
+      latex: 'R',
+      source: 'three-loops',
+      core: 'resistance',
+      when: 'run',
+    },
+    {
+      symbol: 'I_class',
+      meaning: 'current at the full power of the class, to compare',
+      formula: 'P_class / V',
+      unit: 'A',
+      latex: 'I_{\\mathrm{class}}',
+      source: 'circuit-laws',
+    },
+    discriminantStep,
+    { ...currentStep, core: 'average.totalCurrent' },
+    {
+      symbol: 'I_set',
+      meaning: 'current of one pairset',
+      formula: 'I / m',
+      unit: 'A',
+      latex: 'I_{\\mathrm{set}}',
+      source: 'circuit-laws',
+      core: 'average.pairsetCurrent',
+    },
+    {
+      symbol: 'I_wire',
+      meaning: 'current of one wire of a pair',
+      formula: 'I_set / 2',
+      unit: 'A',
+      latex: 'I_{\\mathrm{wire}}',
+      source: 'circuit-laws',
+      core: 'average.conductorCurrent',
+    },
+    {
+      symbol: 'P_loss',
+      meaning: 'heat in the run',
+      formula: 'I^2 * R',
+      unit: 'W',
+      latex: 'P_{\\mathrm{loss}}',
+      source: 'circuit-laws',
+      core: 'average.atLowest.lineLoss',
+    },
+    {
+      symbol: 'P_PSE',
+      meaning: 'power that the port sources: what the device takes and what the run turns to heat',
+      formula: 'P + P_loss',
+      unit: 'W',
+      latex: 'P_{\\mathrm{PSE}}',
+      source: 'circuit-laws',
+      core: 'average.psePower',
+    },
+  ],
+  assumptions: ['Direct current, steady state; all conductors alike; a device that holds its power constant. Average draw, not the peak.'],
+  validity: 'IEEE 802.3 classes 0 to 8, single-signature.',
+  cautions: [],
+  slips: [
+    { slip: 'power-at-wrong-end', steps: { I: 'P / V' } },
+    { slip: 'pse-power-over-pd-voltage', steps: { I: 'P_class / ((V + sqrt(D)) / 2)' } },
+    { slip: 'class-power-for-pd-power', givens: { P: 'P_class' } },
+    { slip: 'unstable-root', steps: { I: '2 * P / (V - sqrt(D))' } },
+    { slip: 'pair-loop-for-pairset', steps: { R: '2 * R_w' } },
+    { slip: 'pairset-for-four-pair', steps: { R: 'R_w' } },
+    { slip: 'four-pair-for-pairset', steps: { R: 'R_w / 2' } },
+  ],
+  guard: psePowerFor,
+  read: readPsePower,
+};
+
+function readPsePower(input: PsePowerForInput): Reading {
+  const limits = appliedLimits(input);
+  const { pdPower: P = limits.pdPower, resistance } = input;
+  return {
+    values: {
+      P,
+      V: portVoltageRange(input.pseVoltage ?? limits.pseVoltageMin).low,
+      m: limits.pairs / 2,
+      P_class: limits.psePower,
+      ...(typeof resistance === 'object'
+        ? { R_w: resistance.twoPair }
+        : { R: resistance === undefined ? limits.channelResistance : loopThatPowerSees(resistance, limits.pairs) }),
+    },
+    cases: [
+      input.pdPower === undefined ? 'draw of the class' : 'draw stated',
+      input.pseVoltage === undefined ? 'voltage of the type' : 'voltage stated',
+      typeof resistance === 'object' ? 'run' : resistance === undefined ? 'worst channel' : 'loop',
+    ],
+    assumptions:
+      input.pseType === undefined ? [`The port is of Type ${limits.type}, the weakest that serves class ${input.poeClass}.`] : [],
+  };
+}

@@ -1,0 +1,68 @@
+/** A resistance brought from one temperature to another. @module */
+import { resistanceAtTemperature, type TemperatureLine } from '../../conductor/temperature-coefficient.ts';
+import { requireObject } from '../../quantity/guards.ts';
+import type { Celsius } from '../../quantity/units.ts';
+import type { Sheet } from '../sheet.ts';
+
+/** The arguments of `resistanceAtTemperature` in one object. */
+export interface ResistanceAtTemperatureInput extends TemperatureLine {
+  /** Temperature that is asked about, -273.15 to 4000. [°C] */
+  readonly at: Celsius;
+}
+
+export const resistanceAtTemperatureSheet: Sheet<ResistanceAtTemperatureInput> = {
+  title: 'A resistance at another temperature',
+  core: 'resistanceAtTemperature',
+  givens: [
+    { symbol: 'R_1', meaning: 'resistance that is known', unit: 'Ω', latex: 'R_{1}', core: 'resistance' },
+    { symbol: 'T_1', meaning: 'temperature at which it is known', unit: '°C', latex: 'T_{1}', core: 'temperature' },
+    { symbol: 'alpha', meaning: 'temperature coefficient of resistance', unit: '1/K', latex: '\\alpha', core: 'coefficient' },
+    {
+      symbol: 'T_0',
+      meaning: 'temperature at which the coefficient is stated',
+      unit: '°C',
+      latex: 'T_{0}',
+      core: 'coefficientTemperature',
+    },
+    { symbol: 'T_2', meaning: 'temperature that is asked about', unit: '°C', latex: 'T_{2}', core: 'at' },
+  ],
+  steps: [
+    {
+      symbol: 'f_1',
+      meaning: 'resistance at the known temperature over that at the reference',
+      formula: '1 + alpha * (T_1 - T_0)',
+      unit: '1',
+      latex: 'f_{1}',
+      source: 'circuit-laws',
+    },
+    {
+      symbol: 'f_2',
+      meaning: 'the same at the temperature that is asked about',
+      formula: '1 + alpha * (T_2 - T_0)',
+      unit: '1',
+      latex: 'f_{2}',
+      source: 'circuit-laws',
+    },
+    {
+      symbol: 'R_2',
+      meaning: 'resistance at the temperature that is asked about',
+      formula: 'R_1 * f_2 / f_1',
+      unit: 'Ω',
+      latex: 'R_{2}',
+      source: 'circuit-laws',
+      core: 'resistanceAtTemperature',
+    },
+  ],
+  assumptions: ['Resistance rises along a straight line with temperature.'],
+  validity: 'For copper the straight line is good to 0.5 % from 0 to 77 °C.',
+  cautions: [],
+  slips: [],
+  guard: (input) => {
+    requireObject(input, 'input', 'an object with resistance, temperature, coefficient and at');
+    const { at, ...line } = input;
+    return resistanceAtTemperature(line, at);
+  },
+  read: ({ resistance, temperature, coefficient, coefficientTemperature = 20, at }) => ({
+    values: { R_1: resistance, T_1: temperature, alpha: coefficient, T_0: coefficientTemperature, T_2: at },
+  }),
+};

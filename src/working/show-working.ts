@@ -1,0 +1,116 @@
+/** The same question as the core, answered as a worked example. @module */
+import { requireOneOf } from '../quantity/guards.ts';
+import { evaluateSheet, type WorkedGiven, type WorkedStep } from './evaluate-sheet.ts';
+import { isRounded, latexFigure, shownFigure } from './figures.ts';
+import { type Notation, written } from './formula.ts';
+import type { Sheet } from './sheet.ts';
+import { sheets, type WorkingInputs, type WorkingName } from './sheets.ts';
+import type { Working, WorkingGiven, WorkingResult, WorkingStep } from './working.ts';
+
+/**
+ * A calculation of the core as a worked example: formula, numbers in it, result, and where the rule comes from, line by line.
+ *
+ * Every line is evaluated by mathjs as `(formula) to unit`, apart from the core: of the core only the guards of the input and
+ * the published tables are used. No line rounds. A physical no ends the working with the figure that explains it. Within
+ * 1e-12 of the power at which a line collapses the two may differ on whether it does: the core is exact there, plain
+ * arithmetic is not.
+ *
+ * @param name - The calculation, as the core function is called.
+ * @param input - What that function takes; where it takes several arguments, one object with them all.
+ * @returns Givens, steps and result, as plain data; each figure in the unit it names.
+ * @throws {@link InputError} If there is no sheet of that name, or where the core function throws.
+ * @example A class 4 camera behind 8.44 Ω
+ * const working = showWorking('powerAtPd', { poeClass: 4, resistance: 8.44 });
+ * [working.result.shown, working.steps.at(-1)?.substituted]; // => ['26.96 W', '30 W - (0.6 A)^2 * 8.44 Ω']
+ * @example A line that cannot carry its load
+ * const { feasible, no, result } = showWorking('operatingPoint', { supplyVoltage: 50, resistance: 12.5, load: { power: 60 } });
+ * [feasible, no, result.shown]; // => [false, 'the line cannot carry the load: there is no such current', '50 W']
+ */
+export function showWorking<Name extends WorkingName>(name: Name, input: WorkingInputs[Name]): Working {
+  const sheet = sheetOf(name);
+  sheet.guard(input);
+  const reading = sheet.read(input);
+  const { givens, steps, no } = evaluateSheet(sheet, reading);
+  const figures = new Map<string, WorkedGiven | WorkedStep>([...givens, ...steps].map((figure) => [figure.symbol, figure]));
+  const shownSteps = steps.map((step) => shownStep(governing(step, steps), figures));
+  const results = shownSteps.filter(({ core }) => core !== undefined).map(resultOf);
+  const last = shownSteps.at(-1);
+  if (last === undefined) throw new Error(`the sheet ${name} has no step`);
+  return {
+    name,
+    title: sheet.title,
+    feasible: no === undefined,
+    ...(no === undefined ? {} : { no }),
+    givens: givens.map(shownGiven),
+    steps: shownSteps,
+    result: resultOf(last),
+    results,
+    assumptions: [...sheet.assumptions, ...(reading.assumptions ?? [])],
+    validity: sheet.validity,
+    cautions: [...sheet.cautions],
+  };
+}
+
+/** The sheet of a name. @internal */
+export function sheetOf<Name extends WorkingName>(name: Name): Sheet<WorkingInputs[Name]> {
+  if (typeof name !== 'string' || !Object.hasOwn(sheets, name)) requireOneOf(name, Object.keys(sheets), 'name');
+  return sheets[name];
+}
+
+/** A least of a list says whose it is. */
+function governing(step: WorkedStep, steps: readonly WorkedStep[]): WorkedStep {
+  if (step.least === undefined) return step;
+  const governs = steps.find(({ template, value }) => template === step.least && value === step.value);
+  return { ...step, meaning: `${step.meaning} ${governs?.label ?? ''}` };
+}
+
+function shownGiven({ symbol, meaning, value, unit, core, source, latex }: WorkedGiven): WorkingGiven {
+  return {
+    symbol,
+    meaning,
+    value,
+    unit,
+    shown: shownFigure(value, unit, true),
+    core,
+    ...(source === undefined ? {} : { source }),
+    latex: { symbol: latex, value: latexFigure(value, unit, true) },
+  };
+}
+
+function shownStep(step: WorkedStep, figures: ReadonlyMap<string, WorkedGiven | WorkedStep>): WorkingStep {
+  const { symbol, meaning, value, unit, source, core, latex, parsed } = step;
+  const of = (name: string): WorkedGiven | WorkedStep => figures.get(name) as WorkedGiven | WorkedStep;
+  const isGiven = (figure: WorkedGiven | WorkedStep): boolean => !('formula' in figure);
+  const symbolic = (tex: boolean): Notation => ({ tex, symbol: (name) => (tex ? of(name).latex : name), isCompound: () => false });
+  const numeric = (tex: boolean): Notation => ({
+    tex,
+    symbol: (name) => {
+      const figure = of(name);
+      const text = (tex ? latexFigure : shownFigure)(figure.value, figure.unit, isGiven(figure));
+      return figure.value < 0 ? (tex ? `\\left(${text}\\right)` : `(${text})`) : text;
+    },
+    isCompound: (name) => of(name).unit !== '1' && of(name).value >= 0,
+  });
+  return {
+    symbol,
+    meaning,
+    formula: written(parsed.node, symbolic(false)),
+    substituted: written(parsed.node, numeric(false)),
+    value,
+    unit,
+    shown: shownFigure(value, unit, false),
+    rounded: isRounded(value, false),
+    source,
+    ...(core === undefined ? {} : { core }),
+    latex: {
+      symbol: latex,
+      formula: written(parsed.node, symbolic(true)),
+      substituted: written(parsed.node, numeric(true)),
+      value: latexFigure(value, unit, false),
+    },
+  };
+}
+
+function resultOf({ symbol, meaning, value, unit, shown, core }: WorkingStep): WorkingResult {
+  return { symbol, meaning, value, unit, shown, ...(core === undefined ? {} : { core }) };
+}

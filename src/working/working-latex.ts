@@ -1,0 +1,99 @@
+/** A worked example in LaTeX, alone and within Markdown. @module */
+import { source } from '../sources/source.ts';
+import type { Working, WorkingStep } from './working.ts';
+import { sourcesOf } from './working-text.ts';
+
+/**
+ * A worked example as Markdown, its formulas in LaTeX between dollar signs.
+ *
+ * @param working - What {@link showWorking} returned.
+ * @returns The Markdown, ending with a line feed.
+ * @example
+ * const page = workingMarkdown(showWorking('uniformWire', { resistivity: 0.0172, length: 20, area: 3.31 }));
+ * page.includes('R &= \\frac{\\rho \\cdot L}{A} \\\\'); // => true
+ */
+export function workingMarkdown(working: Working): string {
+  const { title, givens, steps, no, result, assumptions, validity, cautions } = working;
+  const lines: string[] = [`### ${title}`, '', '| given | | what it is |', '|---|---|---|'];
+  for (const { latex, meaning } of givens) lines.push(`| $${latex.symbol}$ | $${latex.value}$ | ${cell(meaning)} |`);
+  lines.push('');
+  for (const [index, step] of steps.entries()) {
+    lines.push(`${index + 1}. ${sentence(step.meaning)}`, '', '   $$', ...aligned(step).map((line) => `   ${line}`), '   $$', '');
+    lines.push(`   *${source(step.source).title}*`, '');
+  }
+  if (no !== undefined) lines.push(`**No: ${no}.**`, '');
+  const last = steps.at(-1);
+  lines.push(`**Result.** ${sentence(result.meaning)}: $${last?.latex.symbol ?? ''} ${relation(last)} ${last?.latex.value ?? ''}$`, '');
+  lines.push(...[...assumptions, validity].map((text) => `- ${text}`), ...cautions.map((text) => `- **Caution.** ${text}`), '');
+  lines.push('Sources:', '');
+  for (const key of sourcesOf(working)) {
+    const { title: document, locus, status } = source(key);
+    lines.push(`- ${document}: ${locus} (${status})`);
+  }
+  return `${lines.join('\n')}\n`;
+}
+
+/**
+ * A worked example as LaTeX, to be set within a document that loads amsmath.
+ *
+ * @param working - What {@link showWorking} returned.
+ * @returns The LaTeX, ending with a line feed.
+ * @example
+ * const page = workingLatex(showWorking('uniformWire', { resistivity: 0.0172, length: 20, area: 3.31 }));
+ * page.split('\n')[0]; // => '\\subsection*{The law of a uniform wire}'
+ */
+export function workingLatex(working: Working): string {
+  const { title, givens, steps, no, assumptions, validity, cautions } = working;
+  const lines: string[] = [`\\subsection*{${plain(title)}}`, '', '\\begin{itemize}'];
+  for (const { latex, meaning } of givens) lines.push(`  \\item $${latex.symbol} = ${latex.value}$, ${plain(meaning)}`);
+  lines.push('\\end{itemize}');
+  for (const step of steps) {
+    const [, ...inner] = aligned(step);
+    lines.push('', `\\noindent ${plain(sentence(step.meaning))}:`, '\\begin{align*}', ...inner.slice(0, -1), '\\end{align*}');
+    lines.push(`\\emph{${plain(source(step.source).title)}}`);
+  }
+  if (no !== undefined) lines.push('', `\\noindent \\textbf{No: ${plain(no)}.}`);
+  lines.push('', '\\begin{itemize}');
+  for (const text of [...assumptions, validity, ...cautions.map((caution) => `Caution: ${caution}`)]) lines.push(`  \\item ${plain(text)}`);
+  lines.push('\\end{itemize}');
+  return `${lines.join('\n')}\n`;
+}
+
+/** Formula, figures, result, one below the other. */
+function aligned(step: WorkingStep): string[] {
+  const { symbol, formula, substituted, value } = step.latex;
+  return ['\\begin{aligned}', `${symbol} &= ${formula} \\\\`, `&= ${substituted} \\\\`, `&${relation(step)} ${value}`, '\\end{aligned}'];
+}
+
+function relation(step: WorkingStep | undefined): string {
+  return step?.rounded === true ? '\\approx' : '=';
+}
+
+function sentence(text: string): string {
+  return `${text[0]?.toUpperCase() ?? ''}${text.slice(1)}`;
+}
+
+function cell(text: string): string {
+  return text.replaceAll('|', '\\|');
+}
+
+const SIGNS: Readonly<Record<string, string>> = {
+  '%': '\\%',
+  '&': '\\&',
+  '#': '\\#',
+  _: '\\_',
+  Ω: '$\\Omega$',
+  '°': '$^{\\circ}$',
+  '²': '$^{2}$',
+  '·': '$\\cdot$',
+  π: '$\\pi$',
+  ρ: '$\\rho$',
+  α: '$\\alpha$',
+  '±': '$\\pm$',
+  '’': "'",
+};
+
+/** Words for LaTeX, with its own signs written out. */
+function plain(text: string): string {
+  return text.replaceAll(/[%&#_Ω°²·πρα±’]/g, (sign) => SIGNS[sign] ?? sign);
+}

@@ -1,0 +1,99 @@
+import { describe, expect, test } from 'vitest';
+import { type CommandWorld, main } from '../../../src/cli.ts';
+import { showWorking } from '../../../src/working/index.ts';
+import { sheets } from '../../../src/working/sheets.ts';
+
+async function run(...argv: string[]): Promise<{ code: number; out: string; complaints: string }> {
+  let out = '';
+  let complaints = '';
+  const nothing = async (): Promise<never> => {
+    throw new Error('farend work reads and writes no file');
+  };
+  const world: CommandWorld = {
+    readInput: nothing,
+    readFile: nothing,
+    writeFile: nothing,
+    print: (text) => {
+      out += text;
+    },
+    complain: (text) => {
+      complaints += text;
+    },
+    environment: {},
+  };
+  const code = await main(['work', ...argv], world);
+  return { code, out, complaints };
+}
+
+describe('farend work', () => {
+  // What each prints as its result; the first and second are IEEE 802.3 classes at their worst, the third 212 ft of Category 5e.
+  test.each([
+    [['powerAtPd', 'poeClass=4', 'resistance=12.5ohm'], 'P_av = 25.5 W'],
+    [['psePowerFor', 'poeClass=3', 'resistance=20 Ω', 'pdPower=12950 mW', 'pseVoltage=44V..57V'], 'P_PSE = 15.4 W'],
+    [['runResistance', 'segments=cat5e:212ft', 'connections=0'], 'R_loop = 12.12 Ω'],
+    [['awg', 'size=24'], 'r_20 = 0.08422 Ω/m'],
+    [['awg', 'size=2/0', 'stranding=stranded'], 'r_20 ='],
+    [['loopResistance', 'conductor=24awg', 'length=100m', 'temperature=104degF'], 'R = 18.17 Ω'],
+    [['loopResistance', 'conductor=96ohm/km', 'length=100m'], 'R = 19.2 Ω'],
+    [['voltageDrop', 'supplyVoltage=24V', 'conductor=0.5mm2-class5', 'length=10m', 'current=0.5A'], 'V_drop ='],
+    [['voltageDrop', 'supplyVoltage=24V', 'out=18awg-stranded', 'back=18awg', 'length=10m', 'loadResistance=96ohm'], 'V_drop ='],
+    [['operatingPoint', 'supplyVoltage=50V', 'resistance=12.5ohm', 'power=25.5W'], 'V_L = 42.5 V'],
+    [['maximumRun', 'cable=cat5e', 'poeClass=2', 'cabling=none', 'maximumResistance=13ohm'], 'L = 69.30 m'],
+    [['maximumRun', 'supplyVoltage=21V..27.6V', 'conductor=18awg', 'power=6W', 'permittedDrop=10%'], 'L ='],
+    [['maximumRun', 'cable=cat5e', 'poeClass=4', 'cords=cord-24:5m,cord-26:3m:40degC'], 'L ='],
+    [['powerAtPd', 'poeClass=8', 'run=cat6:80m:45degC,cord-26:5m'], 'P_av ='],
+    [['switchBudget', 'capacity=370W', 'ports=12x4,2x3', 'reserve=10%'], 'P_all ='],
+    [['uniformWire', 'resistivity=0.0172', 'length=20m', 'area=3.31mm2'], 'R = 0.1039 Ω'],
+    [['resistanceAtTemperature', 'resistance=10ohm', 'temperature=20degC', 'coefficient=0.004', 'at=100degC'], 'R_2 = 13.2 Ω'],
+  ])('%j', async (argv, words) => {
+    const { code, out, complaints } = await run(...argv);
+    expect(complaints).toBe('');
+    expect(out).toContain(words);
+    expect(code).toBe(0);
+  });
+
+  test('in every format', async () => {
+    const argv = ['awg', 'size=24'];
+    expect((await run(...argv, '--format', 'markdown')).out).toContain('\\begin{aligned}');
+    expect((await run(...argv, '--format=latex')).out).toContain('\\begin{align*}');
+    expect(JSON.parse((await run(...argv, '--format', 'json')).out)).toEqual(showWorking('awg', { size: 24 }));
+  });
+
+  test('a physical no is 1', async () => {
+    const { code, out } = await run('operatingPoint', 'supplyVoltage=50V', 'resistance=12.5ohm', 'power=60W');
+    expect(code).toBe(1);
+    expect(out).toContain('No: the line cannot carry the load');
+  });
+
+  test('the list names every calculation, within 80 columns', async () => {
+    const { code, out } = await run('--list');
+    expect(code).toBe(0);
+    for (const name of Object.keys(sheets)) expect(out).toMatch(new RegExp(`^${name}$`, 'm'));
+    for (const line of out.split('\n')) expect(line.length).toBeLessThanOrEqual(80);
+    expect((await run('--help')).out).toContain('farend work NAME key=value');
+  });
+
+  test.each([
+    [[], 'say what to work'],
+    [['ohmsLaw'], 'there is no calculation "ohmsLaw"'],
+    [['constructor'], 'there is no calculation "constructor"'],
+    [['awg', 'size=24', '--colour'], 'there is no option --colour'],
+    [['awg', 'size=24', '--format', 'pdf'], '--format is text, markdown, latex or json, not "pdf"'],
+    [['awg', 'length=3m'], 'length: expected a key and its value'],
+    [['awg', 'size'], 'size: expected a key and its value'],
+    [['awg', 'size=41'], 'size: expected a whole number from -3 to 40'],
+    [['loopResistance', 'conductor=24awg'], 'length: expected'],
+    [['loopResistance', 'conductor=24awg', 'length=13ohm'], 'length: expected a length'],
+    [['loopResistance', 'conductor=thick', 'length=1m'], 'conductor: expected a conductor'],
+    [['runResistance', 'segments=cat9:1m'], 'segments: expected'],
+    [['runResistance', 'segments=cat5e'], 'segments: expected pieces of cable'],
+    [['switchBudget', 'capacity=370W', 'ports=many'], 'ports: expected ports and their classes'],
+    [['operatingPoint', 'supplyVoltage=1V..2V..3V'], 'supplyVoltage: expected a voltage'],
+  ])('%j is refused in plain words', async (argv, words) => {
+    const { code, out, complaints } = await run(...argv);
+    expect(code).toBe(2);
+    expect(out).toBe('');
+    expect(complaints).toContain(words);
+    expect(complaints).not.toMatch(/\n {4}at /);
+  });
+});

@@ -57,13 +57,19 @@ describe('what fails', () => {
     expect(failing).toContain('- Move it to a Type 4 port, in place of Type 3');
   });
 
-  test('says what it takes where no single change is enough', () => {
-    const both = checkSchedule({
-      runs: [powered({}, { connections: 8, minimumVoltage: 49, installed: [piece('cat6', 80)] })],
-      switches: [stageRack()],
-    });
-    const sentence = section('What fails, and what puts it right', reportText(both)).replace(/\s+/g, ' ');
-    expect(sentence).toContain(
+  const sentencesOf = (change: Parameters<typeof powered>[1]): string => {
+    const report = checkSchedule({ runs: [powered({}, change)], switches: [stageRack()] });
+    return section('What fails, and what puts it right', reportText(report)).replace(/\s+/g, ' ');
+  };
+
+  test('says which changes it takes together where no single one is enough', () => {
+    expect(sentencesOf({ connections: 8, minimumVoltage: 49, installed: [piece('cat6', 80)] })).toContain(
+      '- Make do with 4 connections in place of 8; and shorten the installed cable from 80 m to at most 31.8 m',
+    );
+  });
+
+  test('says what kind of change it takes where none of these is enough', () => {
+    expect(sentencesOf({ connections: 8, minimumVoltage: 49.999, installed: [piece('cat6', 80)] })).toContain(
       'No single change that was tried puts it right; it takes a shorter, thicker or cooler line, and fewer connections, together.',
     );
   });

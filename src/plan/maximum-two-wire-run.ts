@@ -1,8 +1,8 @@
 /** The longest two-wire DC run. @module */
 import type { CheckName } from '../circuit/check.ts';
 import { NO_LINE, resistanceAtLimit } from '../circuit/loop-limits.ts';
-import { operatingPoint } from '../circuit/operating-point.ts';
-import { twoWireResistance } from '../circuit/voltage-drop.ts';
+import { requireLoad } from '../circuit/operating-point.ts';
+import { twoWirePerMetre } from '../circuit/voltage-drop.ts';
 import type { Ohms } from '../quantity/units.ts';
 import type { SourceKey } from '../sources/sources.ts';
 import { longestPassing } from './longest.ts';
@@ -22,10 +22,9 @@ export function maximumTwoWireRun(input: TwoWireCircuit | UnequalTwoWireCircuit)
   requireTwoWire(input);
   const { temperature, load, minimumVoltage, maximumVoltage, permittedDrop, maximumResistance } = input;
   const { low, high } = supplyRange(input.supplyVoltage);
-  const legs = legsAtMaximum(input);
+  const perMetre = twoWirePerMetre(legsAtMaximum(input), temperature);
   const joints = twoWireJoints(input);
-  // Called for its guards: a load that names none or two of its kinds is refused here.
-  operatingPoint({ supplyVoltage: low, resistance: 1, load });
+  requireLoad(load, 1);
 
   const found: RunLimit[] = [];
   add('collapse', resistanceAtLimit(low, load), 'collapse');
@@ -45,8 +44,8 @@ export function maximumTwoWireRun(input: TwoWireCircuit | UnequalTwoWireCircuit)
       found.push({ limit, source });
       return;
     }
-    const guess = (ohms - joints) / twoWireResistance({ ...legs, length: 1, temperature });
-    const length = longestPassing(guess, (candidate) => twoWireResistance({ ...legs, length: candidate, temperature }) + joints <= ohms);
+    const guess = (ohms - joints) / perMetre;
+    const length = longestPassing(guess, (candidate) => perMetre * candidate + joints <= ohms);
     const shared = { limit, resistance: ohms, loop: 'pairLoop' as const, source };
     found.push(length === undefined ? { ...shared, shortfall: joints - ohms, unit: 'Ω' } : { ...shared, length });
   }

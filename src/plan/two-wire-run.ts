@@ -1,4 +1,5 @@
 /** One two-wire DC run, judged: does enough voltage reach the device at every supply voltage it will see. @module */
+import { requireJoints } from '../cable/run-resistance.ts';
 import {
   type Check,
   MARGINAL_BELOW,
@@ -10,11 +11,10 @@ import {
 } from '../circuit/check.ts';
 import { NO_LINE, resistanceAtLimit, resistanceAtVoltage } from '../circuit/loop-limits.ts';
 import { type Load, type OperatingPoint, operatingPoint } from '../circuit/operating-point.ts';
-import { twoWireResistance } from '../circuit/voltage-drop.ts';
+import { legsOf, type TwoWireLegs, twoWirePerMetre } from '../circuit/voltage-drop.ts';
 import type { Conductor } from '../conductor/conductor.ts';
-import { requireConductor } from '../conductor/resistance-per-metre.ts';
-import { toMaximum } from '../conductor/to-maximum.ts';
-import { requireInteger, requireNonNegative, requireObject, requirePositive } from '../quantity/guards.ts';
+import { atMaximum } from '../conductor/to-maximum.ts';
+import { requireNonNegative, requireObject, requirePositive } from '../quantity/guards.ts';
 import { InputError } from '../quantity/input-error.ts';
 import type { Celsius, Metres, Ohms, Volts } from '../quantity/units.ts';
 import { governingCheck } from './governing-check.ts';
@@ -117,7 +117,8 @@ export function checkTwoWireRun(input: TwoWireRunInput | UnequalTwoWireRunInput)
   const { marginalBelow = MARGINAL_BELOW } = input;
   const { low, high, single } = supplyRange(input.supplyVoltage);
   const joints = twoWireJoints(input);
-  const resistance = twoWireResistance({ ...legsAtMaximum(input), length, temperature }) + joints;
+  requireNonNegative(length, 'length', 'm');
+  const resistance = twoWirePerMetre(legsAtMaximum(input), temperature) * length + joints;
   const atLowest = operatingPoint({ supplyVoltage: low, resistance, load });
   const atHighest = operatingPoint({ supplyVoltage: high, resistance, load });
 
@@ -163,7 +164,7 @@ export function checkTwoWireRun(input: TwoWireRunInput | UnequalTwoWireRunInput)
   const settled = verdict === 'uncertain' ? checks.map((check): Check => ({ ...check, verdict: 'uncertain', deciding })) : checks;
   return {
     resistance,
-    meterReading: { nominal: twoWireResistance({ ...legsOf(input), length, temperature }) + joints, maximum: resistance },
+    meterReading: { nominal: twoWirePerMetre(legsOf(input), temperature) * length + joints, maximum: resistance },
     length,
     atLowest,
     atHighest,
@@ -227,28 +228,10 @@ export function supplyRange(supplyVoltage: SupplyVoltage): { low: Volts; high: V
   return { low: supplyVoltage, high: supplyVoltage, single: true };
 }
 
-/** The conductors of a circuit: one for both ways, or one for each. @internal */
-export type TwoWireLegs =
-  | { readonly conductor: Conductor; readonly out?: undefined; readonly back?: undefined }
-  | { readonly out: Conductor; readonly back: Conductor; readonly conductor?: undefined };
-
-/** As given. @internal */
-export function legsOf({ conductor, out, back }: TwoWireCircuit | UnequalTwoWireCircuit): TwoWireLegs {
-  if (out === undefined && back === undefined) {
-    requireConductor(conductor as Conductor, 'conductor');
-    return { conductor: conductor as Conductor };
-  }
-  if (conductor !== undefined) throw new InputError('conflict', 'conductor', 'either conductor, or out and back', conductor);
-  requireConductor(out as Conductor, 'out');
-  requireConductor(back as Conductor, 'back');
-  return { out: out as Conductor, back: back as Conductor };
-}
-
-/** Each at its maximum. @internal */
+/** The conductors of a circuit, each at its maximum. @internal */
 export function legsAtMaximum(input: TwoWireCircuit | UnequalTwoWireCircuit): TwoWireLegs {
-  const legs = legsOf(input);
-  if (legs.conductor !== undefined) return { conductor: toMaximum(legs.conductor) };
-  return { out: toMaximum(legs.out), back: toMaximum(legs.back) };
+  const [out, back] = legsOf(input);
+  return [atMaximum(out), atMaximum(back)];
 }
 
 /** All the joints, out and back. [Ω] @internal */
@@ -268,8 +251,7 @@ export function requireTwoWire(input: TwoWireCircuit | UnequalTwoWireCircuit): v
     maximumResistance,
     marginalBelow,
   } = input;
-  requireInteger(connections, 0, 1000, 'connections');
-  requireNonNegative(connectionResistance, 'connectionResistance', 'Ω');
+  requireJoints(connections, connectionResistance);
   if (minimumVoltage !== undefined) requirePositive(minimumVoltage, 'minimumVoltage', 'V');
   if (maximumVoltage !== undefined) requirePositive(maximumVoltage, 'maximumVoltage', 'V');
   if (permittedDrop !== undefined) {

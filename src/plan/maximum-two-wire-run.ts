@@ -8,7 +8,9 @@ import type { SourceKey } from '../sources/sources.ts';
 import { longestPassing } from './longest.ts';
 import { governed, type MaximumRun, type RunLimit } from './run-limit.ts';
 import {
+  ampacityLoop,
   legsAtMaximum,
+  mostCurrent,
   requireTwoWire,
   supplyRange,
   type TwoWireCircuit,
@@ -20,7 +22,7 @@ import {
 /** Every limit expressed as a loop resistance, then as a length, at the lowest supply voltage. @internal */
 export function maximumTwoWireRun(input: TwoWireCircuit | UnequalTwoWireCircuit): MaximumRun {
   requireTwoWire(input);
-  const { temperature, load, minimumVoltage, maximumVoltage, permittedDrop, maximumResistance } = input;
+  const { temperature, load, minimumVoltage, maximumVoltage, permittedDrop, maximumResistance, ampacity } = input;
   const { low, high } = supplyRange(input.supplyVoltage);
   const perMetre = twoWirePerMetre(legsAtMaximum(input), temperature);
   const joints = twoWireJoints(input);
@@ -28,13 +30,21 @@ export function maximumTwoWireRun(input: TwoWireCircuit | UnequalTwoWireCircuit)
 
   const found: RunLimit[] = [];
   add('collapse', resistanceAtLimit(low, load), 'collapse');
-  for (const { name, limit, loop } of voltageBounds(low, load, minimumVoltage, permittedDrop)) {
+  for (const { name, limit, loop } of voltageBounds(low, high, load, minimumVoltage, permittedDrop)) {
     if (loop === NO_LINE) found.push({ limit: name, shortfall: limit - low, unit: 'V', source: 'data-sheet' });
     else add(name, loop, 'data-sheet');
   }
   if (maximumVoltage !== undefined) {
     const excess = high - maximumVoltage;
     found.push({ limit: 'device-overvoltage', source: 'data-sheet', ...(excess > 0 ? { shortfall: excess, unit: 'V' } : {}) });
+  }
+  if (ampacity !== undefined) {
+    const loop = ampacityLoop(low, load, ampacity);
+    if (loop !== undefined && loop !== NO_LINE) add('ampacity', loop, 'data-sheet');
+    else {
+      const excess = (load.power === undefined ? mostCurrent(high, load) : load.power / low) - ampacity;
+      found.push({ limit: 'ampacity', source: 'data-sheet', ...(excess > 0 ? { shortfall: excess, unit: 'A' } : {}) });
+    }
   }
   if (maximumResistance !== undefined) add('device-resistance', maximumResistance, 'data-sheet');
   return governed(found, (length) => length);

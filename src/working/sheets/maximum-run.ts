@@ -10,6 +10,7 @@ import type { MaximumPoweredRunInput } from '../../plan/maximum-powered-run.ts';
 import { type MaximumRunInput, maximumRun } from '../../plan/maximum-run.ts';
 import { hottestOf, insertionLossLength, isScreened } from '../../plan/signal-length.ts';
 import { legsAtMaximum, supplyRange, type TwoWireCircuit, type UnequalTwoWireCircuit } from '../../plan/two-wire-run.ts';
+import { InputError } from '../../quantity/input-error.ts';
 import type { Figures, Reading, ReadingRow, Sheet } from '../sheet.ts';
 import { CURRENT, loadGivens, loadReading, POWER, RESISTANCE } from './point-steps.ts';
 import { temperatureAssumption, twentyGiven } from './shared.ts';
@@ -532,6 +533,11 @@ function readPowered(input: MaximumPoweredRunInput): Reading {
 
 function readTwoWire(input: TwoWireCircuit | UnequalTwoWireCircuit): Reading {
   const { temperature, load, minimumVoltage, permittedDrop, maximumResistance, connections = 0, connectionResistance = 0 } = input;
+  // What this sheet does not show it must not pass over: the answer would not be the core's.
+  if (typeof permittedDrop === 'object') {
+    throw new InputError('conflict', 'permittedDrop', 'a fraction of the supply voltage: volts have no sheet', permittedDrop);
+  }
+  if (input.ampacity !== undefined) throw new InputError('conflict', 'ampacity', 'no ampacity: it has no sheet', input.ampacity);
   const { low: V } = supplyRange(input.supplyVoltage);
   const [out, back] = legsAtMaximum(input);
   const isEqual = input.conductor !== undefined;

@@ -26,7 +26,7 @@ export const PROBES: readonly Probe[] = [
   probe('cable', 1.3),
   probe('powerAtPd', 2.9),
   // Both kinds of run, both cabling standards with their sources, and the classes: no input tells a bundler which is meant.
-  probe('maximumRun', 6.6),
+  probe('maximumRun', 6.8),
   // Four bases, three ways to state the capacity, cards, demotion to what a port can give, and a path in every refusal.
   probe('switchBudget', 5.3),
   // A solver for trees and one for meshes, sections of 0 Ω, and a path in every refusal.

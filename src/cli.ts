@@ -1,7 +1,7 @@
 #!/usr/bin/env node
 /** The command `farend`: a thin shell around the schedule and working rooms. @module */
-import { readFileSync, realpathSync } from 'node:fs';
-import { readFile, writeFile } from 'node:fs/promises';
+import { fstatSync, readFileSync, realpathSync } from 'node:fs';
+import { readFile, stat, writeFile } from 'node:fs/promises';
 import { basename } from 'node:path';
 import { pathToFileURL } from 'node:url';
 import { parseArgs } from 'node:util';
@@ -22,6 +22,8 @@ export interface CommandWorld {
   readonly readInput: () => Promise<Uint8Array>;
   readonly readFile: (path: string) => Promise<Uint8Array>;
   readonly writeFile: (path: string, pieces: Iterable<string>) => Promise<void>;
+  /** The same text for two names of one file, links included; nothing where there is no such file. `-` is standard input. */
+  readonly identify: (path: string) => Promise<string | undefined>;
   readonly print: (text: string) => void;
   readonly complain: (text: string) => void;
   /** Columns of the terminal that `print` goes to; absent where it is no terminal. */
@@ -172,6 +174,7 @@ async function check(order: Order, world: CommandWorld): Promise<ExitCode> {
   const { format, output } = order;
   const runsFile = nameOf(order.runs);
   const switchesFile = order.switches === undefined ? undefined : nameOf(order.switches);
+  if (output !== undefined) await spareInputs(output, order, world);
   const runs = await read(order.runs, world);
   const switches = order.switches === undefined ? undefined : await read(order.switches, world);
   const { schedule, findings } = parseSchedule({ runs, switches, runsFile, switchesFile });
@@ -231,6 +234,15 @@ async function read(path: string, world: CommandWorld): Promise<Uint8Array> {
   }
 }
 
+/** A report that took the place of its own schedule could not be made twice. */
+async function spareInputs(output: string, { runs, switches }: Order, world: CommandWorld): Promise<void> {
+  const target = await world.identify(output);
+  for (const input of switches === undefined ? [runs] : [runs, switches]) {
+    if (target === undefined || target !== (await world.identify(input))) continue;
+    throw new Refusal(`${output} is read by this command, so the report cannot be written over it; give --output another name`);
+  }
+}
+
 async function write(path: string, pieces: Iterable<string>, world: CommandWorld): Promise<void> {
   try {
     await world.writeFile(path, pieces);
@@ -284,19 +296,37 @@ async function standardInput(): Promise<Uint8Array> {
   return Buffer.concat(chunks);
 }
 
+/** Which file a name stands for; pipes and terminals are no files. */
+async function fileIdentity(path: string): Promise<string | undefined> {
+  try {
+    const found = path === '-' ? fstatSync(0, { bigint: true }) : await stat(path, { bigint: true });
+    return found.isFile() ? `${found.dev}:${found.ino}` : undefined;
+  } catch {
+    return undefined;
+  }
+}
+
 if (isStarted()) {
-  // Whoever reads the report may have seen enough; the exit code stays what it is.
+  let isLost = false;
   process.stdout.on('error', (error: NodeJS.ErrnoException) => {
-    if (error.code !== 'EPIPE') throw error;
+    // Whoever reads the report may have seen enough; the exit code stays what it is.
+    if (error.code === 'EPIPE' || isLost) return;
+    isLost = true;
+    process.stderr.write(`farend: standard output cannot be written: ${why(error)}\n`);
+    process.exitCode = 2;
   });
+  // With nowhere left to complain, the exit code has to do.
+  process.stderr.on('error', () => {});
   const world: CommandWorld = {
     readInput: standardInput,
     readFile,
     writeFile,
+    identify: fileIdentity,
     print: (text) => process.stdout.write(text),
     complain: (text) => process.stderr.write(text),
     columns: process.stdout.isTTY ? process.stdout.columns : undefined,
     environment: process.env,
   };
-  process.exitCode = await main(process.argv.slice(2), world);
+  const code = await main(process.argv.slice(2), world);
+  process.exitCode = isLost ? 2 : code;
 }

@@ -67,10 +67,15 @@ function unsettled(
 
 /** The most cables with which the run passes everything: power, cabling and heat. */
 function largestBundle(input: PoweredRunInput, cables: number, installation: ReportedHeat['installation']): number | undefined {
-  const largest = largestPassing(cables, (bundle) => {
-    const warm = warmRun({ ...input, bundle, installation });
-    if (!warm.feasible || (warm.verdict !== 'pass' && warm.verdict !== 'marginal')) return false;
-    return warm.run.verdict.power !== 'fail' && warm.run.verdict.cabling !== 'fail';
-  });
-  return largest > 0 ? largest : undefined;
+  try {
+    const largest = largestPassing(cables, (bundle) => {
+      const warm = warmRun({ ...input, bundle, installation });
+      if (!warm.feasible || (warm.verdict !== 'pass' && warm.verdict !== 'marginal')) return false;
+      return warm.run.verdict.power !== 'fail' && warm.run.verdict.cabling !== 'fail';
+    });
+    return largest > 0 ? largest : undefined;
+  } catch {
+    // A trial that goes wrong costs the advice, never the verdict.
+    return undefined;
+  }
 }

@@ -2,7 +2,7 @@
 import type { ColumnUse } from './columns.ts';
 import type { FindingCode } from './finding.ts';
 
-/** One cell, read. An empty one has neither value nor code, a bad one a code, a doubtful one both. */
+/** One cell, read. An empty one has neither value nor code, a bad one a code. */
 export interface Cell<T> {
   readonly value: T | undefined;
   readonly code: FindingCode | undefined;
@@ -19,11 +19,6 @@ export function holds<T>(value: T): Cell<T> {
 /** A cell that cannot be used. @internal */
 export function refused(code: FindingCode, hint = ''): Cell<never> {
   return { value: undefined, code, hint, empty: false };
-}
-
-/** A cell that is used, with a doubt. @internal */
-export function doubted<T>(value: T, code: FindingCode, hint: string): Cell<T> {
-  return { value, code, hint, empty: false };
 }
 
 /** Picks and reads one cell of a row. */

@@ -8,13 +8,13 @@ import { checkPoweredRun, type PoweredRunInput } from '../plan/powered-run.ts';
 import { poweredRunRemedies } from '../plan/remedies.ts';
 import { twoWireRemedies } from '../plan/two-wire-remedies.ts';
 import { checkTwoWireRun, supplyRange } from '../plan/two-wire-run.ts';
-import { requireObject, requireOneOf } from '../quantity/guards.ts';
+import { requireArray, requireInteger, requireObject, requireOneOf } from '../quantity/guards.ts';
 import { InputError } from '../quantity/input-error.ts';
 import type { Watts } from '../quantity/units.ts';
 import { asBuilt, beside } from './as-built.ts';
 import { judgedInBundle } from './bundle-heat.ts';
 import type { FarEnd, PoweredRunReport, ReportedCheck, ReportedPiece, RunReport, TwoWireRunReport } from './report.ts';
-import type { ScheduledPoweredRun, ScheduledRun, ScheduledSwitch, ScheduledTwoWireRun } from './schedule.ts';
+import type { ScheduledPoweredRun, ScheduledRun, ScheduledSwitch, ScheduledTwoWireRun, UnreadCell } from './schedule.ts';
 import { emptyShelf, type Shelf } from './shelf.ts';
 
 /** How one run is judged. */
@@ -74,9 +74,10 @@ export function poweredReport(
   const built = run.measured === undefined ? input : asBuilt(input, run.measured);
   const bundled = run.bundle === undefined ? undefined : judgedInBundle(built, run.bundle);
   const judged = bundled === undefined ? checkPoweredRun(built) : bundled.judged;
-  const heat = bundled?.heat;
+  const heat = bundled === undefined ? undefined : { ...bundled.heat, verdict: notBetter(bundled.heat.verdict, 'heat', run.unread) };
   const { power, resistance, grantedClass } = judged;
-  const { power: powerVerdict, cabling: cablingVerdict } = judged.verdict;
+  const powerVerdict = notBetter(judged.verdict.power, 'power', run.unread);
+  const cablingVerdict = cabling === 'none' ? 'pass' : notBetter(judged.verdict.cabling, 'cabling', run.unread);
   const { poeClass, installed, cords, connections = 0 } = run.input;
   const fails = powerVerdict === 'fail' || cablingVerdict === 'fail';
   const worst = heat === undefined ? worse(powerVerdict, cablingVerdict) : worse(worse(powerVerdict, cablingVerdict), heat.verdict);
@@ -111,9 +112,10 @@ export function poweredReport(
     verdict: shelf.verdict(powerVerdict, cabling === 'none' ? undefined : cablingVerdict),
     outcome: allocation === 'denied' && worst !== 'fail' ? 'denied' : worst,
     governing: (at < 0 ? cablingChecks[judged.cablingChecks.indexOf(judged.governing)] : powerChecks[at]) as ReportedCheck,
-    remedies: fails ? poweredRunRemedies(bundled === undefined ? built : bundled.input) : NO_REMEDIES,
+    remedies: NO_REMEDIES,
     notes: feed !== undefined && grantedClass === poeClass ? NO_NOTES : notesOn(run, feed, power.limits.type, grantedClass),
   };
+  if (fails) addRemedies(report, () => poweredRunRemedies(bundled === undefined ? built : bundled.input));
   if (run.device !== undefined) report.device = run.device;
   if (run.line !== undefined) report.line = run.line;
   if (allocation !== undefined) report.allocation = allocation;
@@ -122,7 +124,13 @@ export function poweredReport(
     const [hottest] = [...heat.checks].sort((a, b) => a.marginFraction - b.marginFraction);
     if (heat.verdict === 'fail' && !fails && hottest !== undefined) report.governing = hottest;
   }
-  if (run.measured !== undefined) report.measured = beside(input, run.measured);
+  if (run.unread !== undefined) report.unread = run.unread.map(copied);
+  const { measured } = run;
+  if (measured !== undefined) {
+    const found = extra(() => beside(input, measured));
+    if (found !== undefined) report.measured = found;
+    else report.notes = [...report.notes, 'the reading could not be held beside what was expected; the run is judged by it'];
+  }
   return report;
 }
 
@@ -132,8 +140,10 @@ export function twoWireReport(
   { marginalBelow = MARGINAL_BELOW }: CheckRunOptions,
   shelf: Shelf,
 ): TwoWireRunReport {
+  if (run.cores !== undefined) requireInteger(run.cores, 1, MOST_CORES, 'run.cores');
   const input = { ...run.input, marginalBelow };
   const judged = checkTwoWireRun(input);
+  const verdict = notBetter(judged.verdict, 'power', run.unread);
   const { low, high } = supplyRange(input.supplyVoltage);
   const { conductor, length, temperature = 20 } = input;
   const powerChecks = shelf.checks(judged.checks);
@@ -150,14 +160,16 @@ export function twoWireReport(
     farEnd: twoWireFarEnd(judged.atLowest, judged.atHighest),
     powerChecks,
     cablingChecks: shelf.checks([]),
-    verdict: shelf.verdict(judged.verdict, undefined),
-    outcome: judged.verdict,
-    remedies: judged.verdict === 'fail' ? twoWireRemedies(input) : NO_REMEDIES,
+    verdict: shelf.verdict(verdict, undefined),
+    outcome: verdict,
+    remedies: NO_REMEDIES,
     notes: NO_NOTES,
   };
+  if (verdict === 'fail') addRemedies(report, () => ofCores(twoWireRemedies(input), run.cores));
   if (judged.governing !== undefined) report.governing = powerChecks[judged.checks.indexOf(judged.governing)] as ReportedCheck;
   if (run.device !== undefined) report.device = run.device;
   if (run.line !== undefined) report.line = run.line;
+  if (run.unread !== undefined) report.unread = run.unread.map(copied);
   return report;
 }
 
@@ -173,6 +185,48 @@ const GRAVITY: Readonly<Record<Verdict, number>> = { pass: 0, marginal: 1, uncer
 
 function worse(a: Verdict, b: Verdict): Verdict {
   return GRAVITY[b] > GRAVITY[a] ? b : a;
+}
+
+/** Puts in what would put a failing run right; a trial that goes wrong costs the remedies, never the verdict. */
+function addRemedies(report: Draft<RunReport>, find: () => RunReport['remedies']): void {
+  const remedies = extra(find);
+  if (remedies !== undefined) report.remedies = remedies;
+  else report.notes = [...report.notes, 'what would put it right could not be worked out'];
+}
+
+/** Cores each way in a four-pair cable. */
+const MOST_CORES = 4;
+
+/** Cores are counted from those that are joined already, and not beyond those there are. */
+function ofCores(remedies: RunReport['remedies'], cores: number | undefined): RunReport['remedies'] {
+  if (cores === undefined) return remedies;
+  return remedies
+    .map((remedy) => (remedy.remedy === 'paralleled-cores' ? { ...remedy, from: cores, to: cores * remedy.to } : remedy))
+    .filter(({ remedy, to }) => remedy !== 'paralleled-cores' || to <= MOST_CORES);
+}
+
+/** Something beyond the verdict; nothing where it cannot be worked out, whatever the reason. */
+function extra<T>(find: () => T): T | undefined {
+  try {
+    return find();
+  } catch {
+    return undefined;
+  }
+}
+
+/** A verdict, at best uncertain where something that bears on it could not be read. */
+function notBetter(verdict: Verdict, side: UnreadCell['bearsOn'][number], unread: readonly UnreadCell[] | undefined): Verdict {
+  if (unread === undefined) return verdict;
+  requireArray(unread, 'run.unread', 'a list of cells that could not be read');
+  for (const [index, cell] of unread.entries()) {
+    requireObject(cell, `run.unread[${index}]`, 'an object with column, words and bearsOn');
+    requireArray(cell.bearsOn, `run.unread[${index}].bearsOn`, 'a list of verdicts');
+  }
+  return unread.some(({ bearsOn }) => bearsOn.includes(side)) ? worse(verdict, 'uncertain') : verdict;
+}
+
+function copied({ column, words, bearsOn }: UnreadCell): UnreadCell {
+  return { column, words, bearsOn: [...bearsOn] };
 }
 
 function piecesOf(installed: readonly Segment[], cords: readonly Segment[] | undefined, shelf: Shelf): ReportedPiece[] {

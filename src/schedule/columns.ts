@@ -54,7 +54,7 @@ export const RUN_COLUMNS: Readonly<Record<RunColumn, Column>> = {
   minimumVoltage: { title: 'Minimum voltage', also: ['minvoltage', 'deviceminimumvoltage'], quantity: VOLTS, allowed: 'a voltage above 0, such as 37 V' },
   maximumResistance: { title: 'Maximum resistance', also: ['maxresistance'], quantity: ['resistance'], allowed: 'a resistance above 0, such as 13 ohm' },
   resistanceLoop: { title: 'Resistance loop', also: ['loop'], allowed: 'pair loop, one pairset, two pairsets or unstated' },
-  cable: { title: 'Cable', also: ['cabletype'], allowed: 'a category such as cat5e, cat6 or cat6a; for a two-wire run a gauge such as 18 AWG, or 39 ohm/km' },
+  cable: { title: 'Cable', also: ['cabletype'], allowed: 'a category such as cat5e, cat6 or cat6a; for a two-wire run 18 AWG, 1.5 mm2, cat5e 2 pairs or 39 ohm/km' },
   length: { title: 'Length', also: ['installedlength', 'cablelength'], quantity: METRES, allowed: 'a length from 0 to 100 km, such as 65 m or 212 ft' },
   cords: { title: 'Cords', also: ['cord', 'patchcords'], quantity: METRES, allowed: 'each a length and a kind, such as 2 m cord-24 + 5 m 28 AWG; kinds are 24, 26 and 28 AWG' },
   connections: { title: 'Connections', also: ['connection'], allowed: 'a whole number from 0 to 1000' },

@@ -23,5 +23,5 @@ export { reportCsv } from './report-csv.ts';
 export { reportMarkdown } from './report-markdown.ts';
 export { reportSummary } from './report-summary.ts';
 export { type ReportTextOptions, reportText } from './report-text.ts';
-export type { Schedule, ScheduledPoweredRun, ScheduledRun, ScheduledSwitch, ScheduledTwoWireRun } from './schedule.ts';
+export type { Schedule, ScheduledPoweredRun, ScheduledRun, ScheduledSwitch, ScheduledTwoWireRun, UnreadCell } from './schedule.ts';
 export { type ScheduleFromRowsInput, scheduleFromRows } from './schedule-from-rows.ts';

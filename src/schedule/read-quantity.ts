@@ -2,7 +2,7 @@
 import type { Load } from '../circuit/operating-point.ts';
 import { isInputError } from '../quantity/input-error.ts';
 import { parseQuantity, type QuantityName } from '../quantity/parse-quantity.ts';
-import { type Cell, doubted, holds, refused } from './cell.ts';
+import { type Cell, holds, refused } from './cell.ts';
 
 /** How quantities are written in one column of one file. */
 export interface QuantityStyle {
@@ -17,8 +17,11 @@ const PLAIN = /^\d{1,9}(?:\.\d{1,9})?$/;
 const BARE = /^[+\-\u2212\u2013]?[\d.,]+(?:[eE][+-]?\d+)?$/;
 const WHOLE = /^[+\-\u2212]?\d+$/;
 const DECIMAL = /^[+\-\u2212]?\d*[.,]\d+$/;
-/** In a decimal-comma file, `1.200` may be meant as 1200. */
-const THOUSANDS_POINT = /^[+-]?[1-9]\d{0,2}\.\d{3}(?!\d)/;
+/** In a decimal-comma file `1.200` may be 1.2 or 1200, as `1,200` may. */
+const THOUSANDS_POINT = /^[+\-\u2212\u2013]?[1-9]\d{0,2}\.\d{3}(?!\d)/;
+
+/** A count written as `1,000` or `1.000` may be one or a thousand. */
+const THOUSANDS = /^[+\-\u2212]?[1-9]\d{0,2}[.,]\d{3}$/;
 
 const OWN_UNIT: Readonly<Partial<Record<QuantityName, string>>> = { length: 'm', voltage: 'V', power: 'W' };
 
@@ -45,6 +48,7 @@ export function readLoad(text: string, style: QuantityStyle): Cell<{ readonly lo
 export function readWhole(text: string): Cell<number> {
   // `2.5` is a number, only not a whole one: the range says so.
   if (!WHOLE.test(text) && !DECIMAL.test(text)) return refused('unreadable-value');
+  if (THOUSANDS.test(text)) return refused('unreadable-value', 'its mark may be a decimal sign or a thousands mark');
   return holds(withoutSign(Number(text.replace(',', '.').replace('\u2212', '-'))));
 }
 
@@ -54,19 +58,16 @@ export function readPieces<T>(text: string, read: (piece: string) => Cell<T>): C
   const pieces = text.startsWith('+') ? text.slice(1).trimStart() : text;
   if (!pieces.includes('+')) {
     const cell = read(pieces);
-    if (cell.value === undefined) return refused(cell.code ?? 'unreadable-value', cell.hint);
-    return cell.code === undefined ? holds([cell.value]) : doubted([cell.value], cell.code, cell.hint);
+    return cell.value === undefined ? refused(cell.code ?? 'unreadable-value', cell.hint) : holds([cell.value]);
   }
   const values: T[] = [];
-  let doubt: Cell<T> | undefined;
   for (const part of pieces.split('+')) {
     const piece = part.trim();
     const cell = piece === '' ? refused('unreadable-value', 'a + must have a piece on either side') : read(piece);
     if (cell.value === undefined) return refused(cell.code ?? 'unreadable-value', cell.hint);
-    if (cell.code !== undefined) doubt ??= cell;
     values.push(cell.value);
   }
-  return doubt?.code === undefined ? holds(values) : doubted(values, doubt.code, doubt.hint);
+  return holds(values);
 }
 
 /** Minus nothing is nothing: JSON has no -0. */
@@ -80,13 +81,13 @@ function parsed<T>(
   { unit, decimalComma }: QuantityStyle,
   take: (found: ReturnType<typeof parseQuantity>) => T | undefined,
 ): Cell<T> {
+  if (decimalComma && THOUSANDS_POINT.test(text)) {
+    return refused('unreadable-value', 'a point here may be a decimal sign or a thousands mark');
+  }
   const full = unit !== undefined && BARE.test(text) ? `${text} ${unit}` : text;
   try {
     const value = take(parseQuantity(full, options));
     if (value === undefined) return refused('unreadable-value');
-    if (decimalComma && THOUSANDS_POINT.test(text)) {
-      return doubted(value, 'unreadable-value', 'its point is read as a decimal sign; write a thousand without a mark');
-    }
     return holds(value);
   } catch (error) {
     if (!isInputError(error)) throw error;

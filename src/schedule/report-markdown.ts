@@ -7,7 +7,18 @@ import { assumptions, faults, placeOf, rowsInWords } from './finding-words.ts';
 import { plain } from './plain-text.ts';
 import type { Report, ReportedHeat, ReportedMeasurement, RunReport } from './report.ts';
 import { budgetInWords, deniedInWords, meaning, OUTCOMES, oneLine, settingsInWords, sourcesOf, worstInWords } from './report-words.ts';
-import { checksOf, combination, isPlainPass, verdictWords, whatIsTheMatter, whatOf, whatToDo, whereFrom, word } from './run-words.ts';
+import {
+  checksOf,
+  combination,
+  isPlainPass,
+  isUncertain,
+  verdictWords,
+  whatIsTheMatter,
+  whatOf,
+  whatToDo,
+  whereFrom,
+  word,
+} from './run-words.ts';
 
 /**
  * A report as Markdown (CommonMark with the tables of GFM).
@@ -32,7 +43,7 @@ export function reportMarkdown(report: Report): string {
   requireObject(report, 'report', 'a report of checkSchedule');
   const standard = report.settings.cabling;
   const failing = report.runs.filter(({ outcome }) => outcome === 'fail');
-  const uncertain = report.runs.filter(({ outcome }) => outcome === 'uncertain');
+  const uncertain = report.runs.filter(isUncertain);
   const notPlain = report.runs.filter((run) => !isPlainPass(run));
 
   return [

@@ -13,6 +13,7 @@ import {
   farEndInWords,
   isDenied,
   isPlainPass,
+  isUncertain,
   loopsInWords,
   meterInWords,
   type VerdictWord,
@@ -76,7 +77,7 @@ export function reportText(report: Report, options: ReportTextOptions = {}): str
     ...summary(),
     ...section('What fails, and what puts it right', report.runs.filter(({ outcome }) => outcome === 'fail').map(trouble)),
     ...section('What gets no power', report.switches.filter(({ budget }) => budget && budget.denied.length > 0).map(shedding)),
-    ...section('What is uncertain, and what would settle it', report.runs.filter(({ outcome }) => outcome === 'uncertain').map(trouble)),
+    ...section('What is uncertain, and what would settle it', report.runs.filter(isUncertain).map(trouble)),
     ...section('Every run', everyRun()),
     ...section('Figures of the runs that do not plainly pass', report.runs.filter((run) => !isPlainPass(run)).map(figures)),
     ...section(

@@ -10,6 +10,7 @@ import type { Remedy } from '../plan/remedy.ts';
 import type { BudgetedPort, PortPriority, SwitchBudget } from '../plan/switch-budget.ts';
 import type { Amperes, Celsius, Kelvins, Metres, Ohms, Volts, Watts } from '../quantity/units.ts';
 import type { Finding, FindingSeverity } from './finding.ts';
+import type { UnreadCell } from './schedule.ts';
 
 /** What becomes of a run: its worst verdict, or `denied` where it would not fail but its switch has no power left for it. */
 export type RunOutcome = Verdict | 'denied';
@@ -82,6 +83,8 @@ interface RunReportCommon {
   readonly remedies: readonly Remedy[];
   /** What was taken for granted, in words. */
   readonly notes: readonly string[];
+  /** Cells that could not be read: the verdicts they bear on are at best `uncertain`. Absent where there are none. */
+  readonly unread?: readonly UnreadCell[];
 }
 
 /** What the bundle of a run does to it. */

@@ -8,12 +8,14 @@ import type { TableRow } from './table.ts';
 /** What is said about the cells of one table. */
 export interface RowFindings<K extends string> {
   /**
-   * Notes a bad or doubtful cell, and returns the value if there is one.
+   * Notes a bad cell, and returns the value if there is one.
    * @param instead - What happens without the value, as in `0 is used`.
    */
   readonly optional: <T>(row: TableRow, who: string, key: K, cell: Cell<T>, instead: string) => T | undefined;
   /** The same for a cell that is needed: an empty one is a finding, too. */
   readonly needed: <T>(row: TableRow, who: string, key: K, cell: Cell<T>, instead: string) => T | undefined;
+  /** What stands in a cell that could not be read, in words; nothing where it was read, or is empty. */
+  readonly unread: (row: TableRow, key: K, cell: Cell<unknown>) => string | undefined;
   /** Notes, once, that a column is not there, and what that costs. */
   readonly noColumn: (key: K, loss: string) => void;
   /** Notes a default: once for a column that is not there, else cell by cell. */
@@ -40,7 +42,7 @@ export function rowFindings<K extends string>(
   const saidOnce = new Set<string>();
   const defaults = new Map<K, string>();
   const missing = new Set<K>();
-  return { optional, needed, noColumn, byDefault, once, say };
+  return { optional, needed, unread, noColumn, byDefault, once, say };
 
   function optional<T>(row: TableRow, who: string, key: K, cell: Cell<T>, instead: string): T | undefined {
     if (cell.code !== undefined) tell(row, who, key, cell as Cell<T> & { code: FindingCode }, instead);
@@ -52,6 +54,12 @@ export function rowFindings<K extends string>(
     if (used[key] === undefined) noColumn(key, 'a row that needs it is not used');
     else say(row, key, 'missing-value', 'error', `${who}: ${columns[key].title} is empty; ${instead}`, columns[key].allowed);
     return undefined;
+  }
+
+  function unread(row: TableRow, key: K, { code }: Cell<unknown>): string | undefined {
+    const use = used[key];
+    if (use === undefined || code === undefined) return undefined;
+    return `${use.column.title} could not be ${code === 'unreadable-value' ? 'read' : 'used'}: "${received(row, use)}"`;
   }
 
   function noColumn(key: K, loss: string): void {
@@ -66,13 +74,12 @@ export function rowFindings<K extends string>(
     });
   }
 
-  function tell(row: TableRow, who: string, key: K, { code, hint, value }: Cell<unknown> & { code: FindingCode }, instead: string): void {
+  function tell(row: TableRow, who: string, key: K, { code, hint }: Cell<unknown> & { code: FindingCode }, instead: string): void {
     const use = used[key] as ColumnUse;
     const { title, allowed } = use.column;
     const why = hint === '' ? '' : ` (${hint})`;
     const text = `${who}: ${title} "${received(row, use)}"`;
-    if (value !== undefined) say(row, key, code, 'warning', `${text} is doubtful${why}; it is used as it stands`);
-    else say(row, key, code, 'error', `${text} ${WRONG[code] ?? 'cannot be used'}${why}; write ${allowed}; ${instead}`);
+    say(row, key, code, 'error', `${text} ${WRONG[code] ?? 'cannot be used'}${why}; write ${allowed}; ${instead}`);
   }
 
   function byDefault(row: TableRow, key: K, value: string): void {

@@ -2,6 +2,7 @@
 import type { Installation } from '../cable/heat/bundle-rise.ts';
 import type { Segment } from '../cable/run-resistance.ts';
 import type { RunPair } from '../cable/unbalance.ts';
+import type { Conductor } from '../conductor/conductor.ts';
 import type { PoeClassNumber } from '../ethernet/class-table.ts';
 import { poeClass } from '../ethernet/poe-class.ts';
 import type { ResistanceLimit } from '../plan/device-resistance.ts';
@@ -10,9 +11,10 @@ import type { Cell } from './cell.ts';
 import { RUN_COLUMNS, type RunColumn } from './columns.ts';
 import type { FindingList } from './findings.ts';
 import { listed } from './findings.ts';
+import type { NamedCable } from './read-cable.ts';
 import { type RowFindings, rowFindings } from './row-findings.ts';
 import { type Pieces, type RunCells, runCellsReader } from './run-cells.ts';
-import type { ScheduledPoweredRun, ScheduledRun, ScheduledTwoWireRun } from './schedule.ts';
+import type { ScheduledPoweredRun, ScheduledRun, ScheduledTwoWireRun, UnreadCell } from './schedule.ts';
 import type { SwitchList } from './switch-list.ts';
 import type { Table, TableRow } from './table.ts';
 
@@ -51,6 +53,8 @@ export function rowsToRuns(table: Table<RunColumn>, switches: SwitchList | undef
     else {
       const run = powered ? poweredRun(row, name, cells, said) : twoWireRun(row, name, cells, said);
       if (run === undefined) continue;
+      const unread = unreadCells(row, cells, said, run.kind);
+      if (unread.length > 0) run.unread = unread;
       if (run.kind === 'powered') plug(row, run);
       runs.push(run);
     }
@@ -119,6 +123,35 @@ export function rowsToRuns(table: Table<RunColumn>, switches: SwitchList | undef
 const FEEDING: readonly RunColumn[] = ['switch', 'port', 'poeClass', 'supply', 'load'];
 
 type Said = RowFindings<RunColumn>;
+
+const POWER: UnreadCell['bearsOn'] = ['power'];
+const BOTH: UnreadCell['bearsOn'] = ['power', 'cabling'];
+
+/** The cells that could make a run worse than the default in their place, and what they bear on. */
+const BURDENS = {
+  pdPower: POWER,
+  minimumVoltage: POWER,
+  maximumResistance: POWER,
+  cords: BOTH,
+  connections: BOTH,
+  ambient: BOTH,
+  bundle: BOTH,
+  installation: ['power', 'cabling', 'heat'],
+  measuredLoop: BOTH,
+} as const satisfies Partial<Record<RunColumn, UnreadCell['bearsOn']>>;
+type Burden = keyof typeof BURDENS;
+const BURDEN_COLUMNS = /* @__PURE__ */ (() => Object.keys(BURDENS) as Burden[])();
+const TWO_WIRE_BURDENS: readonly Burden[] = ['minimumVoltage', 'maximumResistance', 'connections', 'ambient'];
+
+/** What could not be read about a run that is judged all the same: a default in its place must not make it pass. */
+function unreadCells(row: TableRow, cells: RunCells, said: Said, kind: ScheduledRun['kind']): UnreadCell[] {
+  const unread: UnreadCell[] = [];
+  for (const key of kind === 'powered' ? BURDEN_COLUMNS : TWO_WIRE_BURDENS) {
+    const words = said.unread(row, key, cells[key]);
+    if (words !== undefined) unread.push({ column: RUN_COLUMNS[key].title, words, bearsOn: kind === 'powered' ? BURDENS[key] : POWER });
+  }
+  return unread;
+}
 
 function who(name: string): string {
   return `run ${name}`;
@@ -195,7 +228,7 @@ function measured(row: TableRow, whose: string, cells: RunCells, run: Draft<Sche
   run.measured = Object.fromEntries(readings.map((ohms, index) => [PAIRS[index] as RunPair, ohms]));
 }
 
-function twoWireRun(row: TableRow, name: string, cells: RunCells, said: Said): ScheduledTwoWireRun | undefined {
+function twoWireRun(row: TableRow, name: string, cells: RunCells, said: Said): Draft<ScheduledTwoWireRun> | undefined {
   const whose = who(name);
   for (const key of ['pdPower', 'cords', 'priority', 'bundle', 'installation', 'measuredLoop'] as const) {
     if (cells[key].empty) continue;
@@ -222,11 +255,13 @@ function twoWireRun(row: TableRow, name: string, cells: RunCells, said: Said): S
   if (supply === undefined || load === undefined || conductors === undefined || lengths === undefined) return undefined;
   const conductor = conductors[0]?.conductor;
   if (conductor === undefined || conductors.length > 1) {
-    const allowed = 'one gauge such as 18 AWG, or 39 ohm/km';
+    const allowed = 'one of 18 AWG, 1.5 mm2, cat5e 2 pairs or 39 ohm/km';
     const message = `${whose}: a two-wire run has one conductor, out and back alike; write ${allowed}; ${NOT_JUDGED}`;
     said.say(row, 'cable', 'conflicting-values', 'error', message, allowed);
     return undefined;
   }
+  const { assumed, cores } = conductors[0] as NamedCable & { readonly conductor: Conductor };
+  if (assumed !== undefined) said.say(row, 'cable', 'default-applied', 'note', `${whose}: Cable states no class of conductor: ${assumed}`);
   const length = lengths.values.reduce((sum, piece) => sum + piece, 0);
   warnOfNoLength(row, whose, length, said);
   const temperature = ambient === undefined ? 20 : ambient.greatest;
@@ -244,7 +279,15 @@ function twoWireRun(row: TableRow, name: string, cells: RunCells, said: Said): S
   };
   if (minimumVoltage !== undefined) input.minimumVoltage = minimumVoltage;
   if (maximumResistance !== undefined) input.maximumResistance = maximumResistance;
-  return { kind: 'two-wire', run: name, ...(cells.device === undefined ? {} : { device: cells.device }), line: row.line, input };
+  const run: Draft<ScheduledTwoWireRun> = {
+    kind: 'two-wire',
+    run: name,
+    ...(cells.device === undefined ? {} : { device: cells.device }),
+    line: row.line,
+    input,
+  };
+  if (cores !== undefined) run.cores = cores;
+  return run;
 }
 
 /** The installed pieces: a cable and a temperature for each length, or one for all. */

@@ -16,7 +16,7 @@ export interface Pieces {
   readonly greatest: number;
 }
 
-/** One row. Names that are empty are absent; every other cell says itself whether it is empty, good, doubtful or bad. */
+/** One row. Names that are empty are absent; every other cell says itself whether it is empty, good or bad. */
 export interface RunCells {
   readonly run: string | undefined;
   readonly switch: string | undefined;
@@ -154,8 +154,7 @@ function readSupply(text: string, style: QuantityStyle): Cell<{ readonly voltage
   if (low.value === undefined) return refused(low.code ?? 'unreadable-value', low.hint);
   if (high.value === undefined) return refused(high.code ?? 'unreadable-value', high.hint);
   if (low.value > high.value) return refused('value-out-of-range', 'the lower voltage comes first');
-  const doubt = low.code === undefined ? high : low;
-  return { ...doubt, value: { voltage: { low: low.value, high: high.value }, low: low.value } };
+  return { ...high, value: { voltage: { low: low.value, high: high.value }, low: low.value } };
 }
 
 function alone(voltage: number): { readonly voltage: SupplyVoltage; readonly low: number } {

@@ -5,6 +5,7 @@ import { bundleToDo, heatDoubt, heatOf } from './bundle-words.ts';
 import { reason, whatSettles } from './check-words.ts';
 import { remedyInWords } from './remedy-words.ts';
 import type { ReportedCheck, ReportedPiece, RunReport } from './report.ts';
+import type { UnreadCell } from './schedule.ts';
 
 /** A verdict as a word that needs no colour: a failure stands out by its capitals. @internal */
 export type VerdictWord = 'pass' | 'marginal' | 'uncertain' | 'FAIL' | 'DENIED' | '-';
@@ -25,6 +26,11 @@ export function isPlainPass(run: RunReport): boolean {
   return verdict.power === 'pass' && (verdict.cabling === undefined || verdict.cabling === 'pass');
 }
 
+/** Whether an answer is missing, whatever the switch has left for the run. @internal */
+export function isUncertain({ outcome, verdict }: RunReport): boolean {
+  return outcome === 'uncertain' || (outcome === 'denied' && (verdict.power === 'uncertain' || verdict.cabling === 'uncertain'));
+}
+
 /** @internal */
 export function word(verdict: Verdict): VerdictWord {
   return verdict === 'fail' ? 'FAIL' : verdict;
@@ -42,24 +48,50 @@ export function whatIsTheMatter(run: RunReport, standard: string): string[] {
     ...sideSentence('Cabling', run.verdict.cabling ?? 'pass', run.cablingChecks, run, standard),
   ];
   sentences.push(...heatSentences(run, standard));
+  // Where it is not said already, as the reason of an uncertain verdict.
+  const unsaid = (run.unread ?? []).filter(({ bearsOn }) => !bearsOn.some((side) => sideVerdict(run, side) === 'uncertain'));
+  for (const { words } of unsaid) sentences.push(`${words}.`);
   if (run.kind === 'powered' && run.allocation === 'denied') {
     sentences.push(`Power is DENIED: ${run.switch} has none left for port ${run.port}, priority ${run.priority}.`);
   }
   return sentences;
 }
 
+function sideVerdict(run: RunReport, side: UnreadCell['bearsOn'][number]): Verdict | undefined {
+  return side === 'heat' ? heatOf(run)?.verdict : run.verdict[side];
+}
+
+/** The words of the cells that could not be read and bear on a side. */
+function unreadWords(run: RunReport, side: UnreadCell['bearsOn'][number]): string[] {
+  return (run.unread ?? []).filter(({ bearsOn }) => bearsOn.includes(side)).map(({ words }) => words);
+}
+
 function heatSentences(run: RunReport, standard: string): string[] {
   const heat = heatOf(run);
   if (heat === undefined || heat.verdict === 'pass') return [];
-  if (heat.verdict === 'uncertain') return [`Heat is UNCERTAIN: ${heatDoubt(heat)}.`];
+  if (heat.verdict === 'uncertain') {
+    const unread = unreadWords(run, 'heat');
+    const isSettled = unread.length > 0 && heat.findings.length === 0 && heat.checks.every(({ verdict }) => verdict !== 'uncertain');
+    return [`Heat is UNCERTAIN: ${[...unread, ...(isSettled ? [] : [heatDoubt(heat)])].join('; ')}.`];
+  }
   const sentences = sideSentence('Heat', heat.verdict, heat.checks, run, standard);
   return sentences.length > 0 ? sentences : [`Heat FAILS: ${heatDoubt(heat)}.`];
 }
 
-function sideSentence(side: string, verdict: Verdict, checks: readonly ReportedCheck[], run: RunReport, standard: string): string[] {
+function sideSentence(
+  side: 'Power' | 'Cabling' | 'Heat',
+  verdict: Verdict,
+  checks: readonly ReportedCheck[],
+  run: RunReport,
+  standard: string,
+): string[] {
   if (verdict === 'pass') return [];
   const concerned = checks.filter((check) => check.verdict === verdict);
-  if (verdict === 'uncertain') return [`${side} is UNCERTAIN: ${doubt(concerned, run, standard)}.`];
+  if (verdict === 'uncertain') {
+    const unread = side === 'Heat' ? [] : unreadWords(run, side === 'Power' ? 'power' : 'cabling');
+    const doubts = unread.length > 0 && concerned.length === 0 ? unread : [...unread, doubt(concerned, run, standard)];
+    return [`${side} is UNCERTAIN: ${doubts.join('; ')}.`];
+  }
   // A device that draws more than its port grants fails every other limit too: say the cause, not the effects.
   const [first, ...others] = concerned.sort(
     (a, b) => Number(b.name === 'pd-power') - Number(a.name === 'pd-power') || a.marginFraction - b.marginFraction,
@@ -86,7 +118,8 @@ export function whatToDo(run: RunReport): string[] {
   // What is wrong with the bundle as well is not put right by anything else.
   if (run.remedies.length > 0 && heat?.verdict !== 'fail') return [...run.remedies.map(remedyInWords), ...cooler];
   if (run.outcome === 'fail') return cooler;
-  const questions = new Set<string>(cooler);
+  const questions = new Set<string>((run.unread ?? []).map(({ column }) => `Put the cell ${column} right.`));
+  for (const question of cooler) questions.add(question);
   for (const check of [...run.powerChecks, ...run.cablingChecks]) {
     if (check.verdict === 'uncertain') for (const question of whatSettles(check)) questions.add(question);
   }

@@ -7,6 +7,16 @@ import type { PortPriority, PowerSupply } from '../plan/switch-budget.ts';
 import type { TwoWireRunInput } from '../plan/two-wire-run.ts';
 import type { Ohms, Volts, Watts } from '../quantity/units.ts';
 
+/** A cell about a run that could not be read; the run is judged without it, and so cannot plainly pass. */
+export interface UnreadCell {
+  /** Title of its column, as in `Minimum voltage`. */
+  readonly column: string;
+  /** In words, as in `Minimum voltage could not be read: "46 V?"`. */
+  readonly words: string;
+  /** The verdicts that could be worse if it were known. */
+  readonly bearsOn: readonly ('power' | 'cabling' | 'heat')[];
+}
+
 interface ScheduledRunCommon {
   /** The run's own name, as the drawings call it. */
   readonly run: string;
@@ -14,6 +24,8 @@ interface ScheduledRunCommon {
   readonly device?: string;
   /** Line of the file it was read from, or row of the data, from 1; absent where it came from neither. */
   readonly line?: number;
+  /** Cells that could not be read and were replaced by a default; absent where there are none. */
+  readonly unread?: readonly UnreadCell[];
 }
 
 /** A run to a powered device on a switch port. */
@@ -34,6 +46,8 @@ export interface ScheduledPoweredRun extends ScheduledRunCommon {
 export interface ScheduledTwoWireRun extends ScheduledRunCommon {
   readonly kind: 'two-wire';
   readonly input: Omit<TwoWireRunInput, 'marginalBelow'>;
+  /** Cores of a four-pair cable that are joined for each way, where its conductor is made of such. */
+  readonly cores?: number;
 }
 
 /** One run of a schedule. */

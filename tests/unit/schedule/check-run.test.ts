@@ -1,4 +1,6 @@
 import { describe, expect, test } from 'vitest';
+import { cable } from '../../../src/cable/cable.ts';
+import { cableCores } from '../../../src/cable/cable-cores.ts';
 import { awg } from '../../../src/conductor/awg.ts';
 import { checkRun } from '../../../src/schedule/check-run.ts';
 import type { PoweredRunReport } from '../../../src/schedule/report.ts';
@@ -132,6 +134,32 @@ describe('a two-wire run', () => {
     const run = checkRun(cueLight({}, { conductor: awg(22), length: 90 }));
     expect(run.outcome).toBe('fail');
     expect(run.remedies.map(({ remedy, to }) => [remedy, to])).toContainEqual(['thicker-conductor', 20]);
+  });
+});
+
+describe('a two-wire run on pairs of a category cable', () => {
+  const onPairs = (cores: number, length: number): ReturnType<typeof checkRun> =>
+    checkRun(cueLight({ cores }, { conductor: cableCores(cable('cat5e'), cores), length }));
+  const joined = (run: ReturnType<typeof checkRun>): unknown =>
+    run.remedies.filter(({ remedy }) => remedy === 'paralleled-cores').map(({ from, to }) => [from, to]);
+
+  // (21 V - 19 V) of 6 W / 19 V leave 6.33 Ω out and back: 33 m on a core of 9.38 Ω/100 m each way, 67 m on two, 135 m on four.
+  test('counts the cores that more are joined to', () => {
+    expect(onPairs(1, 30).outcome).not.toBe('fail');
+    expect(joined(onPairs(1, 60))).toEqual([[1, 2]]);
+    expect(joined(onPairs(2, 90))).toEqual([[2, 4]]);
+  });
+
+  test('and is not told to join more than the cable has', () => {
+    expect(joined(onPairs(2, 150))).toEqual([]);
+    expect(onPairs(4, 150).outcome).toBe('fail');
+    expect(joined(onPairs(4, 150))).toEqual([]);
+  });
+
+  test.each([0, 5, 1.5, '2'])('has no %s cores', (cores) => {
+    expect(() => checkRun(cueLight({ cores: cores as number }))).toThrow(
+      expect.objectContaining({ name: 'InputError', parameter: 'run.cores' }),
+    );
   });
 });
 

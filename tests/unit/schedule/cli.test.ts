@@ -1,7 +1,7 @@
 import { spawn, spawnSync } from 'node:child_process';
-import { mkdtempSync, readFileSync, rmSync, symlinkSync, writeFileSync } from 'node:fs';
+import { linkSync, mkdtempSync, readFileSync, rmSync, symlinkSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
-import { join } from 'node:path';
+import { basename, join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { type CommandWorld, main } from '../../../src/cli.ts';
 import { ROOT } from '../../support/files.ts';
@@ -27,6 +27,11 @@ const FILES: Readonly<Record<string, string>> = {
   'header.csv': RUNS,
 };
 
+/** A module that makes standard output a full disk. */
+const FULL = `data:text/javascript,${encodeURIComponent(
+  "process.stdout._write = (chunk, encoding, done) => done(Object.assign(new Error('no room'), { code: 'ENOSPC' }));",
+)}`;
+
 /** What the command did in a world of a few files. */
 async function run(
   line: string,
@@ -45,6 +50,7 @@ async function run(
       if (path.includes('/')) throw Object.assign(new Error('ENOENT'), { code: 'ENOENT' });
       written[path] = [...pieces].join('');
     },
+    identify: async (path) => (Object.hasOwn(FILES, path.replace('./', '')) ? path.replace('./', '') : undefined),
     print: (text) => {
       out += text;
     },
@@ -90,6 +96,9 @@ describe('farend check', () => {
     ['check - --switches -', 'only one of the two files'],
     ['check good.csv --switches=', '--switches needs'],
     ['check good.csv --output=', '--output needs'],
+    ['check good.csv --output good.csv', 'good.csv is read by this command'],
+    ['check good.csv --output ./good.csv', './good.csv is read by this command'],
+    ['check good.csv --switches switches.csv --output switches.csv --format csv', 'switches.csv is read by this command'],
     ['check good.csv --output no/where.txt', 'no/where.txt cannot be written: there is no such file or folder'],
     ['check gone.csv', 'gone.csv cannot be read: there is no such file or folder'],
   ])('farend %s is refused in plain words', async (line, words) => {
@@ -216,6 +225,33 @@ describe('as a process', () => {
     });
     expect(status).toBe(0);
     expect(stdout).toContain('1 run: 1 pass');
+  });
+
+  test.each(['good.csv', './good.csv', '../FOLDER/good.csv', 'other.csv', 'twin.csv'])('never writes over its own schedule: %s', (name) => {
+    rmSync(join(folder, 'other.csv'), { force: true });
+    rmSync(join(folder, 'twin.csv'), { force: true });
+    symlinkSync('good.csv', join(folder, 'other.csv'));
+    linkSync(join(folder, 'good.csv'), join(folder, 'twin.csv'));
+    const output = name.replace('FOLDER', basename(folder));
+    const { status, stderr } = spawnSync(process.execPath, [...command, 'check', 'good.csv', '--output', output], {
+      cwd: folder,
+      encoding: 'utf8',
+    });
+    expect(status).toBe(2);
+    expect(stderr).toMatch(/^farend: .* is read by this command, so the report cannot be written over it; give --output another name\n$/);
+    expect(readFileSync(join(folder, 'good.csv'), 'utf8')).toBe(GOOD);
+  });
+
+  test('says in one line that its output cannot be written', async () => {
+    const child = spawn(process.execPath, [command[0] as string, '--import', FULL, command[1] as string, 'check', 'good.csv'], {
+      cwd: folder,
+    });
+    let complaints = '';
+    child.stderr.on('data', (chunk) => {
+      complaints += String(chunk);
+    });
+    const code = await new Promise((resolve) => child.once('close', resolve));
+    expect([code, complaints]).toEqual([2, 'farend: standard output cannot be written: the disk is full\n']);
   });
 
   test('ends in peace when its reader has seen enough', async () => {

@@ -162,10 +162,32 @@ describe('a comma', () => {
   test.each([',', ';', '\t'])('with %j between the cells, 1,200 ft may be two things', (delimiter) =>
     refuses(POWERED, true, delimiter)('Length', '1,200 ft', 'unreadable-value'),
   );
-  test('1.200 m in a file with decimal commas is read with a doubt', () => {
-    const { run, faults } = read({ ...POWERED, Length: '1.200 m' }, ';');
-    expect(input(run).installed[0]?.length).toBe(1.2);
-    expect(faults.map(({ severity, column }) => [severity, column])).toEqual([['warning', 'Length']]);
+  test.each([
+    [';', 'Length', '1.200 m'],
+    ['\t', 'Length', '1.200 ft'],
+    [';', 'Length (ft)', '1.200'],
+    [';', 'Length', '30 m + 12.345 m'],
+  ])('with %j between the cells, %s %s may be two things', (delimiter, column, text) => {
+    const { Length: _length, ...rest } = POWERED;
+    const { run, faults } = read({ ...rest, [column]: text }, delimiter);
+    expect(run).toBeUndefined();
+    expect(faults.map(({ code, severity, received, message }) => [code, severity, received, message])).toEqual([
+      ['unreadable-value', 'error', text, expect.stringContaining('a point here may be a decimal sign or a thousands mark')],
+    ]);
+  });
+
+  test.each([
+    ['1.2 m', 1.2],
+    ['0.305 m', 0.305],
+    ['1.2000 m', 1.2],
+    ['1234.567 m', 1234.567],
+  ])('%s in a file with decimal commas can be one thing only', (text, metres) =>
+    gives(POWERED, (run) => input(run).installed[0]?.length, ';')('Length', text, metres),
+  );
+
+  test.each([',', ';'])('with %j between the cells, a bundle of 1,000 or 1.000 may be two things', (delimiter) => {
+    refuses(POWERED, false, delimiter)('Bundle', '1,000', 'unreadable-value');
+    refuses(POWERED, false, delimiter)('Bundle', '1.000', 'unreadable-value');
   });
 });
 
@@ -332,6 +354,10 @@ describe('cables', () => {
     ['category_6', ['cat6']],
     ['Cat 6A', ['cat6a']],
     ['Category 6A', ['cat6a']],
+    ['Cat.5e', ['cat5e']],
+    ['Cat. 6', ['cat6']],
+    ['6a', ['cat6a']],
+    ['5E', ['cat5e']],
     ['cord-24', ['cord-24']],
     ['Cord 28', ['cord-28']],
   ];
@@ -342,6 +368,9 @@ describe('cables', () => {
   const bad: Row<FindingCode> = [
     ['cat9', 'unknown-name'],
     ['cat', 'unknown-name'],
+    ['5', 'unknown-name'],
+    ['9z', 'unknown-name'],
+    ['cat6 2 pairs', 'conflicting-values'],
     ['6', 'unknown-name'],
     ['coax', 'unknown-name'],
     ['cat6 or cat6a', 'unknown-name'],
@@ -573,6 +602,52 @@ describe('two-wire runs', () => {
   test.each(conductors)('conductor %j', (text, name) => gives(TWO_WIRE, (run) => wired(run).conductor.name)('Cable', text, name));
   test('39 ohm/km is what one conductor has', () =>
     gives(TWO_WIRE, (run) => wired(run).conductor.resistancePerMetre)('Cable', '39 ohm/km', 0.039));
+  // IEC 60228, greatest resistance at 20 °C of plain copper, classes 1, 2 and 5; below 0.5 mm² the rows printed beside it. [Ω/km]
+  const metricSizes: Row<number> = [
+    ['1.5 mm2 class 1', 12.1],
+    ['1.5 mm2 solid', 12.1],
+    ['2.5 mm² class 2', 7.41],
+    ['2.5 mm2, stranded', 7.41],
+    ['1.5 mm2 class 5', 13.3],
+    ['0.75mm2 flexible', 26],
+    ['0.22 mm2', 96],
+    ['0.34 mm^2', 53],
+  ];
+  test.each(metricSizes)('conductor %j', (text, ohms) => {
+    gives(TWO_WIRE, (run) => wired(run).conductor.resistancePerMetre)('Cable', text, ohms / 1000);
+    expect(parseSchedule({ runs: csv({ ...TWO_WIRE, Cable: text }, ',') }).findings.map(({ column }) => column)).not.toContain('Cable');
+  });
+  test.each([
+    [',', '0.75 mm2', 26],
+    [';', '0,75 mm2', 26],
+    [',', '1.5 mm²', 13.3],
+  ])('with %j between the cells, %j is taken as class 5, and a note says so', (delimiter, text, ohms) => {
+    const { schedule, findings } = parseSchedule({ runs: csv({ ...TWO_WIRE, Cable: text }, delimiter) });
+    expect(wired(schedule.runs[0]).conductor.resistancePerMetre).toBeCloseTo(ohms / 1000, 9);
+    expect(findings).toContainEqual({
+      code: 'default-applied',
+      severity: 'note',
+      file: 'runs',
+      line: 2,
+      column: 'Cable',
+      received: text,
+      allowed: expect.anything(),
+      message: 'run C-1: Cable states no class of conductor: class 5 of IEC 60228, flexible, at its maximum is used',
+    });
+  });
+
+  // 9.38 Ω/100 m for one conductor of Category 5e (ANSI/TIA-568.2-D): one core each way, then two, then four side by side.
+  test.each([
+    ['cat5e 1 pair', 0.0938, 1, 'Category 5e, 1 pair'],
+    ['cat5e, 2 pairs', 0.0469, 2, 'Category 5e, 2 pairs'],
+    ['Cat. 5e 4 pairs', 0.02345, 4, 'Category 5e, 4 pairs'],
+  ])('conductor %j', (text, ohms, cores, name) => {
+    const { run, faults } = read({ ...TWO_WIRE, Cable: text });
+    expect(faults).toEqual([]);
+    expect(wired(run).conductor.resistancePerMetre).toBeCloseTo(ohms, 12);
+    expect([wired(run).conductor.name, (run as ScheduledTwoWireRun).cores]).toEqual([name, cores]);
+  });
+
   const badConductors: Row<FindingCode> = [
     ['18', 'unknown-name'],
     ['thick', 'unknown-name'],
@@ -584,6 +659,17 @@ describe('two-wire runs', () => {
     ['41 AWG', 'value-out-of-range'],
     ['99 AWG', 'value-out-of-range'],
     ['0 ohm/km', 'value-out-of-range'],
+    ['1.6 mm2', 'value-out-of-range'],
+    ['0 mm2', 'value-out-of-range'],
+    ['120 mm2', 'value-out-of-range'],
+    ['1.5 mm2 class 3', 'unknown-name'],
+    ['0.22 mm2 class 1', 'unknown-name'],
+    ['1,5 mm2', 'unreadable-value'],
+    ['mm2', 'unknown-name'],
+    ['cat5e 5 pairs', 'value-out-of-range'],
+    ['cat5e 0 pairs', 'value-out-of-range'],
+    ['cat9 1 pair', 'unknown-name'],
+    ['18 AWG 1 pair', 'unknown-name'],
     ['39 ohm/mile', 'unreadable-value'],
     ['cat6', 'conflicting-values'],
     ['18 AWG + 20 AWG', 'conflicting-values'],

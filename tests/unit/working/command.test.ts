@@ -13,6 +13,7 @@ async function run(...argv: string[]): Promise<{ code: number; out: string; comp
     readInput: nothing,
     readFile: nothing,
     writeFile: nothing,
+    identify: nothing,
     print: (text) => {
       out += text;
     },

@@ -1,7 +1,7 @@
 /** Can a data sheet be true? The resistance of a cable against the gauge and the metal it claims. @module */
 import { awg } from '../conductor/awg.ts';
 import type { Conductor, CorrectableConductor, Stranding } from '../conductor/conductor.ts';
-import { gaugeDiameter } from '../conductor/gauge.ts';
+import { formulaDiameter } from '../conductor/gauge.ts';
 import { type CorrectableMaterial, findMaterial } from '../conductor/material.ts';
 import { atTemperature, requireConductor } from '../conductor/resistance-per-metre.ts';
 import { requireInteger, requireObject, requireOneOf, requirePositive, requireTemperature } from '../quantity/guards.ts';
@@ -186,7 +186,7 @@ export function claimedWire(data: CableData): CorrectableConductor | undefined {
   if (gauge === undefined) return undefined;
   requireInteger(gauge, -3, 40, 'gauge');
   // Asked here first, so that an error names the field of the sheet: some metals are not drawn so thin.
-  const diameter = gaugeDiameter(gauge, 'formula', 'gauge') / (stranding === 'solid' ? 1 : Math.sqrt(7));
+  const diameter = formulaDiameter(gauge) / (stranding === 'solid' ? 1 : Math.sqrt(7));
   if (material !== undefined) findMaterial(material, 'material', diameter);
   return correctable(awg(gauge, { stranding, material }), 'material');
 }

@@ -2,7 +2,7 @@
 import { annealedCopperPerMetre, COPPER_COEFFICIENT } from '../conductor/annealed-copper.ts';
 import type { Stranding } from '../conductor/conductor.ts';
 import type { MaterialName } from '../conductor/material.ts';
-import { requireObject, requireOneOf } from '../quantity/guards.ts';
+import { requireBoolean, requireObject, requireOneOf } from '../quantity/guards.ts';
 import { InputError } from '../quantity/input-error.ts';
 import type { Millimetres, OhmsPerMetre } from '../quantity/units.ts';
 import type { SourceKey } from '../sources/sources.ts';
@@ -69,18 +69,27 @@ export interface CableOptions {
  * cable('cat6', { limit: 'IEC 61156' }).maximumResistancePerMetre; // => 0.095
  */
 export function cable(name: CableName, options: CableOptions = {}): Cable {
-  requireObject(options, 'options', 'an object with limit and screened');
-  const found = typeof name === 'string' && Object.hasOwn(CABLES, name) ? CABLES[name] : undefined;
-  if (found === undefined) requireOneOf(name, Object.keys(CABLES), 'name');
-  const { title, use, gauge, limits, outsideDiameter, ...row } = found as CableRow;
-  const { limit: standard, screened = row.screened } = options;
-  if (typeof screened !== 'boolean') throw new InputError('type', 'options.screened', 'true or false', screened);
-  if (row.screened && !screened) throw new InputError('conflict', 'options.screened', `true: ${title} is always screened`, screened);
+  requireObject(options, 'options', 'an object');
+  if (typeof name !== 'string' || !Object.hasOwn(CABLES, name)) requireOneOf(name, Object.keys(CABLES), 'name');
+  const [title, use, gauge, outsideDiameter, alwaysScreened, conductor, pairLoop]: CableRow = CABLES[name];
+  const { limit: standard, screened = alwaysScreened } = options;
+  requireBoolean(screened, 'options.screened');
+  if (alwaysScreened && !screened) {
+    throw new InputError('conflict', 'options.screened', `true: ${title} is always screened`, screened);
+  }
+  const limits: CableLimit[] = [];
+  if (conductor !== null) limits.push({ standard: 'TIA-568', of: 'conductor', perMetre: conductor[0], source: conductor[1] });
+  if (pairLoop !== null)
+    limits.push({
+      standard: 'IEC 61156',
+      of: 'pairLoop',
+      perMetre: pairLoop,
+      source: use === 'cord' ? 'iec-61156-6-loop' : 'iec-61156-5-loop',
+    });
   if (standard !== undefined) requireOneOf(standard, ['TIA-568', 'IEC 61156'], 'options.limit');
   const applied = standard === undefined ? limits[0] : limits.find((limit) => limit.standard === standard);
   if (applied === undefined) {
-    const known = limits.map((limit) => `'${limit.standard}'`).join(' or ');
-    throw new InputError('conflict', 'options.limit', `${known}: no other limit is known for ${title}`, standard);
+    throw new InputError('conflict', 'options.limit', `'${limits[0]?.standard}', the only limit known for ${title}`, standard);
   }
   const stranding = use === 'cord' ? 'stranded' : 'solid';
   return {
@@ -95,8 +104,8 @@ export function cable(name: CableName, options: CableOptions = {}): Cable {
     nominalResistancePerMetre: annealedCopperPerMetre(gauge, stranding),
     maximumResistancePerMetre: applied.of === 'pairLoop' ? applied.perMetre / 2 : applied.perMetre,
     temperatureCoefficient: COPPER_COEFFICIENT,
-    limits: limits.map((limit) => ({ ...limit })),
+    limits,
     source: applied.source,
-    ...(outsideDiameter === undefined ? {} : { outsideDiameter, outsideDiameterSource: 'bundle-model-diameters' }),
+    ...(outsideDiameter === null ? {} : { outsideDiameter, outsideDiameterSource: 'bundle-model-diameters' }),
   };
 }

@@ -1,102 +1,40 @@
 /**
  * The cables that have a name: one row each, and a new cable is a new row.
  *
- * Maxima at 20 °C, digits as printed (Ω/100 m / 100). `conductorMaximum` is the limit of ANSI/TIA-568.2-D for one conductor,
- * `loopMaximum` the limit of IEC 61156 for the two of a pair in series: kept apart, never averaged.
+ * Maxima at 20 °C, digits as printed (Ω/100 m / 100). `conductor` is the limit of ANSI/TIA-568.2-D for one conductor,
+ * `pairLoop` the limit of IEC 61156 for the two of a pair in series: kept apart, never averaged.
  * @module
  */
-import type { CableLimit, CableUse } from './cable-limit.ts';
+import type { SourceKey } from '../sources/sources.ts';
+import type { CableUse } from './cable-limit.ts';
 
 /** One row of the cable table. */
-export interface CableRow {
-  readonly title: string;
-  readonly use: CableUse;
+export type CableRow = readonly [
+  title: string,
+  use: CableUse,
   /** Usual gauge in the trade. [AWG] */
-  readonly gauge: number;
+  gauge: number,
+  /** Outside diameter, an assumption; null where no figure is known. [mm] */
+  outsideDiameter: number | null,
   /** Whether a screened form is the only one there is. */
-  readonly screened: boolean;
-  /** Limits at 20 °C, the one that applies unless asked otherwise first. [Ω/m] */
-  readonly limits: readonly CableLimit[];
-  /** Outside diameter, an assumption. [mm] */
-  readonly outsideDiameter?: number;
-}
+  screened: boolean,
+  /** TIA-568, one conductor at 20 °C, and where the figure is from; null where it has none. [Ω/m] */
+  conductor: readonly [perMetre: number, source: SourceKey] | null,
+  /** IEC 61156, the two conductors of a pair at 20 °C, by part 5 for installed cable and part 6 for cords; null where it has none. [Ω/m] */
+  pairLoop: number | null,
+];
 
 /** Named cables. */
+// biome-ignore format: one row a line
 export const CABLES = {
-  cat3: {
-    title: 'Category 3',
-    use: 'horizontal',
-    gauge: 24,
-    screened: false,
-    limits: [{ standard: 'TIA-568', of: 'conductor', perMetre: 0.0938, source: 'tia-568-cat3-cable' }],
-  },
-  cat5e: {
-    title: 'Category 5e',
-    use: 'horizontal',
-    gauge: 24,
-    screened: false,
-    limits: [
-      { standard: 'TIA-568', of: 'conductor', perMetre: 0.0938, source: 'tia-568.2-d-cable' },
-      { standard: 'IEC 61156', of: 'pairLoop', perMetre: 0.19, source: 'iec-61156-5-loop' },
-    ],
-    outsideDiameter: 5.2,
-  },
-  cat6: {
-    title: 'Category 6',
-    use: 'horizontal',
-    gauge: 23,
-    screened: false,
-    limits: [
-      { standard: 'TIA-568', of: 'conductor', perMetre: 0.0938, source: 'tia-568.2-d-cable' },
-      { standard: 'IEC 61156', of: 'pairLoop', perMetre: 0.19, source: 'iec-61156-5-loop' },
-    ],
-    outsideDiameter: 6,
-  },
-  cat6a: {
-    title: 'Category 6A',
-    use: 'horizontal',
-    gauge: 23,
-    screened: false,
-    limits: [
-      { standard: 'TIA-568', of: 'conductor', perMetre: 0.0938, source: 'tia-568.2-d-cable' },
-      { standard: 'IEC 61156', of: 'pairLoop', perMetre: 0.19, source: 'iec-61156-5-loop' },
-    ],
-    outsideDiameter: 7.8,
-  },
-  cat7a: {
-    title: 'Category 7A',
-    use: 'horizontal',
-    gauge: 23,
-    screened: true,
-    limits: [{ standard: 'IEC 61156', of: 'pairLoop', perMetre: 0.19, source: 'iec-61156-5-loop' }],
-  },
-  'cord-24': {
-    title: 'Cord, 24 AWG',
-    use: 'cord',
-    gauge: 24,
-    screened: false,
-    limits: [
-      { standard: 'TIA-568', of: 'conductor', perMetre: 0.14, source: 'tia-568.2-d-cord' },
-      { standard: 'IEC 61156', of: 'pairLoop', perMetre: 0.29, source: 'iec-61156-6-loop' },
-    ],
-  },
-  'cord-26': {
-    title: 'Cord, 26 AWG',
-    use: 'cord',
-    gauge: 26,
-    screened: false,
-    limits: [
-      { standard: 'TIA-568', of: 'conductor', perMetre: 0.14, source: 'tia-568.2-d-cord' },
-      { standard: 'IEC 61156', of: 'pairLoop', perMetre: 0.29, source: 'iec-61156-6-loop' },
-    ],
-  },
-  'cord-28': {
-    title: 'Cord, 28 AWG',
-    use: 'cord',
-    gauge: 28,
-    screened: false,
-    limits: [{ standard: 'TIA-568', of: 'conductor', perMetre: 0.232, source: 'usb-28-awg' }],
-  },
+  cat3: ['Category 3', 'horizontal', 24, null, false, [0.0938, 'tia-568-cat3-cable'], null],
+  cat5e: ['Category 5e', 'horizontal', 24, 5.2, false, [0.0938, 'tia-568.2-d-cable'], 0.19],
+  cat6: ['Category 6', 'horizontal', 23, 6, false, [0.0938, 'tia-568.2-d-cable'], 0.19],
+  cat6a: ['Category 6A', 'horizontal', 23, 7.8, false, [0.0938, 'tia-568.2-d-cable'], 0.19],
+  cat7a: ['Category 7A', 'horizontal', 23, null, true, null, 0.19],
+  'cord-24': ['Cord, 24 AWG', 'cord', 24, null, false, [0.14, 'tia-568.2-d-cord'], 0.29],
+  'cord-26': ['Cord, 26 AWG', 'cord', 26, null, false, [0.14, 'tia-568.2-d-cord'], 0.29],
+  'cord-28': ['Cord, 28 AWG', 'cord', 28, null, false, [0.232, 'usb-28-awg'], null],
 } as const;
 
 /** The names of the cables in the table. */

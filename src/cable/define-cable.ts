@@ -4,7 +4,15 @@ import { conductorFromResistance } from '../conductor/conductor-from-resistance.
 import type { CorrectableMaterial } from '../conductor/material.ts';
 import { atTemperature } from '../conductor/resistance-per-metre.ts';
 import { toMaximum } from '../conductor/to-maximum.ts';
-import { requireInteger, requireObject, requireOneOf, requirePositive, requireTemperature } from '../quantity/guards.ts';
+import {
+  refuse,
+  requireBoolean,
+  requireInteger,
+  requireObject,
+  requireOneOf,
+  requirePositive,
+  requireTemperature,
+} from '../quantity/guards.ts';
 import { InputError } from '../quantity/input-error.ts';
 import type { Celsius, Millimetres } from '../quantity/units.ts';
 import { assessCableData, claimedWire, nominalPerMetre } from './assess-cable-data.ts';
@@ -92,7 +100,7 @@ export function defineCable(sheet: CableSheet): Cable {
   requireText(title, 'title');
   requireOneOf(use, ['horizontal', 'cord'], 'use');
   requireInteger(pairs, 1, 100, 'pairs');
-  if (typeof screened !== 'boolean') throw new InputError('type', 'screened', 'true or false', screened);
+  requireBoolean(screened, 'screened');
   if (outsideDiameter !== undefined) requirePositive(outsideDiameter, 'outsideDiameter', 'mm');
 
   const wire = claimedWire(sheet);
@@ -157,5 +165,5 @@ function gaugeOfDiameter(diameter: Millimetres): number {
 
 function requireText(value: string, parameter: string): void {
   if (typeof value === 'string' && value.trim() !== '') return;
-  throw new InputError(value === undefined ? 'missing' : 'type', parameter, 'a text that is not empty', value);
+  refuse(value, parameter, 'a text that is not empty', 'type');
 }

@@ -3,7 +3,7 @@ import { requireObject, requireTemperature } from '../quantity/guards.ts';
 import type { Celsius, Kelvins, Metres } from '../quantity/units.ts';
 import type { SourceKey } from '../sources/sources.ts';
 import { HOTTEST_CABLING, lossFactor, requireScreened } from './insertion-loss.ts';
-import { type DeratingRow, LENGTH_DERATING } from './length-derating-table.ts';
+import { type DeratingRow, LENGTH_DERATING, LENGTH_DERATING_READ } from './length-derating-table.ts';
 
 /** The permanent link at 20 °C, for the percentage rule. [m] */
 const COOL_LENGTH: Metres = 90;
@@ -63,9 +63,7 @@ export function deratedLength(input: DeratedLengthInput): DeratedLength {
   if (temperature > HOTTEST_CABLING) {
     return { feasible: false, hottest: HOTTEST_CABLING, shortfall: temperature - HOTTEST_CABLING, source: 'cabling-temperature' };
   }
-  const table = fromTable(temperature, screened);
-  const percentage = { length: COOL_LENGTH / lossFactor(temperature, screened), source: 'insertion-loss-temperature' } as const;
-  const shorter = table.length <= percentage.length ? table : percentage;
+  const { table, percentage, shorter } = deratingRules(temperature, screened);
   return {
     feasible: true,
     length: shorter.length,
@@ -77,19 +75,35 @@ export function deratedLength(input: DeratedLengthInput): DeratedLength {
   };
 }
 
-function fromTable(temperature: Celsius, screened: boolean): { length: Metres; source: SourceKey } {
-  const last = LENGTH_DERATING.length - 1;
-  const index = LENGTH_DERATING.findIndex((row) => row.temperature >= temperature);
-  const above = LENGTH_DERATING[index < 0 ? last : index] as DeratingRow;
-  const below = LENGTH_DERATING[index - 1];
-  const [high, source] = cell(above, screened);
-  if (below === undefined || above.temperature === temperature) return { length: high, source };
-  const [low, lowSource] = cell(below, screened);
-  const share = (temperature - below.temperature) / (above.temperature - below.temperature);
-  // A straight line between a figure that was read and one that is remembered is no better than the memory.
-  return { length: low + (high - low) * share, source: source === lowSource ? source : 'tia-568-length-table-memory' };
+/** A length and where it is from. */
+interface SourcedLength {
+  readonly length: Metres;
+  readonly source: SourceKey;
 }
 
-function cell(row: DeratingRow, screened: boolean): [Metres, SourceKey] {
-  return screened ? [row.screened, row.screenedSource] : [row.unscreened, row.unscreenedSource];
+/** Both rules for a cable of at most 60 °C, and the shorter of them; the table where they agree. @internal */
+export function deratingRules(
+  temperature: Celsius,
+  screened: boolean,
+): { readonly table: SourcedLength; readonly percentage: SourcedLength; readonly shorter: SourcedLength } {
+  const table = fromTable(temperature, screened);
+  const percentage: SourcedLength = { length: COOL_LENGTH / lossFactor(temperature, screened), source: 'insertion-loss-temperature' };
+  return { table, percentage, shorter: table.length <= percentage.length ? table : percentage };
+}
+
+function fromTable(temperature: Celsius, screened: boolean): SourcedLength {
+  const column = screened ? 2 : 1;
+  const read: readonly number[] = LENGTH_DERATING_READ[screened ? 'screened' : 'unscreened'];
+  const sourceAt = (row: Celsius): SourceKey => (read.includes(row) ? 'tia-568-length-table' : 'tia-568-length-table-memory');
+  const index = LENGTH_DERATING.findIndex(([row]) => row >= temperature);
+  const above = LENGTH_DERATING.at(index) as DeratingRow;
+  const below = LENGTH_DERATING[index - 1];
+  const [warmer] = above;
+  const source = sourceAt(warmer);
+  if (below === undefined || warmer === temperature) return { length: above[column], source };
+  const [cooler] = below;
+  const share = (temperature - cooler) / (warmer - cooler);
+  const length = below[column] + (above[column] - below[column]) * share;
+  // A straight line between a figure that was read and one that is remembered is no better than the memory.
+  return { length, source: sourceAt(cooler) === source ? source : 'tia-568-length-table-memory' };
 }

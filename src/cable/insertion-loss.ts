@@ -1,6 +1,5 @@
 /** How much more signal a warm cable loses than a cool one. @module */
-import { COLDEST, requireObject } from '../quantity/guards.ts';
-import { InputError } from '../quantity/input-error.ts';
+import { COLDEST, refuse, requireBoolean, requireObject } from '../quantity/guards.ts';
 import type { Celsius } from '../quantity/units.ts';
 import { INSERTION_LOSS } from './insertion-loss-table.ts';
 
@@ -32,8 +31,7 @@ export function insertionLossFactor(input: InsertionLossInput): number {
   const { temperature, screened = false } = input;
   requireScreened(screened);
   if (!(typeof temperature === 'number' && temperature >= COLDEST && temperature <= HOTTEST_CABLING)) {
-    const code = temperature === undefined ? 'missing' : typeof temperature === 'number' ? 'range' : 'type';
-    throw new InputError(code, 'temperature', `a temperature from ${COLDEST} to ${HOTTEST_CABLING} °C`, temperature);
+    refuse(temperature, 'temperature', `a temperature from ${COLDEST} to ${HOTTEST_CABLING} °C`);
   }
   return lossFactor(temperature, screened);
 }
@@ -53,5 +51,5 @@ export function lossFactor(temperature: Celsius, screened: boolean): number {
 
 /** @internal */
 export function requireScreened(screened: boolean): void {
-  if (typeof screened !== 'boolean') throw new InputError('type', 'screened', 'true or false', screened);
+  requireBoolean(screened, 'screened');
 }

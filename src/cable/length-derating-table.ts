@@ -4,74 +4,21 @@
  * Unscreened 20 and 50 °C, and screened 20 °C, were read in a trade publication; the other rows are from memory.
  * @module
  */
-import type { SourceKey } from '../sources/sources.ts';
-
-/** One row: temperature [°C], lengths [m] and where each was seen. */
-export interface DeratingRow {
-  readonly temperature: number;
-  readonly unscreened: number;
-  readonly unscreenedSource: SourceKey;
-  readonly screened: number;
-  readonly screenedSource: SourceKey;
-}
+/** One row: temperature [°C], length of unscreened and of screened cable [m]. */
+export type DeratingRow = readonly [temperature: number, unscreened: number, screened: number];
 
 /** Rising temperatures; between two rows a straight line is drawn. */
 export const LENGTH_DERATING: readonly DeratingRow[] = [
-  { temperature: 20, unscreened: 90, unscreenedSource: 'tia-568-length-table', screened: 90, screenedSource: 'tia-568-length-table' },
-  {
-    temperature: 25,
-    unscreened: 89,
-    unscreenedSource: 'tia-568-length-table-memory',
-    screened: 89.5,
-    screenedSource: 'tia-568-length-table-memory',
-  },
-  {
-    temperature: 30,
-    unscreened: 87,
-    unscreenedSource: 'tia-568-length-table-memory',
-    screened: 88.5,
-    screenedSource: 'tia-568-length-table-memory',
-  },
-  {
-    temperature: 35,
-    unscreened: 85.5,
-    unscreenedSource: 'tia-568-length-table-memory',
-    screened: 87.7,
-    screenedSource: 'tia-568-length-table-memory',
-  },
-  {
-    temperature: 40,
-    unscreened: 84,
-    unscreenedSource: 'tia-568-length-table-memory',
-    screened: 87,
-    screenedSource: 'tia-568-length-table-memory',
-  },
-  {
-    temperature: 45,
-    unscreened: 81.7,
-    unscreenedSource: 'tia-568-length-table-memory',
-    screened: 86.5,
-    screenedSource: 'tia-568-length-table-memory',
-  },
-  {
-    temperature: 50,
-    unscreened: 79.5,
-    unscreenedSource: 'tia-568-length-table',
-    screened: 85.5,
-    screenedSource: 'tia-568-length-table-memory',
-  },
-  {
-    temperature: 55,
-    unscreened: 77.2,
-    unscreenedSource: 'tia-568-length-table-memory',
-    screened: 84.7,
-    screenedSource: 'tia-568-length-table-memory',
-  },
-  {
-    temperature: 60,
-    unscreened: 75,
-    unscreenedSource: 'tia-568-length-table-memory',
-    screened: 83,
-    screenedSource: 'tia-568-length-table-memory',
-  },
+  [20, 90, 90],
+  [25, 89, 89.5],
+  [30, 87, 88.5],
+  [35, 85.5, 87.7],
+  [40, 84, 87],
+  [45, 81.7, 86.5],
+  [50, 79.5, 85.5],
+  [55, 77.2, 84.7],
+  [60, 75, 83],
 ];
+
+/** The temperatures whose figure was read [°C]; the others are from memory. */
+export const LENGTH_DERATING_READ = { unscreened: [20, 50], screened: [20] } as const;

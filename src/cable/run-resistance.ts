@@ -1,6 +1,7 @@
 /** From the pieces of a run to the three loops that people mean by "its resistance". @module */
 import { atTemperature, requireCoefficient } from '../conductor/resistance-per-metre.ts';
 import {
+  refuse,
   requireArray,
   requireInteger,
   requireNonNegative,
@@ -9,7 +10,6 @@ import {
   requirePositive,
   requireTemperature,
 } from '../quantity/guards.ts';
-import { InputError } from '../quantity/input-error.ts';
 import type { Celsius, Metres, Ohms } from '../quantity/units.ts';
 import type { Cable } from './cable.ts';
 
@@ -67,8 +67,7 @@ export function runResistance(input: RunResistanceInput): RunResistance {
   requireObject(input, 'input', 'an object with segments');
   const { segments, connections = 0, connectionResistance = 0.2, basis = 'maximum' } = input;
   requireArray(segments, 'segments', 'a list of { cable, length, temperature }');
-  requireInteger(connections, 0, 1000, 'connections');
-  requireNonNegative(connectionResistance, 'connectionResistance', 'Ω');
+  requireJoints(connections, connectionResistance);
   requireOneOf(basis, ['nominal', 'maximum'], 'basis');
 
   for (let i = 0; i < segments.length; i++) segmentResistance(segments[i] as Segment, basis, `segments[${i}]`);
@@ -98,6 +97,12 @@ export function loopsOf(
   return { pairLoop: 2 * oneWay, twoPair: oneWay, fourPair: oneWay / 2, length, basis };
 }
 
+/** @internal */
+export function requireJoints(connections: number, connectionResistance: Ohms): void {
+  requireInteger(connections, 0, 1000, 'connections');
+  requireNonNegative(connectionResistance, 'connectionResistance', 'Ω');
+}
+
 /** One conductor of one piece, end to end. [Ω] @internal */
 export function segmentResistance(segment: Segment, basis: 'nominal' | 'maximum', path: string): Ohms {
   requireObject(segment, path, 'an object with cable and length');
@@ -121,7 +126,7 @@ export function requireSegments(segments: readonly Segment[], parameter: string)
 /** One conductor of a cable at a temperature. [Ω/m] @internal */
 export function cableResistancePerMetre(cable: Cable, temperature: Celsius, basis: 'nominal' | 'maximum', prefix: string): number {
   if (typeof cable !== 'object' || cable === null) {
-    throw new InputError(cable === undefined ? 'missing' : 'type', `${prefix}cable`, "a cable, such as cable('cat5e')", cable);
+    refuse(cable, `${prefix}cable`, "a cable, such as cable('cat5e')", 'type');
   }
   const at20 = basis === 'maximum' ? cable.maximumResistancePerMetre : cable.nominalResistancePerMetre;
   requirePositive(at20, `${prefix}cable.${basis}ResistancePerMetre`, 'Ω/m');

@@ -1,6 +1,5 @@
 /** A value held against a limit: the one shape of every check. @module */
-import { requireNonNegative } from '../quantity/guards.ts';
-import { InputError } from '../quantity/input-error.ts';
+import { requireFraction } from '../quantity/guards.ts';
 import type { Ohms } from '../quantity/units.ts';
 import type { SourceKey } from '../sources/sources.ts';
 
@@ -103,8 +102,7 @@ export const MARGINAL_BELOW = 0.05;
 
 /** @internal */
 export function requireMarginalBelow(value: number): void {
-  requireNonNegative(value, 'marginalBelow', '(a fraction of the limit)');
-  if (value > 1) throw new InputError('range', 'marginalBelow', 'a fraction of the limit from 0 to 1', value);
+  requireFraction(value, 'marginalBelow', 'limit');
 }
 
 /** `pass`, `marginal` or `fail` by a margin and its limit. @internal */

@@ -1,11 +1,11 @@
 /** A short at the far end: does enough current flow to open what protects the line. @module */
 import type { Conductor } from '../conductor/conductor.ts';
-import { toMaximum } from '../conductor/to-maximum.ts';
+import { atMaximum } from '../conductor/to-maximum.ts';
 import { nextDown } from '../quantity/exact.ts';
 import { requireNonNegative, requireObject, requirePositive, SMALLEST } from '../quantity/guards.ts';
 import type { Amperes, Celsius, Metres, Ohms, Volts } from '../quantity/units.ts';
 import { type Check, MARGINAL_BELOW, requireMarginalBelow, verdictOf } from './check.ts';
-import { twoWireResistance } from './voltage-drop.ts';
+import { legsOf, twoWirePerMetre } from './voltage-drop.ts';
 
 /** A two-wire line, its supply and its protective device. */
 export interface FarEndFaultInput {
@@ -54,26 +54,24 @@ export interface FarEndFault {
  */
 export function farEndFaultCurrent(input: FarEndFaultInput): FarEndFault {
   requireObject(input, 'input', 'an object with supplyVoltage, conductor, length and tripCurrent');
-  const { supplyVoltage, conductor, out, back, length, temperature, sourceResistance = 0, tripCurrent } = input;
+  const { supplyVoltage, length, temperature, sourceResistance = 0, tripCurrent } = input;
   const { marginalBelow = MARGINAL_BELOW } = input;
   requirePositive(supplyVoltage, 'supplyVoltage', 'V');
   requireNonNegative(sourceResistance, 'sourceResistance', 'Ω');
   requirePositive(tripCurrent, 'tripCurrent', 'A');
   requireMarginalBelow(marginalBelow);
-  const atMost = (one: Conductor | undefined): Conductor | undefined => (one === undefined ? undefined : toMaximum(one));
-  const line = { conductor: atMost(conductor), out: atMost(out), back: atMost(back), temperature } as Parameters<
-    typeof twoWireResistance
-  >[0];
-  const resistance = twoWireResistance({ ...line, length }) + sourceResistance;
+  const [out, back] = legsOf(input);
+  requireNonNegative(length, 'length', 'm');
+  const perMetre = twoWirePerMetre([atMaximum(out), atMaximum(back)], temperature);
+  const resistance = perMetre * length + sourceResistance;
   requirePositive(resistance, 'length', 'Ω of line and supply together');
-  const perMetre = twoWireResistance({ ...line, length: 1 });
 
   const faultCurrent = supplyVoltage / resistance;
   const margin = faultCurrent - tripCurrent;
   const longestProtected = (): Metres => {
     let metres = Math.max(0, (supplyVoltage / tripCurrent - sourceResistance) / perMetre);
     // Rounded up, the far end of just this line would not trip the device.
-    while (metres > 0 && supplyVoltage / (twoWireResistance({ ...line, length: metres }) + sourceResistance) < tripCurrent) {
+    while (metres > 0 && supplyVoltage / (perMetre * metres + sourceResistance) < tripCurrent) {
       metres = metres < SMALLEST ? 0 : nextDown(metres);
     }
     return metres < SMALLEST ? 0 : metres;

@@ -48,7 +48,7 @@ const UNBOUNDED = 1e12;
  */
 export function loadability(input: NetworkInput, options: LoadabilityOptions = {}): Loadability {
   const problem = networkProblem(input);
-  requireObject(options, 'options', 'an object with minimumVoltage and tap');
+  requireObject(options, 'options', 'an object');
   const { minimumVoltage, tap } = options;
   if (minimumVoltage !== undefined) requirePositive(minimumVoltage, 'options.minimumVoltage', 'V');
   if (tap !== undefined) {

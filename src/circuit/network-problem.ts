@@ -1,7 +1,7 @@
 /** A DC network as its users write it, and as flat arrays that a solver can walk. @module */
 import type { Conductor } from '../conductor/conductor.ts';
-import { loopResistance } from '../conductor/loop-resistance.ts';
-import { requireArray, requireNonNegative, requireObject, requirePositive } from '../quantity/guards.ts';
+import { resistancePerMetre } from '../conductor/resistance-per-metre.ts';
+import { refuse, requireArray, requireNonNegative, requireObject, requirePositive } from '../quantity/guards.ts';
 import { InputError } from '../quantity/input-error.ts';
 import type { Celsius, Metres, Ohms, Volts } from '../quantity/units.ts';
 import type { Load } from './operating-point.ts';
@@ -136,7 +136,7 @@ export function networkProblem(input: NetworkInput): NetworkProblem {
     if ((tapName[i] as number) >= reached) throw new InputError('unknown', `taps[${i}].at`, 'a node of a section or supply', tap.at);
   }
 
-  const nodeOfName = joined(names.length, from, to, resistance);
+  const nodeOfName = joined(names.length, from, to, (i) => resistance[i] === 0);
   const nodes = 1 + nodeOfName.reduce((most, node) => Math.max(most, node), -1);
   const ends = [from, to].map((end) => end.map((name) => nodeOfName[name] as number)) as [Int32Array, Int32Array];
   const problem: NetworkProblem = {
@@ -169,14 +169,18 @@ export function networkProblem(input: NetworkInput): NetworkProblem {
     problem.heldVoltage[node] = voltage;
   }
   for (let i = 0; i < taps.length; i++) addLoad(problem, nodeOfName[tapName[i] as number] as number, (taps[i] as NetworkTap).load, i);
-  requireReach(problem);
+  requireReach(
+    names,
+    joined(names.length, from, to, () => true),
+    supplyAt,
+  );
   return problem;
 }
 
 function nameOf(name: unknown, list: string, i: number, end: string): string {
   if (typeof name === 'string' && name !== '') return name;
   if (typeof name === 'number' && Number.isFinite(name)) return String(name);
-  throw new InputError(name === undefined ? 'missing' : 'type', `${list}[${i}].${end}`, 'the name of a node, a text or a number', name);
+  refuse(name, `${list}[${i}].${end}`, 'the name of a node, a text or a number', 'type');
 }
 
 function sectionResistance(section: NetworkSection, i: number): Ohms {
@@ -192,8 +196,10 @@ function sectionResistance(section: NetworkSection, i: number): Ohms {
   if (resistance !== undefined) {
     throw new InputError('conflict', `sections[${i}].resistance`, 'either a resistance, or a conductor with its length', resistance);
   }
+  const { length, temperature } = section;
   try {
-    return loopResistance(section);
+    requireNonNegative(length, 'length', 'm');
+    return 2 * resistancePerMetre(conductor, temperature) * length + 0;
   } catch (error) {
     if (!(error instanceof InputError)) throw error;
     throw new InputError(error.code, `sections[${i}].${error.parameter}`, error.expected, error.received);
@@ -220,11 +226,10 @@ function addLoad(problem: NetworkProblem, node: number, load: Load, i: number): 
   }
 }
 
-/** One node for all names that sections of 0 Ω join. */
-function joined(count: number, from: Int32Array, to: Int32Array, resistance: Float64Array): Int32Array {
+/** One number for all names that certain sections join, in order of first mention. */
+function joined(count: number, from: Int32Array, to: Int32Array, joins: (section: number) => boolean): Int32Array {
   const parent = new Int32Array(count);
   for (let name = 0; name < count; name++) parent[name] = name;
-  if (!resistance.includes(0)) return parent;
   const find = (name: number): number => {
     let root = name;
     while (parent[root] !== root) root = parent[root] as number;
@@ -236,8 +241,8 @@ function joined(count: number, from: Int32Array, to: Int32Array, resistance: Flo
     }
     return root;
   };
-  for (let i = 0; i < resistance.length; i++) {
-    if (resistance[i] === 0) parent[find(from[i] as number)] = find(to[i] as number);
+  for (let i = 0; i < from.length; i++) {
+    if (joins(i)) parent[find(from[i] as number)] = find(to[i] as number);
   }
   const number = new Int32Array(count).fill(-1);
   const node = new Int32Array(count);
@@ -251,23 +256,9 @@ function joined(count: number, from: Int32Array, to: Int32Array, resistance: Flo
 }
 
 /** A node that no supply reaches has no voltage: that is a mistake in the drawing. */
-function requireReach(problem: NetworkProblem): void {
-  const { nodes, from, to, held, names, nodeOfName } = problem;
-  const { start, neighbour } = problem.adjacency;
-  const seen = Uint8Array.from(held);
-  const stack: number[] = [];
-  for (let node = 0; node < nodes; node++) if (held[node] === 1) stack.push(node);
-  for (let node = stack.pop(); node !== undefined; node = stack.pop()) {
-    for (let k = start[node] as number; k < (start[node + 1] as number); k++) {
-      const section = neighbour[k] as number;
-      const other = from[section] === node ? (to[section] as number) : (from[section] as number);
-      if (seen[other] === 0) {
-        seen[other] = 1;
-        stack.push(other);
-      }
-    }
-  }
-  const lost = names.findIndex((_, name) => seen[nodeOfName[name] as number] === 0);
+function requireReach(names: readonly string[], part: Int32Array, supplyAt: readonly number[]): void {
+  const fed = new Set(supplyAt.map((name) => part[name]));
+  const lost = names.findIndex((_, name) => !fed.has(part[name]));
   if (lost >= 0) throw new InputError('conflict', 'sections', `a way from a supply to every node; '${names[lost]}' has none`, names[lost]);
 }
 

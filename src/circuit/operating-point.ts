@@ -79,23 +79,23 @@ export function operatingPoint(input: OperatingPointInput): OperatingPoint {
 /** The same for a line resistance that the library itself has made, however small. @internal */
 export function settle(supplyVoltage: Volts, resistance: Ohms, load: Load): OperatingPoint {
   requirePositive(supplyVoltage, 'supplyVoltage', 'V');
-  requireObject(load, 'load', 'an object with power, current or resistance');
+  requireLoad(load, resistance);
+  if (load.power !== undefined) return constantPower(supplyVoltage, resistance, load.power + 0);
+  if (load.current !== undefined) return constantCurrent(supplyVoltage, resistance, load.current + 0);
+  return constantResistance(supplyVoltage, resistance, load.resistance + 0);
+}
 
-  const { power, current, resistance: loadResistance } = load;
-  if (+(power === undefined) + +(current === undefined) + +(loadResistance === undefined) !== 2) {
+/** Requires exactly one of the three, at the end of a line of so many ohms. @internal */
+export function requireLoad(load: Load, lineResistance: Ohms): void {
+  requireObject(load, 'load', 'an object with power, current or resistance');
+  const { power, current, resistance } = load;
+  if (+(power === undefined) + +(current === undefined) + +(resistance === undefined) !== 2) {
     throw new InputError('conflict', 'load', 'exactly one of power, current and resistance', load);
   }
-  if (power !== undefined) {
-    requireNonNegative(power, 'load.power', 'W');
-    return constantPower(supplyVoltage, resistance, power + 0);
-  }
-  if (current !== undefined) {
-    requireNonNegative(current, 'load.current', 'A');
-    return constantCurrent(supplyVoltage, resistance, current + 0);
-  }
+  if (power !== undefined) requireNonNegative(power, 'load.power', 'W');
+  else if (current !== undefined) requireNonNegative(current, 'load.current', 'A');
   // A load of 0 Ω is a short, which a line without resistance cannot limit.
-  (resistance > 0 ? requireNonNegative : requirePositive)(loadResistance as Ohms, 'load.resistance', 'Ω');
-  return constantResistance(supplyVoltage, resistance, (loadResistance as Ohms) + 0);
+  else (lineResistance > 0 ? requireNonNegative : requirePositive)(resistance as Ohms, 'load.resistance', 'Ω');
 }
 
 /** The stable root for a constant power. Arguments are already within their domains. @internal */

@@ -3,7 +3,7 @@ import type { Conductor } from '../conductor/conductor.ts';
 import { requireConductor, resistancePerMetre } from '../conductor/resistance-per-metre.ts';
 import { requireNonNegative, requireObject } from '../quantity/guards.ts';
 import { InputError } from '../quantity/input-error.ts';
-import type { Celsius, Metres, Volts } from '../quantity/units.ts';
+import type { Celsius, Metres, Ohms, OhmsPerMetre, Volts } from '../quantity/units.ts';
 import { type Load, type OperatingPoint, settle } from './operating-point.ts';
 
 interface TwoWireCommon {
@@ -41,22 +41,27 @@ export function voltageDrop(input: VoltageDropInput): OperatingPoint {
 }
 
 /** Out and back, in ohms. @internal */
-export function twoWireResistance(input: Omit<VoltageDropInput, 'supplyVoltage' | 'load'>): number {
-  const { conductor, out, back, length, temperature } = input;
-  requireNonNegative(length, 'length', 'm');
-  if (conductor !== undefined) {
-    if (out !== undefined || back !== undefined) {
-      throw new InputError('conflict', 'conductor', 'either conductor, or out and back', conductor);
-    }
-    return 2 * resistancePerMetre(conductor, temperature) * length + 0;
-  }
-  if (out === undefined && back === undefined) {
-    throw new InputError('missing', 'conductor', 'a conductor, such as awg(18), or out and back', undefined);
-  }
-  return (legResistance(out, temperature, 'out') + legResistance(back, temperature, 'back')) * length + 0;
+export function twoWireResistance(input: Omit<VoltageDropInput, 'supplyVoltage' | 'load'>): Ohms {
+  requireNonNegative(input.length, 'length', 'm');
+  return twoWirePerMetre(legsOf(input), input.temperature) * input.length + 0;
 }
 
-function legResistance(conductor: Conductor | undefined, temperature: Celsius | undefined, parameter: string): number {
-  requireConductor(conductor as Conductor, parameter);
-  return resistancePerMetre(conductor as Conductor, temperature);
+/** What the current goes out on, and what it comes back on. @internal */
+export type TwoWireLegs = readonly [out: Conductor, back: Conductor];
+
+/** The conductors of a circuit, as given: one for both ways, or one for each. @internal */
+export function legsOf({ conductor, out, back }: Pick<VoltageDropInput, 'conductor' | 'out' | 'back'>): TwoWireLegs {
+  if (out === undefined && back === undefined) {
+    requireConductor(conductor as Conductor, 'conductor');
+    return [conductor as Conductor, conductor as Conductor];
+  }
+  if (conductor !== undefined) throw new InputError('conflict', 'conductor', 'either conductor, or out and back', conductor);
+  requireConductor(out as Conductor, 'out');
+  requireConductor(back as Conductor, 'back');
+  return [out as Conductor, back as Conductor];
+}
+
+/** @internal */
+export function twoWirePerMetre([out, back]: TwoWireLegs, temperature: Celsius | undefined): OhmsPerMetre {
+  return resistancePerMetre(out, temperature) + resistancePerMetre(back, temperature);
 }

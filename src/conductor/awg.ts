@@ -2,7 +2,7 @@
 import { requireInteger, requireObject, requireOneOf } from '../quantity/guards.ts';
 import { InputError } from '../quantity/input-error.ts';
 import type { Conductor, CorrectableConductor, Stranding } from './conductor.ts';
-import { type AwgFamily, type AwgSize, gaugeDiameter, gaugeName, gaugeNumber } from './gauge.ts';
+import { type AwgFamily, type AwgSize, formulaDiameter, gaugeName, gaugeNumber, tabulatedDiameter } from './gauge.ts';
 import { type CorrectableMaterial, type MaterialName, wireMetal } from './material.ts';
 
 export type { AwgFamily, AwgSize } from './gauge.ts';
@@ -50,7 +50,7 @@ export interface CorrectableAwgOptions extends AwgOptions {
 export function awg(size: AwgSize, options?: CorrectableAwgOptions): CorrectableConductor;
 export function awg(size: AwgSize, options?: AwgOptions): Conductor;
 export function awg(size: AwgSize, options: AwgOptions = {}): Conductor {
-  requireObject(options, 'options', 'an object with stranding and material');
+  requireObject(options, 'options', 'an object');
   const { strands, material = 'annealed-copper', family = 'formula' } = options;
   const { stranding = strands === undefined ? 'solid' : 'stranded' } = options;
   const gauge = gaugeNumber(size);
@@ -59,7 +59,8 @@ export function awg(size: AwgSize, options: AwgOptions = {}): Conductor {
     requireInteger(strands, 2, 10_000, 'options.strands');
     if (stranding === 'solid') throw new InputError('conflict', 'options.strands', 'no strands in a solid conductor', strands);
   }
-  const diameter = gaugeDiameter(gauge, family, 'options.family');
+  requireOneOf(family, ['formula', 'astm-b258'], 'options.family');
+  const diameter = family === 'formula' ? formulaDiameter(gauge) : tabulatedDiameter(gauge);
   const strandDiameter = stranding === 'solid' ? diameter : diameter / Math.sqrt(strands ?? 7);
   const { conductivity, temperatureCoefficient } = wireMetal(material, 'options.material', strandDiameter);
 

@@ -1,6 +1,5 @@
 /** The American Wire Gauge: numbers, names, diameters. @module */
-import { requireOneOf } from '../quantity/guards.ts';
-import { InputError } from '../quantity/input-error.ts';
+import { refuse } from '../quantity/guards.ts';
 import type { Millimetres } from '../quantity/units.ts';
 
 /** A gauge: a whole number from -3 (4/0) to 40, or the trade's names for the four largest. */
@@ -21,8 +20,7 @@ export const SMALLEST_GAUGE = 40;
 export function gaugeNumber(size: AwgSize): number {
   if (typeof size === 'number' && Number.isInteger(size) && size >= LARGEST_GAUGE && size <= SMALLEST_GAUGE) return size;
   if (size === '1/0' || size === '2/0' || size === '3/0' || size === '4/0') return 1 - Number(size[0]);
-  const code = size === undefined ? 'missing' : typeof size === 'number' ? 'range' : 'unknown';
-  throw new InputError(code, 'size', "a whole number from -3 to 40, or '1/0' to '4/0'", size);
+  refuse(size, 'size', "a whole number from -3 to 40, or '1/0' to '4/0'", typeof size === 'number' ? 'range' : 'unknown');
 }
 
 /** `24`, or `2/0`. @internal */
@@ -30,9 +28,12 @@ export function gaugeName(gauge: number): string {
   return gauge < 1 ? `${1 - gauge}/0` : `${gauge}`;
 }
 
-/** @internal */
-export function gaugeDiameter(gauge: number, family: AwgFamily, parameter: string): Millimetres {
-  requireOneOf(family, ['formula', 'astm-b258'], parameter);
-  const diameter = 0.127 * 92 ** ((36 - gauge) / 39); // ASTM B258
-  return family === 'formula' ? diameter : Math.round(diameter / 0.00254) * 0.00254; // to 0.0001 in
+/** Unrounded, by the progression of ASTM B258. @internal */
+export function formulaDiameter(gauge: number): Millimetres {
+  return 0.127 * 92 ** ((36 - gauge) / 39);
+}
+
+/** To 0.0001 in, as ASTM B258 tabulates it. @internal */
+export function tabulatedDiameter(gauge: number): Millimetres {
+  return Math.round(formulaDiameter(gauge) / 0.00254) * 0.00254;
 }

@@ -3,7 +3,7 @@ import { requireObject, requireOneOf, requirePositive } from '../quantity/guards
 import { InputError } from '../quantity/input-error.ts';
 import type { Millimetres } from '../quantity/units.ts';
 import type { SourceKey } from '../sources/sources.ts';
-import { MATERIALS } from './tables/materials.ts';
+import { MATERIAL_FACTS, MATERIALS } from './tables/materials.ts';
 import { RESISTIVITY_BANDS } from './tables/resistivity-bands.ts';
 
 /** The name of a conductor metal. */
@@ -11,7 +11,7 @@ export type MaterialName = keyof typeof MATERIALS;
 
 /** A metal whose resistance can be brought to another temperature: one with a known temperature coefficient. */
 export type CorrectableMaterial = {
-  [Name in MaterialName]: (typeof MATERIALS)[Name] extends { readonly temperatureCoefficient: unknown } ? Name : never;
+  [Name in MaterialName]: (typeof MATERIALS)[Name][1] extends null ? never : Name;
 }[MaterialName];
 
 /** A conductor metal at 20 °C, as plain data. */
@@ -65,24 +65,25 @@ const COPPER_DENSITY = 8.89;
  * material('copper-clad-steel-40').iacs.toFixed(1); // => '39.2'
  */
 export function material(name: MaterialName, options: MaterialOptions = {}): ConductorMaterial {
-  requireObject(options, 'options', 'an object with diameter');
+  requireObject(options, 'options', 'an object');
   if (options.diameter !== undefined) requirePositive(options.diameter, 'options.diameter', 'mm');
   return findMaterial(name, 'name', options.diameter);
 }
 
 /** @internal */
 export function findMaterial(name: MaterialName, parameter: string, diameter?: Millimetres | undefined): ConductorMaterial {
-  const row = rowOf(name, parameter);
   const metal = wireMetal(name, parameter, diameter);
-  const best = row.bands !== undefined && diameter === undefined ? (bandsOf(row)[0]?.[1] ?? 0) / COPPER_DENSITY : row.best;
+  const [source, density, least] = MATERIAL_FACTS[name];
+  const [figure] = MATERIALS[name];
+  const best = figure === null && diameter === undefined ? (bandsOf(name)[0]?.[1] ?? 0) / COPPER_DENSITY : least;
   return {
     name,
-    resistivity: row.resistivity ?? 1 / metal.conductivity,
+    resistivity: figure !== null && figure < 1 ? figure : 1 / metal.conductivity,
     ...(best === undefined ? {} : { bestResistivity: best }),
     ...metal,
     iacs: (100 * metal.conductivity) / IACS,
-    ...(row.density === undefined ? {} : { density: row.density }),
-    source: row.source,
+    ...(density === null ? {} : { density }),
+    source,
   };
 }
 
@@ -96,33 +97,18 @@ export interface WireMetal {
 
 /** @internal */
 export function wireMetal(name: MaterialName, parameter: string, diameter?: Millimetres | undefined): WireMetal {
-  const row = rowOf(name, parameter);
-  const conductivity = conductivityOf(name, row, parameter, diameter);
-  const coefficient = row.temperatureCoefficient === 'copper' ? (IACS_COEFFICIENT * conductivity) / IACS : row.temperatureCoefficient;
-  return { conductivity, ...(coefficient === undefined ? {} : { temperatureCoefficient: coefficient }) };
-}
-
-function rowOf(name: MaterialName, parameter: string): MaterialRow {
   if (typeof name !== 'string' || !Object.hasOwn(MATERIALS, name)) requireOneOf(name, Object.keys(MATERIALS), parameter);
-  return MATERIALS[name];
-}
-
-/** A row of the table, as its own comment describes it. */
-interface MaterialRow {
-  readonly iacs?: number;
-  readonly resistivity?: number;
-  readonly bands?: keyof typeof RESISTIVITY_BANDS;
-  readonly best?: number;
-  readonly temperatureCoefficient?: number | 'copper';
-  readonly density?: number;
-  readonly source: SourceKey;
+  const [figure, coefficient] = MATERIALS[name];
+  let conductivity: number;
+  if (figure === null) conductivity = conductivityByDiameter(name, parameter, diameter);
+  else conductivity = figure < 1 ? 1 / figure : (figure * IACS) / 100;
+  if (coefficient === null) return { conductivity };
+  return { conductivity, temperatureCoefficient: coefficient === 'copper' ? (IACS_COEFFICIENT * conductivity) / IACS : coefficient };
 }
 
 /** Conductivity of a wire of that diameter; without one, the least that the metal has at any. [MS/m] */
-function conductivityOf(name: string, row: MaterialRow, parameter: string, diameter: Millimetres | undefined): number {
-  if (row.iacs !== undefined) return (row.iacs * IACS) / 100;
-  if (row.resistivity !== undefined) return 1 / row.resistivity;
-  const bands = bandsOf(row);
+function conductivityByDiameter(name: MaterialName, parameter: string, diameter: Millimetres | undefined): number {
+  const bands = bandsOf(name);
   // The bounds are printed to 0.0001 in: a diameter is brought to the same.
   const inches = diameter === undefined ? undefined : Math.round(diameter / 0.00254) / 10_000;
   const band = inches === undefined ? bands.at(-1) : bands.find(([from]) => inches >= from);
@@ -132,6 +118,6 @@ function conductivityOf(name: string, row: MaterialRow, parameter: string, diame
   return COPPER_DENSITY / band[1];
 }
 
-function bandsOf(row: MaterialRow): readonly (readonly [from: number, massResistivity: number])[] {
-  return RESISTIVITY_BANDS[row.bands as keyof typeof RESISTIVITY_BANDS];
+function bandsOf(name: MaterialName): readonly (readonly [from: number, massResistivity: number])[] {
+  return RESISTIVITY_BANDS[name as keyof typeof RESISTIVITY_BANDS];
 }

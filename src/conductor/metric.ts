@@ -1,5 +1,5 @@
 /** A conductor from its metric size. @module */
-import { requireObject, requireOneOf } from '../quantity/guards.ts';
+import { refuse, requireObject, requireOneOf } from '../quantity/guards.ts';
 import { InputError } from '../quantity/input-error.ts';
 import type { SquareMillimetres } from '../quantity/units.ts';
 import type { CorrectableConductor } from './conductor.ts';
@@ -37,7 +37,7 @@ export interface MetricOptions {
  * metric(0.22).resistancePerMetre; // => 0.096
  */
 export function metric(size: SquareMillimetres, options: MetricOptions = {}): CorrectableConductor {
-  requireObject(options, 'options', 'an object with class, coating and material');
+  requireObject(options, 'options', 'an object');
   const { coating = 'plain', material = 'copper' } = options;
   requireOneOf(coating, ['plain', 'tinned'], 'options.coating');
   requireOneOf(material, ['copper', 'aluminium'], 'options.material');
@@ -47,8 +47,7 @@ export function metric(size: SquareMillimetres, options: MetricOptions = {}): Co
   const row: readonly (number | null)[] | undefined = small ?? IEC_60228.find(([listed]) => listed === size);
   if (row === undefined) {
     const sizes = [...BELOW_IEC_60228, ...IEC_60228].map(([listed]) => listed).join(', ');
-    const code = size === undefined ? 'missing' : typeof size === 'number' ? 'range' : 'type';
-    throw new InputError(code, 'size', `a size of the table: ${sizes} mm²`, size);
+    refuse(size, 'size', `a size of the table: ${sizes} mm²`);
   }
   const flexible = options.class === 5 || options.class === 6;
   if (small === undefined) requireOneOf(options.class, [1, 2, 5, 6], 'options.class');

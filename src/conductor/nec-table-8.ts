@@ -2,7 +2,7 @@
 import { requireObject, requireOneOf } from '../quantity/guards.ts';
 import { InputError } from '../quantity/input-error.ts';
 import type { CorrectableConductor, Stranding } from './conductor.ts';
-import { type AwgSize, gaugeDiameter, gaugeName, gaugeNumber } from './gauge.ts';
+import { type AwgSize, gaugeName, gaugeNumber, tabulatedDiameter } from './gauge.ts';
 import { NEC_COEFFICIENT_AT_75, NEC_TABLE_8, NEC_TABLE_8_COATED_SOURCE, NEC_TABLE_8_SOURCE } from './tables/nec-table-8.ts';
 
 /** Which figure of the table. */
@@ -34,7 +34,7 @@ export interface NecTable8Options {
  * source(necTable8(18, { coating: 'coated' }).source).status; // => 'memory'
  */
 export function necTable8(size: AwgSize, options: NecTable8Options = {}): CorrectableConductor {
-  requireObject(options, 'options', 'an object with stranding, coating and material');
+  requireObject(options, 'options', 'an object');
   const { stranding = 'solid', coating = 'uncoated', material = 'copper' } = options;
   requireOneOf(stranding, ['solid', 'stranded'], 'options.stranding');
   requireOneOf(coating, ['uncoated', 'coated'], 'options.coating');
@@ -49,7 +49,7 @@ export function necTable8(size: AwgSize, options: NecTable8Options = {}): Correc
   const coefficientAt75 = NEC_COEFFICIENT_AT_75[material];
   const at75 = row[material === 'aluminium' ? 4 : isCoated ? 3 : 2] / 304.8;
   const toTwenty = 1 + coefficientAt75 * (20 - 75);
-  const diameter = gaugeDiameter(gauge, 'astm-b258', 'size');
+  const diameter = tabulatedDiameter(gauge);
   const metal = material === 'aluminium' ? ' aluminium' : isCoated ? ' coated copper' : '';
   return {
     name: `${gaugeName(gauge)} AWG${stranding === 'stranded' ? ' stranded' : ''}${metal}`,

@@ -1,5 +1,5 @@
 /** Resistance of one conductor, hot or cold. @module */
-import { requireComputed, requireObject, requirePositive, requireTemperature } from '../quantity/guards.ts';
+import { refuse, requireComputed, requireObject, requirePositive, requireTemperature } from '../quantity/guards.ts';
 import { InputError } from '../quantity/input-error.ts';
 import type { Celsius, OhmsPerMetre } from '../quantity/units.ts';
 import type { Conductor } from './conductor.ts';
@@ -58,6 +58,5 @@ const STEEPEST = 0.008;
 /** @internal */
 export function requireCoefficient(coefficient: number, parameter: string): void {
   if (typeof coefficient === 'number' && coefficient >= 0 && coefficient <= STEEPEST) return;
-  const code = coefficient === undefined ? 'missing' : typeof coefficient === 'number' ? 'range' : 'type';
-  throw new InputError(code, parameter, `a number from 0 to ${STEEPEST} 1/K`, coefficient);
+  refuse(coefficient, parameter, `a number from 0 to ${STEEPEST} 1/K`);
 }

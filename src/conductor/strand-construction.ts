@@ -1,9 +1,9 @@
 /** A conductor from the number and size of its strands. @module */
-import { requireObject, requirePositive } from '../quantity/guards.ts';
+import { refuse, requireObject, requirePositive } from '../quantity/guards.ts';
 import { InputError } from '../quantity/input-error.ts';
 import type { Millimetres } from '../quantity/units.ts';
 import type { Conductor, CorrectableConductor } from './conductor.ts';
-import { gaugeDiameter, gaugeNumber } from './gauge.ts';
+import { formulaDiameter, gaugeNumber } from './gauge.ts';
 import { type CorrectableMaterial, type MaterialName, wireMetal } from './material.ts';
 
 /** How the strands are laid, and of what. */
@@ -42,12 +42,11 @@ const NUMBER_AND_SIZE = /^(\d{1,5})\s*[/x×]\s*(\d{1,4}(?:\.\d+)?)\s*(mm|in|AWG)
 export function strandConstruction(construction: string, options?: CorrectableStrandOptions): CorrectableConductor;
 export function strandConstruction(construction: string, options?: StrandOptions): Conductor;
 export function strandConstruction(construction: string, options: StrandOptions = {}): Conductor {
-  requireObject(options, 'options', 'an object with layAllowance and material');
+  requireObject(options, 'options', 'an object');
   const { strands, diameter: strandDiameter } = readConstruction(construction);
   const { material = 'annealed-copper', layAllowance = strands === 1 ? 0 : 0.02 } = options;
   if (!(typeof layAllowance === 'number' && layAllowance >= 0 && layAllowance <= 0.5)) {
-    const code = typeof layAllowance === 'number' ? 'range' : 'type';
-    throw new InputError(code, 'options.layAllowance', 'a fraction from 0 to 0.5, such as 0.02', layAllowance);
+    refuse(layAllowance, 'options.layAllowance', 'a fraction from 0 to 0.5, such as 0.02');
   }
   const { conductivity, temperatureCoefficient } = wireMetal(material, 'options.material', strandDiameter);
   const area = strands * (Math.PI / 4) * strandDiameter * strandDiameter;
@@ -68,15 +67,13 @@ export function strandConstruction(construction: string, options: StrandOptions 
 
 function readConstruction(construction: string): { strands: number; diameter: Millimetres } {
   const expected = "strands and their size, such as '7/0.20', '7/0.0080 in' or '7/32 AWG'";
-  if (typeof construction !== 'string') {
-    throw new InputError(construction === undefined ? 'missing' : 'type', 'construction', expected, construction);
-  }
+  if (typeof construction !== 'string') refuse(construction, 'construction', expected, 'type');
   const [, count, size, unit] = NUMBER_AND_SIZE.exec(construction.trim()) ?? [];
   const isReadable = count !== undefined && size !== undefined && (unit !== undefined || size.includes('.'));
   if (!isReadable) throw new InputError('unreadable', 'construction', expected, construction);
   const strands = Number(count);
   if (!(strands >= 1 && strands <= 10_000)) throw new InputError('range', 'construction', 'from 1 to 10000 strands', construction);
-  if (unit === 'AWG') return { strands, diameter: gaugeDiameter(gaugeNumber(Number(size)), 'formula', 'construction') };
+  if (unit === 'AWG') return { strands, diameter: formulaDiameter(gaugeNumber(Number(size))) };
   const diameter = Number(size) * (unit === 'in' ? 25.4 : 1);
   requirePositive(diameter, 'construction', 'mm');
   return { strands, diameter };

@@ -1,5 +1,5 @@
 /** Temperature coefficients: their reference temperature, and what they say of hot and cold resistance. @module */
-import { requireObject, requirePositive } from '../quantity/guards.ts';
+import { refuse, requireObject, requirePositive } from '../quantity/guards.ts';
 import { InputError } from '../quantity/input-error.ts';
 import type { Celsius, Ohms } from '../quantity/units.ts';
 
@@ -158,12 +158,10 @@ function requireReading(reading: ResistanceAtTemperature, parameter: string): vo
 
 function requireCoefficient(coefficient: number, parameter: string): void {
   if (typeof coefficient === 'number' && Math.abs(coefficient) <= 0.1) return;
-  const code = coefficient === undefined ? 'missing' : typeof coefficient === 'number' ? 'range' : 'type';
-  throw new InputError(code, parameter, 'a coefficient of at most 0.1 1/K', coefficient);
+  refuse(coefficient, parameter, 'a coefficient of at most 0.1 1/K');
 }
 
 function requireLineTemperature(temperature: number, parameter: string): void {
   if (typeof temperature === 'number' && temperature >= COLDEST_LINE && temperature <= HOTTEST_LINE) return;
-  const code = temperature === undefined ? 'missing' : typeof temperature === 'number' ? 'range' : 'type';
-  throw new InputError(code, parameter, `a temperature from ${COLDEST_LINE} to ${HOTTEST_LINE} °C`, temperature);
+  refuse(temperature, parameter, `a temperature from ${COLDEST_LINE} to ${HOTTEST_LINE} °C`);
 }

@@ -1,5 +1,5 @@
 /** From the resistance a conductor should have to the most it may have, and back. @module */
-import { requireObject, requirePositive } from '../quantity/guards.ts';
+import { refuse, requireObject, requirePositive } from '../quantity/guards.ts';
 import { InputError } from '../quantity/input-error.ts';
 import type { SourceKey } from '../sources/sources.ts';
 import type { Conductor } from './conductor.ts';
@@ -40,14 +40,14 @@ export interface Allowance {
  */
 export function toMaximum(conductor: Conductor, options: AllowanceOptions = {}): Conductor {
   requireConductor(conductor, 'conductor');
-  const allowance = requireAllowance(options) ?? DIAMETER_TOLERANCE_FACTOR;
+  const allowance = requireAllowance(options);
+  return allowance === undefined ? atMaximum(conductor) : atMaximum(conductor, allowance, conductor.source);
+}
+
+/** The same for a conductor that is known to be one. @internal */
+export function atMaximum(conductor: Conductor, allowance: number = DIAMETER_TOLERANCE_FACTOR, source: SourceKey = 'astm-b3'): Conductor {
   if (conductor.basis !== 'nominal') return { ...conductor };
-  return {
-    ...conductor,
-    resistancePerMetre: conductor.resistancePerMetre * allowance,
-    basis: 'maximum',
-    source: options.allowance === undefined ? 'astm-b3' : conductor.source,
-  };
+  return { ...conductor, resistancePerMetre: conductor.resistancePerMetre * allowance, basis: 'maximum', source };
 }
 
 /**
@@ -100,13 +100,8 @@ export function diameterAllowance(conductor: Conductor): Allowance {
 }
 
 function requireAllowance(options: AllowanceOptions): number | undefined {
-  requireObject(options, 'options', 'an object with allowance');
+  requireObject(options, 'options', 'an object');
   const { allowance } = options;
   if (allowance === undefined || (typeof allowance === 'number' && allowance >= 1 && allowance <= 2)) return allowance;
-  throw new InputError(
-    typeof allowance === 'number' ? 'range' : 'type',
-    'options.allowance',
-    'a ratio from 1 to 2: maximum over nominal',
-    allowance,
-  );
+  refuse(allowance, 'options.allowance', 'a ratio from 1 to 2: maximum over nominal');
 }

@@ -63,7 +63,7 @@ const PAIRSET_RESISTANCE: readonly Ohms[] = [20, 12.5, 12.5, 12.5];
  */
 export function poeClass(poeClass: PoeClassNumber, options: PoeClassOptions = {}): PoeClass {
   requireInteger(poeClass, 0, 8, 'poeClass');
-  requireObject(options, 'options', 'an object with pseType and pairs');
+  requireObject(options, 'options', 'an object');
   const row = CLASS_TABLE[poeClass] as ClassRow;
   const { pseType: type = row.type, pairs = row.pairs } = options;
   if (options.pseType !== undefined) requireOneOf(type, [1, 2, 3, 4], 'pseType');

@@ -1,9 +1,9 @@
 /** A run held against the rules of a cabling standard. @module */
-import { deratedLength } from '../cable/derated-length.ts';
+import { deratingRules } from '../cable/derated-length.ts';
 import type { RunResistance, Segment } from '../cable/run-resistance.ts';
 import { type CablingCheckName, type Check, verdictOf } from '../circuit/check.ts';
 import type { PoeClass } from '../ethernet/poe-class.ts';
-import type { Metres } from '../quantity/units.ts';
+import type { Celsius, Metres } from '../quantity/units.ts';
 import type { SourceKey } from '../sources/sources.ts';
 import { CABLING_RULES, type CablingRules, type CablingStandard } from './cabling-rules.ts';
 import { categoryCheck } from './category-check.ts';
@@ -50,7 +50,7 @@ export function cablingChecks(standard: CablingStandard, facts: ChannelFacts, ma
   // Four of four connections is a full house, not a narrow escape.
   checks.push(count.verdict === 'marginal' ? { ...count, verdict: 'pass' } : count);
 
-  const derated = deratedRule(installed, rules);
+  const derated = deratedRule(averageTemperature(installed), allScreened(installed), rules);
   if (derated !== undefined) checks.push(rule('derated-length', installedLength, derated.limit, 'm', derated.source));
   const { insertionLossLength: loss } = rules;
   if (cords.length > 0 || derated !== undefined) {
@@ -85,11 +85,10 @@ export interface Held {
 }
 
 /** What the standard leaves of the permanent link; `undefined` where it is cool, or too hot for any length. @internal */
-export function deratedRule(installed: readonly Segment[], rules: CablingRules): Omit<Held, 'value'> | undefined {
-  const temperature = averageTemperature(installed);
+export function deratedRule(temperature: Celsius, screened: boolean, rules: CablingRules): Omit<Held, 'value'> | undefined {
   if (temperature <= 20 || temperature > rules.temperature.limit) return undefined;
-  const derated = deratedLength({ temperature, screened: allScreened(installed) });
-  return derated.feasible ? { limit: derated.length, source: derated.source } : undefined;
+  const { length, source } = deratingRules(temperature, screened).shorter;
+  return { limit: length, source };
 }
 
 /** The cord that is nearest to the limit of its gauge. @internal */

@@ -9,6 +9,7 @@ export { type BundleFinding, type BundleLimits, type CheckBundleInput, type Chec
 export { type WarmPiece, type WarmRun, type WarmRunInput, warmRun } from './heat/warm-run.ts';
 export { type HighestLoad, highestLoad, type LoadKind, type TwoWireHighestLoadInput } from './highest-load.ts';
 export { type HighestTemperature, highestTemperature } from './highest-temperature.ts';
+export { type LeastPermittedDrop, type LeastPermittedDropInput, leastPermittedDrop } from './least-permitted-drop.ts';
 export { type LowestSupplyVoltage, type LowestSupplyVoltageInput, lowestSupplyVoltage } from './lowest-supply-voltage.ts';
 export type { MaximumPoweredRunInput } from './maximum-powered-run.ts';
 export { type MaximumRunInput, maximumRun } from './maximum-run.ts';
@@ -47,6 +48,7 @@ export {
 export { type TwoWireRemedyOptions, twoWireRemedies } from './two-wire-remedies.ts';
 export {
   checkTwoWireRun,
+  type PermittedDrop,
   type SupplyVoltage,
   type TwoWireCircuit,
   type TwoWireRun,

@@ -3,9 +3,10 @@ import type { Cable } from '../cable/cable.ts';
 import {
   cableResistancePerMetre,
   type Loop,
+  loopsOf,
   type RunResistance,
+  requireJoints,
   requireSegments,
-  runResistance,
   type Segment,
 } from '../cable/run-resistance.ts';
 import type { CheckName, CheckUnit } from '../circuit/check.ts';
@@ -22,7 +23,7 @@ import { judgedLoop, type ResistanceLimit, requireResistanceLimit } from './devi
 import { longestPassing } from './longest.ts';
 import { copperFraction } from './material-check.ts';
 import { governed, type MaximumRun, type RunLimit } from './run-limit.ts';
-import { hottestOf, insertionLossLength } from './signal-length.ts';
+import { hottestOf, insertionLossLength, isScreened } from './signal-length.ts';
 
 /** A run to a powered device whose length is asked for. */
 export interface MaximumPoweredRunInput extends Omit<PowerAtPdInput, 'resistance' | 'marginalBelow'> {
@@ -44,10 +45,11 @@ export interface MaximumPoweredRunInput extends Omit<PowerAtPdInput, 'resistance
 
 /** Every limit expressed as a length, and the shortest of them. @internal */
 export function maximumPoweredRun(input: MaximumPoweredRunInput): MaximumRun {
-  const { cable, temperature = 20, cords = [], connections = 0, connectionResistance, cabling = 'TIA-568' } = input;
+  const { cable, temperature = 20, cords = [], connections = 0, connectionResistance = 0.2, cabling = 'TIA-568' } = input;
   const { maximumResistance, minimumVoltage } = input;
   cableResistancePerMetre(cable, temperature, 'maximum', '');
   requireSegments(cords, 'cords');
+  requireJoints(connections, connectionResistance);
   requireOneOf(cabling, ['TIA-568', 'ISO/IEC 11801', 'none'], 'cabling');
   if (minimumVoltage !== undefined) requirePositive(minimumVoltage, 'minimumVoltage', 'V');
   if (maximumResistance !== undefined) requireResistanceLimit(maximumResistance, 'maximumResistance');
@@ -63,10 +65,9 @@ export function maximumPoweredRun(input: MaximumPoweredRunInput): MaximumRun {
   const seen: Loop = limits.pairs === 4 ? 'fourPair' : 'twoPair';
 
   const found: RunLimit[] = [];
-  const excess = pdPower - limits.pdPower;
-  found.push({ limit: 'pd-power', source: 'ieee-802.3-class', ...(excess > 0 ? { shortfall: excess, unit: 'W' } : {}) });
-  const copper = copperFraction([own(0), ...cords]);
-  found.push({ limit: 'material', source: 'copper-conductors', ...(copper < 1 ? { shortfall: 1 - copper, unit: '1' } : {}) });
+  addFixed('pd-power', { value: pdPower, limit: limits.pdPower, source: 'ieee-802.3-class' }, 'W');
+  // Of what is not copper there may be none.
+  addFixed('material', { value: 1 - copperFraction([own(0), ...cords]), limit: 0, source: 'copper-conductors' }, '1');
   const excessVoltage = pseVoltage - limits.pseVoltageMax;
   if (excessVoltage > 0) found.push({ limit: 'pse-voltage', shortfall: excessVoltage, unit: 'V', source: 'ieee-802.3-pse-voltage' });
   addResistance('collapse', seen, resistanceAtCollapse(pseVoltage, pdPower), 'collapse');
@@ -86,14 +87,8 @@ export function maximumPoweredRun(input: MaximumPoweredRunInput): MaximumRun {
   }
   if (cabling !== 'none') {
     const rules = CABLING_RULES[cabling];
-    addLength(
-      'channel-length',
-      rules.channelLength.limit,
-      cordsLength,
-      rules.channelLength.source,
-      (length) => runOf(length, 'as stated').length,
-    );
-    addLength('permanent-link-length', rules.permanentLinkLength.limit, 0, rules.permanentLinkLength.source, (length) => length);
+    addLength('channel-length', rules.channelLength, cordsLength, (length) => runOf(length, 'as stated').length);
+    addLength('permanent-link-length', rules.permanentLinkLength, 0, itself);
     addResistance('channel-loop', 'pairLoop', rules.channelLoop.limit, rules.channelLoop.source, 'at 20');
     if (rules.permanentLinkLoop !== undefined) {
       addResistance('permanent-link-loop', 'pairLoop', rules.permanentLinkLoop.limit, rules.permanentLinkLoop.source, 'link at 20');
@@ -101,22 +96,12 @@ export function maximumPoweredRun(input: MaximumPoweredRunInput): MaximumRun {
     addResistance('channel-resistance', seen, limits.channelResistance, 'ieee-802.3-channel');
     const category = categoryCheck([own(0), ...cords], limits.type);
     if (category !== undefined) found.push({ limit: category.name, shortfall: -category.margin, unit: '1', source: category.source });
-    const { limit, source } = rules.connections;
-    found.push({ limit: 'connections', source, ...(connections > limit ? { shortfall: connections - limit, unit: '1' } : {}) });
-    const derated = deratedRule([own(1)], rules);
-    if (derated !== undefined) addLength('derated-length', derated.limit, 0, derated.source, (length) => length);
+    addFixed('connections', { value: connections, ...rules.connections }, '1');
+    const derated = deratedRule(temperature, isScreened(cable), rules);
+    if (derated !== undefined) addLength('derated-length', derated, 0, itself);
     if (cords.length > 0 || derated !== undefined) {
-      const { limit: metres, source: origin } = rules.insertionLossLength;
-      const cordsAlone = insertionLossLength([], cords, rules);
-      const perMetre = insertionLossLength([own(1)], [], rules);
-      addLength(
-        'insertion-loss-length',
-        metres,
-        cordsAlone,
-        origin,
-        (length) => insertionLossLength([own(length)], cords, rules),
-        perMetre,
-      );
+      const total = (length: Metres): Metres => insertionLossLength([own(length)], cords, rules);
+      addLength('insertion-loss-length', rules.insertionLossLength, total(0), total, insertionLossLength([own(1)], [], rules));
     }
     addFixed('cord-length', closestCord(cords, rules), 'm');
     addFixed('conductor-gauge', closestGauge([own(0)], cords, rules), 'AWG');
@@ -151,9 +136,8 @@ export function maximumPoweredRun(input: MaximumPoweredRunInput): MaximumRun {
 
   function addLength(
     limit: CheckName,
-    metres: Metres,
+    { limit: metres, source }: Omit<Held, 'value'>,
     others: Metres,
-    source: SourceKey,
     total: (length: Metres) => Metres,
     perMetre: number = 1,
   ): void {
@@ -180,8 +164,11 @@ export function maximumPoweredRun(input: MaximumPoweredRunInput): MaximumRun {
   }
 
   function runOf(length: Metres, conditions: Conditions): RunResistance {
-    const piece = { cable, length, temperature: conditions === 'as stated' ? temperature : 20 };
-    const ends = conditions === 'as stated' ? cords : conditions === 'at 20' ? cords.map((cord) => ({ ...cord, temperature: 20 })) : [];
-    return runResistance({ segments: [piece, ...ends], connections, connectionResistance });
+    const pieces = conditions === 'link at 20' ? [own(length)] : [own(length), ...cords];
+    return loopsOf(pieces, connections, connectionResistance, 'maximum', conditions !== 'as stated');
   }
+}
+
+function itself(length: Metres): Metres {
+  return length;
 }

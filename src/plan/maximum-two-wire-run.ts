@@ -1,14 +1,16 @@
 /** The longest two-wire DC run. @module */
 import type { CheckName } from '../circuit/check.ts';
 import { NO_LINE, resistanceAtLimit } from '../circuit/loop-limits.ts';
-import { operatingPoint } from '../circuit/operating-point.ts';
-import { twoWireResistance } from '../circuit/voltage-drop.ts';
+import { requireLoad } from '../circuit/operating-point.ts';
+import { twoWirePerMetre } from '../circuit/voltage-drop.ts';
 import type { Ohms } from '../quantity/units.ts';
 import type { SourceKey } from '../sources/sources.ts';
 import { longestPassing } from './longest.ts';
 import { governed, type MaximumRun, type RunLimit } from './run-limit.ts';
 import {
+  ampacityLoop,
   legsAtMaximum,
+  mostCurrent,
   requireTwoWire,
   supplyRange,
   type TwoWireCircuit,
@@ -20,22 +22,29 @@ import {
 /** Every limit expressed as a loop resistance, then as a length, at the lowest supply voltage. @internal */
 export function maximumTwoWireRun(input: TwoWireCircuit | UnequalTwoWireCircuit): MaximumRun {
   requireTwoWire(input);
-  const { temperature, load, minimumVoltage, maximumVoltage, permittedDrop, maximumResistance } = input;
+  const { temperature, load, minimumVoltage, maximumVoltage, permittedDrop, maximumResistance, ampacity } = input;
   const { low, high } = supplyRange(input.supplyVoltage);
-  const legs = legsAtMaximum(input);
+  const perMetre = twoWirePerMetre(legsAtMaximum(input), temperature);
   const joints = twoWireJoints(input);
-  // Called for its guards: a load that names none or two of its kinds is refused here.
-  operatingPoint({ supplyVoltage: low, resistance: 1, load });
+  requireLoad(load, 1);
 
   const found: RunLimit[] = [];
   add('collapse', resistanceAtLimit(low, load), 'collapse');
-  for (const { name, limit, loop } of voltageBounds(low, load, minimumVoltage, permittedDrop)) {
+  for (const { name, limit, loop } of voltageBounds(low, high, load, minimumVoltage, permittedDrop)) {
     if (loop === NO_LINE) found.push({ limit: name, shortfall: limit - low, unit: 'V', source: 'data-sheet' });
     else add(name, loop, 'data-sheet');
   }
   if (maximumVoltage !== undefined) {
     const excess = high - maximumVoltage;
     found.push({ limit: 'device-overvoltage', source: 'data-sheet', ...(excess > 0 ? { shortfall: excess, unit: 'V' } : {}) });
+  }
+  if (ampacity !== undefined) {
+    const loop = ampacityLoop(low, load, ampacity);
+    if (loop !== undefined && loop !== NO_LINE) add('ampacity', loop, 'data-sheet');
+    else {
+      const excess = (load.power === undefined ? mostCurrent(high, load) : load.power / low) - ampacity;
+      found.push({ limit: 'ampacity', source: 'data-sheet', ...(excess > 0 ? { shortfall: excess, unit: 'A' } : {}) });
+    }
   }
   if (maximumResistance !== undefined) add('device-resistance', maximumResistance, 'data-sheet');
   return governed(found, (length) => length);
@@ -45,8 +54,8 @@ export function maximumTwoWireRun(input: TwoWireCircuit | UnequalTwoWireCircuit)
       found.push({ limit, source });
       return;
     }
-    const guess = (ohms - joints) / twoWireResistance({ ...legs, length: 1, temperature });
-    const length = longestPassing(guess, (candidate) => twoWireResistance({ ...legs, length: candidate, temperature }) + joints <= ohms);
+    const guess = (ohms - joints) / perMetre;
+    const length = longestPassing(guess, (candidate) => perMetre * candidate + joints <= ohms);
     const shared = { limit, resistance: ohms, loop: 'pairLoop' as const, source };
     found.push(length === undefined ? { ...shared, shortfall: joints - ohms, unit: 'Ω' } : { ...shared, length });
   }

@@ -27,7 +27,8 @@ function warmth({ cable, temperature = 20 }: Segment): number {
   return lossFactor(temperature, isScreened(cable));
 }
 
-function isScreened(cable: Cable): boolean {
+/** A cable that does not say is taken to be unscreened. @internal */
+export function isScreened(cable: Cable): boolean {
   return cable.screened === true;
 }
 

@@ -1,6 +1,6 @@
 /** Which ports a switch can power. @module */
 import type { PoeClassNumber } from '../ethernet/class-table.ts';
-import { requireArray, requireNonNegative, requireObject, requireOneOf } from '../quantity/guards.ts';
+import { requireArray, requireFraction, requireObject, requireOneOf } from '../quantity/guards.ts';
 import { InputError } from '../quantity/input-error.ts';
 import type { Watts } from '../quantity/units.ts';
 import type { SourceKey } from '../sources/sources.ts';
@@ -114,8 +114,7 @@ export function budgetWithLost(input: SwitchBudgetInput, moreLost: number): Swit
   requireArray(ports, 'ports', 'a list of { port, poeClass, priority }');
   requireOneOf(basis, ['class', 'requested', 'calculated', 'measured'], 'basis');
   requireOneOf(policy, ['strict', 'fill'], 'policy');
-  requireNonNegative(reserve, 'reserve', '(a fraction of the capacity)');
-  if (reserve > 1) throw new InputError('range', 'reserve', 'a fraction of the capacity from 0 to 1', reserve);
+  requireFraction(reserve, 'reserve', 'capacity');
   if (portLimit !== undefined) requireWatts(portLimit, 'portLimit');
   const { watts, capacityBasis, supplies, assumptions } = capacityOf(input, moreLost);
   const capacity = wholeNanowatts(watts, 'down');
@@ -131,7 +130,7 @@ export function budgetWithLost(input: SwitchBudgetInput, moreLost: number): Swit
     }
   }
   if (basis === 'measured' && ports.length > 0 && ports.every(({ measured }) => measured === undefined)) {
-    throw new InputError('conflict', 'basis', "a basis for which there are figures: no port has 'measured'", basis);
+    throw new InputError('conflict', 'basis', "another basis: no port has 'measured'", basis);
   }
   wanted.sort((a, b) => RANK[a.priority] - RANK[b.priority] || a.port - b.port);
 

@@ -1,4 +1,5 @@
 /** One two-wire DC run, judged: does enough voltage reach the device at every supply voltage it will see. @module */
+import { requireJoints } from '../cable/run-resistance.ts';
 import {
   type Check,
   MARGINAL_BELOW,
@@ -10,18 +11,20 @@ import {
 } from '../circuit/check.ts';
 import { NO_LINE, resistanceAtLimit, resistanceAtVoltage } from '../circuit/loop-limits.ts';
 import { type Load, type OperatingPoint, operatingPoint } from '../circuit/operating-point.ts';
-import { twoWireResistance } from '../circuit/voltage-drop.ts';
+import { legsOf, type TwoWireLegs, twoWirePerMetre } from '../circuit/voltage-drop.ts';
 import type { Conductor } from '../conductor/conductor.ts';
-import { requireConductor } from '../conductor/resistance-per-metre.ts';
-import { toMaximum } from '../conductor/to-maximum.ts';
-import { requireInteger, requireNonNegative, requireObject, requirePositive } from '../quantity/guards.ts';
+import { atMaximum } from '../conductor/to-maximum.ts';
+import { requireNonNegative, requireObject, requirePositive } from '../quantity/guards.ts';
 import { InputError } from '../quantity/input-error.ts';
-import type { Celsius, Metres, Ohms, Volts } from '../quantity/units.ts';
+import type { Amperes, Celsius, Metres, Ohms, Volts } from '../quantity/units.ts';
 import { governingCheck } from './governing-check.ts';
 import { twoWireCautions } from './two-wire-cautions.ts';
 
 /** A voltage that is known, or known to stay between two others. [V] */
 export type SupplyVoltage = Volts | { readonly low: Volts; readonly high: Volts };
+
+/** A drop that is permitted: a fraction of the supply voltage, or volts. [V] */
+export type PermittedDrop = number | { readonly volts: Volts };
 
 interface TwoWireCommon {
   /** One figure [V], or a range: a nominal 24 V on battery is 21 to 27.6 V. One figure makes the verdict at best uncertain. */
@@ -38,8 +41,10 @@ interface TwoWireCommon {
   readonly minimumVoltage?: Volts | undefined;
   /** Highest voltage that the device bears. [V] */
   readonly maximumVoltage?: Volts | undefined;
-  /** Most drop along the run that is permitted, as a fraction of the supply voltage, 0 to 1. */
-  readonly permittedDrop?: number | undefined;
+  /** Most drop along the run that is permitted: a fraction of the supply voltage, 0 to 1, or volts [V]. */
+  readonly permittedDrop?: PermittedDrop | undefined;
+  /** Most current of its conductors as they are installed, from the table that applies. [A] */
+  readonly ampacity?: Amperes | undefined;
   /** Most resistance out and back on the device's data sheet. [Ω] */
   readonly maximumResistance?: Ohms | undefined;
   /** A margin under this fraction of the limit is marginal; 0.05 if absent. */
@@ -113,11 +118,12 @@ export interface TwoWireRun {
  */
 export function checkTwoWireRun(input: TwoWireRunInput | UnequalTwoWireRunInput): TwoWireRun {
   requireTwoWire(input);
-  const { length, temperature, load, minimumVoltage, maximumVoltage, permittedDrop, maximumResistance } = input;
+  const { length, temperature, load, minimumVoltage, maximumVoltage, permittedDrop, maximumResistance, ampacity } = input;
   const { marginalBelow = MARGINAL_BELOW } = input;
   const { low, high, single } = supplyRange(input.supplyVoltage);
   const joints = twoWireJoints(input);
-  const resistance = twoWireResistance({ ...legsAtMaximum(input), length, temperature }) + joints;
+  requireNonNegative(length, 'length', 'm');
+  const resistance = twoWirePerMetre(legsAtMaximum(input), temperature) * length + joints;
   const atLowest = operatingPoint({ supplyVoltage: low, resistance, load });
   const atHighest = operatingPoint({ supplyVoltage: high, resistance, load });
 
@@ -131,14 +137,21 @@ export function checkTwoWireRun(input: TwoWireRunInput | UnequalTwoWireRunInput)
     });
   }
   if (atLowest.feasible) {
-    for (const bound of voltageBounds(low, load, minimumVoltage, permittedDrop)) {
+    for (const bound of voltageBounds(low, high, load, minimumVoltage, permittedDrop)) {
       const bounded = bound.loop !== undefined && bound.loop !== NO_LINE;
       const passes = bound.loop === undefined || resistance <= bound.loop;
-      const value = bound.name === 'device-voltage' ? atLowest.loadVoltage : atLowest.dropFraction;
+      const point = bound.at === high && atHighest.feasible ? atHighest : atLowest;
+      const value = bound.name === 'device-voltage' ? point.loadVoltage : bound.unit === 'V' ? point.voltageDrop : point.dropFraction;
       const margin = bound.name === 'device-voltage' ? value - bound.limit : bound.limit - value;
       const check = { ...judged(bound.name, value, bound.limit, bound.unit, margin, passes), source: 'data-sheet' as const };
       checks.push(bounded ? { ...check, loop: { limit: bound.loop as Ohms, margin: (bound.loop as Ohms) - resistance } } : check);
     }
+  }
+  if (ampacity !== undefined && (load.power === undefined || atLowest.feasible)) {
+    const current = atLowest.feasible && load.power !== undefined ? atLowest.current : mostCurrent(high, load);
+    const loop = ampacityLoop(low, load, ampacity);
+    const passes = loop === undefined ? current <= ampacity : resistance <= loop;
+    checks.push({ ...judged('ampacity', current, ampacity, 'A', ampacity - current, passes), source: 'data-sheet' });
   }
   if (maximumVoltage !== undefined) {
     // A device that draws nothing drops nothing, however long and cold the line.
@@ -163,7 +176,7 @@ export function checkTwoWireRun(input: TwoWireRunInput | UnequalTwoWireRunInput)
   const settled = verdict === 'uncertain' ? checks.map((check): Check => ({ ...check, verdict: 'uncertain', deciding })) : checks;
   return {
     resistance,
-    meterReading: { nominal: twoWireResistance({ ...legsOf(input), length, temperature }) + joints, maximum: resistance },
+    meterReading: { nominal: twoWirePerMetre(legsOf(input), temperature) * length + joints, maximum: resistance },
     length,
     atLowest,
     atHighest,
@@ -194,23 +207,41 @@ export function checkTwoWireRun(input: TwoWireRunInput | UnequalTwoWireRunInput)
   }
 }
 
-/** The voltage limits of a two-wire run, each with the most loop resistance it allows. @internal */
+/** The voltage limits of a two-wire run, each with the most loop resistance it allows, and the supply voltage it is for. @internal */
 export function voltageBounds(
-  supplyVoltage: Volts,
+  low: Volts,
+  high: Volts,
   load: Load,
   minimumVoltage: Volts | undefined,
-  permittedDrop: number | undefined,
-): { name: 'device-voltage' | 'voltage-drop'; limit: number; unit: 'V' | '1'; loop: Ohms | undefined }[] {
+  permittedDrop: PermittedDrop | undefined,
+): { name: 'device-voltage' | 'voltage-drop'; limit: number; unit: 'V' | '1'; loop: Ohms | undefined; at: Volts }[] {
   const bounds: ReturnType<typeof voltageBounds> = [];
   if (minimumVoltage !== undefined) {
-    const loop = resistanceAtVoltage(supplyVoltage, load, minimumVoltage);
-    bounds.push({ name: 'device-voltage', limit: minimumVoltage, unit: 'V', loop });
+    const loop = resistanceAtVoltage(low, load, minimumVoltage);
+    bounds.push({ name: 'device-voltage', limit: minimumVoltage, unit: 'V', loop, at: low });
   }
-  if (permittedDrop !== undefined) {
-    const loop = resistanceAtVoltage(supplyVoltage, load, supplyVoltage * (1 - permittedDrop));
-    bounds.push({ name: 'voltage-drop', limit: permittedDrop, unit: '1', loop });
+  if (typeof permittedDrop === 'number') {
+    const loop = resistanceAtVoltage(low, load, low * (1 - permittedDrop));
+    bounds.push({ name: 'voltage-drop', limit: permittedDrop, unit: '1', loop, at: low });
+  } else if (permittedDrop !== undefined) {
+    // In volts a resistance drops most at the highest supply, a power at the lowest; a current the same at both.
+    const at = load.resistance === undefined ? low : high;
+    const { volts } = permittedDrop;
+    const loop = volts < at ? resistanceAtVoltage(at, load, at - volts) : undefined;
+    bounds.push({ name: 'voltage-drop', limit: volts, unit: 'V', loop, at });
   }
   return bounds;
+}
+
+/** Most line resistance at which a power still draws no more than `ampacity`; nothing for loads that a line only calms. @internal */
+export function ampacityLoop(low: Volts, load: Load, ampacity: Amperes): Ohms | undefined {
+  return load.power === undefined || load.power === 0 ? undefined : resistanceAtVoltage(low, load, load.power / ampacity);
+}
+
+/** Current of a load that draws most where there is no line at all. @internal */
+export function mostCurrent(high: Volts, load: Load): Amperes {
+  if (load.current !== undefined) return load.current;
+  return load.resistance === undefined ? load.power / high : high / load.resistance;
 }
 
 /** @internal */
@@ -227,28 +258,10 @@ export function supplyRange(supplyVoltage: SupplyVoltage): { low: Volts; high: V
   return { low: supplyVoltage, high: supplyVoltage, single: true };
 }
 
-/** The conductors of a circuit: one for both ways, or one for each. @internal */
-export type TwoWireLegs =
-  | { readonly conductor: Conductor; readonly out?: undefined; readonly back?: undefined }
-  | { readonly out: Conductor; readonly back: Conductor; readonly conductor?: undefined };
-
-/** As given. @internal */
-export function legsOf({ conductor, out, back }: TwoWireCircuit | UnequalTwoWireCircuit): TwoWireLegs {
-  if (out === undefined && back === undefined) {
-    requireConductor(conductor as Conductor, 'conductor');
-    return { conductor: conductor as Conductor };
-  }
-  if (conductor !== undefined) throw new InputError('conflict', 'conductor', 'either conductor, or out and back', conductor);
-  requireConductor(out as Conductor, 'out');
-  requireConductor(back as Conductor, 'back');
-  return { out: out as Conductor, back: back as Conductor };
-}
-
-/** Each at its maximum. @internal */
+/** The conductors of a circuit, each at its maximum. @internal */
 export function legsAtMaximum(input: TwoWireCircuit | UnequalTwoWireCircuit): TwoWireLegs {
-  const legs = legsOf(input);
-  if (legs.conductor !== undefined) return { conductor: toMaximum(legs.conductor) };
-  return { out: toMaximum(legs.out), back: toMaximum(legs.back) };
+  const [out, back] = legsOf(input);
+  return [atMaximum(out), atMaximum(back)];
 }
 
 /** All the joints, out and back. [Ω] @internal */
@@ -266,16 +279,18 @@ export function requireTwoWire(input: TwoWireCircuit | UnequalTwoWireCircuit): v
     maximumVoltage,
     permittedDrop,
     maximumResistance,
+    ampacity,
     marginalBelow,
   } = input;
-  requireInteger(connections, 0, 1000, 'connections');
-  requireNonNegative(connectionResistance, 'connectionResistance', 'Ω');
+  requireJoints(connections, connectionResistance);
   if (minimumVoltage !== undefined) requirePositive(minimumVoltage, 'minimumVoltage', 'V');
   if (maximumVoltage !== undefined) requirePositive(maximumVoltage, 'maximumVoltage', 'V');
-  if (permittedDrop !== undefined) {
+  if (typeof permittedDrop === 'object' && permittedDrop !== null) requirePositive(permittedDrop.volts, 'permittedDrop.volts', 'V');
+  else if (permittedDrop !== undefined) {
     requirePositive(permittedDrop, 'permittedDrop', '(a fraction of the supply voltage)');
     if (permittedDrop >= 1) throw new InputError('range', 'permittedDrop', 'a fraction of the supply voltage under 1', permittedDrop);
   }
+  if (ampacity !== undefined) requirePositive(ampacity, 'ampacity', 'A');
   if (maximumResistance !== undefined) requirePositive(maximumResistance, 'maximumResistance', 'Ω');
   if (marginalBelow !== undefined) requireMarginalBelow(marginalBelow);
 }

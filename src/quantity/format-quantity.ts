@@ -55,7 +55,7 @@ function prefixesOf(unit: QuantityUnit): readonly Prefix[] {
 export function formatQuantity(value: number, unit: QuantityUnit, options: FormatOptions = {}): string {
   requireFinite(value, 'value');
   requireOneOf(unit, ['m', 'mm²', 'Ω', 'Ω/m', 'V', 'A', 'W', '°C', 'K'], 'unit');
-  requireObject(options, 'options', 'an object with digits');
+  requireObject(options, 'options', 'an object');
   const { digits = 3 } = options;
   requireInteger(digits, 1, 15, 'options.digits');
   if (value === 0) return `0 ${unit}`;

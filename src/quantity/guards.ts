@@ -1,5 +1,5 @@
 /** Domain guards: every number that enters the library passes one of these. @module */
-import { InputError } from './input-error.ts';
+import { describe, InputError, type InputErrorCode } from './input-error.ts';
 
 /** Smallest non-zero magnitude accepted, in the SI unit of the quantity: nothing under it underflows later. */
 export const SMALLEST = 1e-12;
@@ -73,8 +73,7 @@ export function requireInteger(value: number, low: number, high: number, paramet
  */
 export function requireOneOf(value: unknown, allowed: readonly (string | number)[], parameter: string): void {
   if (allowed.includes(value as string | number)) return;
-  const names = allowed.map((name) => (typeof name === 'string' ? `'${name}'` : name)).join(', ');
-  throw new InputError(value === undefined ? 'missing' : 'unknown', parameter, `one of ${names}`, value);
+  refuse(value, parameter, `one of ${allowed.map(describe).join(', ')}`, 'unknown');
 }
 
 /**
@@ -82,8 +81,7 @@ export function requireOneOf(value: unknown, allowed: readonly (string | number)
  * @internal
  */
 export function requireObject(value: unknown, parameter: string, what: string): void {
-  if (typeof value === 'object' && value !== null && !Array.isArray(value)) return;
-  throw new InputError(value === undefined ? 'missing' : 'type', parameter, what, value);
+  if (typeof value !== 'object' || value === null || Array.isArray(value)) refuse(value, parameter, what, 'type');
 }
 
 /**
@@ -91,11 +89,35 @@ export function requireObject(value: unknown, parameter: string, what: string): 
  * @internal
  */
 export function requireArray(value: unknown, parameter: string, what: string): void {
-  if (Array.isArray(value)) return;
-  throw new InputError(value === undefined ? 'missing' : 'type', parameter, what, value);
+  if (!Array.isArray(value)) refuse(value, parameter, what, 'type');
 }
 
-function refuse(value: unknown, parameter: string, expected: string): never {
-  const code = value === undefined ? 'missing' : typeof value === 'number' ? 'range' : 'type';
-  throw new InputError(code, parameter, expected, value);
+/**
+ * Requires `true` or `false`.
+ * @internal
+ */
+export function requireBoolean(value: unknown, parameter: string): void {
+  if (typeof value !== 'boolean') throw new InputError('type', parameter, 'true or false', value);
+}
+
+/**
+ * Requires 0, or a fraction from 1e-12 to 1, of what the unit says.
+ * @internal
+ */
+export function requireFraction(value: number, parameter: string, of: string): void {
+  requireNonNegative(value, parameter, `(a fraction of the ${of})`);
+  if (value > 1) refuse(value, parameter, `a fraction of the ${of} from 0 to 1`);
+}
+
+/**
+ * Refuses a value: as absent where it is, and else with the code given, or for its size if it is a number and for its type if not.
+ * @internal
+ */
+export function refuse(
+  value: unknown,
+  parameter: string,
+  expected: string,
+  code: InputErrorCode = typeof value === 'number' ? 'range' : 'type',
+): never {
+  throw new InputError(value === undefined ? 'missing' : code, parameter, expected, value);
 }

@@ -26,13 +26,13 @@ export interface InputErrorJson {
 export class InputError extends RangeError {
   override readonly name: 'InputError' = 'InputError' as const;
   /** The kind of mistake. */
-  readonly code: InputErrorCode;
+  declare readonly code: InputErrorCode;
   /** Path of the argument, as in `segments[3].length`. */
-  readonly parameter: string;
+  declare readonly parameter: string;
   /** What would have been accepted, in words. */
-  readonly expected: string;
+  declare readonly expected: string;
   /** What arrived, untouched. */
-  readonly received: unknown;
+  declare readonly received: unknown;
 
   constructor(code: InputErrorCode, parameter: string, expected: string, received: unknown) {
     super(`${parameter}: expected ${expected}, received ${describe(received)}`);
@@ -61,13 +61,12 @@ export function isInputError(error: unknown): error is InputError {
   return error instanceof Error && error.name === 'InputError' && 'parameter' in error;
 }
 
-/** The argument as a person would write it; never throws, whatever arrives. */
-function describe(value: unknown): string {
+/** The argument as a person would write it; never throws, whatever arrives. @internal */
+export function describe(value: unknown): string {
   if (typeof value === 'string') return JSON.stringify(value.length > 80 ? `${value.slice(0, 77)}...` : value);
   if (typeof value === 'bigint') return `${value}n`;
+  if (typeof value === 'function') return 'a function';
   // `String(value)` throws on an object without a prototype.
-  if (typeof value === 'function' || (typeof value === 'object' && value !== null)) {
-    return Array.isArray(value) ? 'an array' : `a${typeof value === 'object' ? 'n object' : ' function'}`;
-  }
+  if (typeof value === 'object' && value !== null) return Array.isArray(value) ? 'an array' : 'an object';
   return String(value);
 }

@@ -5,7 +5,7 @@ export const CONDUCTOR_SOURCES = {
     title: 'ASTM B258, Standard nominal diameters and cross-sectional areas of AWG sizes of solid round wires',
     locus: 'diameter progression d = 0.005 in · 92^((36-n)/39)',
     status: 'published',
-    note: 'The progression was read in the GNU units definitions and in an encyclopedia article, not in the standard.',
+    note: 'Read in the GNU units definitions and in an encyclopedia article, not in the standard.',
   },
   'astm-b258-rounded': {
     title: 'ASTM B258, Standard nominal diameters and cross-sectional areas of AWG sizes of solid round wires',
@@ -29,7 +29,7 @@ export const CONDUCTOR_SOURCES = {
     title: 'ASTM B3, Soft or annealed copper wire',
     locus: 'diameter tolerance ±1 % from 0.0100 in up, ±0.0001 in below',
     status: 'memory',
-    note: 'Read for copper-clad aluminium; the same rule for copper is remembered. ±1 % of diameter is ±2 % of resistance.',
+    note: 'Read for copper-clad aluminium; that copper has the same is remembered. ±1 % of diameter is ±2 % of resistance.',
   },
   'astm-b1': {
     title: 'ASTM B1, Hard-drawn copper wire',
@@ -46,13 +46,13 @@ export const CONDUCTOR_SOURCES = {
     title: 'IEC 60889, Hard-drawn aluminium wire',
     locus: 'resistivity 0.028264 Ω·mm²/m (61 % IACS), 0.00403/K, density 2.703 g/cm³',
     status: 'memory',
-    note: '2.826e-8 Ω·m and 0.00403/K were read in copies of IEC 60287-1-1 Table 1; the fifth figure and the density are remembered.',
+    note: '2.826e-8 Ω·m and 0.00403/K were read in copies of IEC 60287-1-1 Table 1; the rest is remembered.',
   },
   'astm-b233': {
     title: 'ASTM B233, Aluminum 1350 drawing stock for electrical purposes',
     locus: 'greatest resistivity by temper',
     status: 'published',
-    note: 'Resistivities read in a summary page; the temperature coefficients, of ASTM B193, are remembered and go with the conductivity.',
+    note: 'Read in a summary page; the temperature coefficients, of ASTM B193, are remembered.',
   },
   'astm-b566': {
     title: 'ASTM B566, Copper-clad aluminum wire',
@@ -64,13 +64,13 @@ export const CONDUCTOR_SOURCES = {
     title: 'Copper-clad aluminium of unknown make',
     locus: '1.40 to 1.60 times the resistance of copper of the same size',
     status: 'published',
-    note: 'Two trade articles on clad cable: 1.40 (attock.co.uk), 1.55 to 1.60 (dtechcables.com). 62.9 % IACS gives 1.59.',
+    note: 'Two trade articles: 1.40 (attock.co.uk), 1.55 to 1.60 (dtechcables.com). 62.9 % IACS gives 1.59.',
   },
   'astm-b227': {
     title: 'ASTM B227, Hard-drawn copper-clad steel wire',
     locus: 'resistivity 0.04397 Ω·mm²/m (the name “40 %”) and 0.05862 Ω·mm²/m (“30 %”)',
     status: 'memory',
-    note: 'Both reproduce the resistances per gauge read in a wire maker’s table (mvasite.mvapower.com) to 0.1 %. Temperature coefficient not found.',
+    note: 'Both give the resistances of a wire maker’s table (mvasite.mvapower.com) to 0.1 %. No temperature coefficient found.',
   },
   'phosphor-bronze': {
     title: 'Phosphor bronze C50700 wire, a maker’s data',
@@ -92,19 +92,19 @@ export const CONDUCTOR_SOURCES = {
     title: 'CRC Handbook of Chemistry and Physics, Electrical resistivity of pure metals',
     locus: 'silver: 1.587e-8 Ω·m at 293 K',
     status: 'published',
-    note: 'Read in public text copies; 0.003819/K in Kuphaldt, Lessons in Electric Circuits, credited to the 78th edition.',
+    note: 'Read in public text copies; 0.003819/K in Kuphaldt, Lessons in Electric Circuits, from the 78th edition.',
   },
   'iec-60228': {
     title: 'IEC 60228:2004, Conductors of insulated cables',
     locus: 'Tables 1, 2, 3 and 4: greatest resistance at 20 °C of classes 1, 2, 5 and 6',
     status: 'published',
-    note: 'Read in four public copies, which agree; class 6 in one, which prints it in one column with class 5.',
+    note: 'Read in four public copies, which agree; class 6 in one, in one column with class 5.',
   },
   'below-iec-60228': {
     title: 'Sizes under 0.5 mm², printed beside DIN VDE 0295 / IEC 60228 / HD 383',
     locus: 'greatest resistance at 20 °C of bunched conductors, 0.05 to 0.34 mm²',
     status: 'published',
-    note: 'No IEC 60228 sizes. Read in one extract (etechnik-synergie.com); another copy prints 0.25 and 0.34 mm² otherwise.',
+    note: 'No IEC 60228 sizes. Read in one extract (etechnik-synergie.com); another has other figures at 0.25 and 0.34 mm².',
   },
   'nec-table-8': {
     title: 'NFPA 70, National Electrical Code, 2026 edition',

@@ -57,6 +57,7 @@ test('farend exports these names', () => {
       "isInputError",
       "kilofeet",
       "kilohms",
+      "leastPermittedDrop",
       "lldpAllocation",
       "lldpClassLimit",
       "lldpFieldName",

@@ -8,8 +8,9 @@ import { judgedLoop } from '../../plan/device-resistance.ts';
 import { copperFraction } from '../../plan/material-check.ts';
 import type { MaximumPoweredRunInput } from '../../plan/maximum-powered-run.ts';
 import { type MaximumRunInput, maximumRun } from '../../plan/maximum-run.ts';
-import { hottestOf, insertionLossLength } from '../../plan/signal-length.ts';
+import { hottestOf, insertionLossLength, isScreened } from '../../plan/signal-length.ts';
 import { legsAtMaximum, supplyRange, type TwoWireCircuit, type UnequalTwoWireCircuit } from '../../plan/two-wire-run.ts';
+import { InputError } from '../../quantity/input-error.ts';
 import type { Figures, Reading, ReadingRow, Sheet } from '../sheet.ts';
 import { CURRENT, loadGivens, loadReading, POWER, RESISTANCE } from './point-steps.ts';
 import { temperatureAssumption, twentyGiven } from './shared.ts';
@@ -516,7 +517,7 @@ function readPowered(input: MaximumPoweredRunInput): Reading {
     }
     rows.push(resistance('channel-resistance', seen, OHMS, { 'X_#': limits.channelResistance }));
     missed('connections', connections, rules.connections.limit, '1');
-    const derated = deratedRule([own(1)], rules);
+    const derated = deratedRule(temperature ?? 20, isScreened(cable), rules);
     if (derated !== undefined) rows.push(metres('derated-length', derated.limit, 0, 1));
     if (cords.length > 0 || derated !== undefined) {
       const cordsAlone = insertionLossLength([], cords, rules);
@@ -532,8 +533,14 @@ function readPowered(input: MaximumPoweredRunInput): Reading {
 
 function readTwoWire(input: TwoWireCircuit | UnequalTwoWireCircuit): Reading {
   const { temperature, load, minimumVoltage, permittedDrop, maximumResistance, connections = 0, connectionResistance = 0 } = input;
+  // What this sheet does not show it must not pass over: the answer would not be the core's.
+  if (typeof permittedDrop === 'object') {
+    throw new InputError('conflict', 'permittedDrop', 'a fraction of the supply voltage: volts have no sheet', permittedDrop);
+  }
+  if (input.ampacity !== undefined) throw new InputError('conflict', 'ampacity', 'no ampacity: it has no sheet', input.ampacity);
   const { low: V } = supplyRange(input.supplyVoltage);
-  const legs = legsAtMaximum(input);
+  const [out, back] = legsAtMaximum(input);
+  const isEqual = input.conductor !== undefined;
   const loaded = loadReading(load);
   const kind = loaded.cases[0] as string;
   const rows: ReadingRow[] = [];
@@ -546,16 +553,15 @@ function readTwoWire(input: TwoWireCircuit | UnequalTwoWireCircuit): Reading {
     rows.push(resistance('voltage-drop', 'twoPair', DROP, { 'k_#': permittedDrop }, [`voltage, ${kind}`]));
   }
   if (maximumResistance !== undefined) rows.push(resistance('device-resistance', 'twoPair', OHMS, { 'X_#': maximumResistance }));
-  const ways =
-    legs.conductor === undefined
-      ? ([
-          ['out', legs.out],
-          ['back', legs.back],
-        ] as const)
-      : ([['one conductor', legs.conductor]] as const);
+  const equal = [['one conductor', out]] as const;
+  const unequal = [
+    ['out', out],
+    ['back', back],
+  ] as const;
+  const ways = isEqual ? equal : unequal;
   return {
     values: { ...loaded.values, V, ...common(temperature, connections, connectionResistance) },
-    cases: ['two-wire', kind, legs.conductor === undefined ? 'unequal' : 'equal', ...(rows.length === 0 ? [] : ['bounded'])],
+    cases: ['two-wire', kind, isEqual ? 'equal' : 'unequal', ...(rows.length === 0 ? [] : ['bounded'])],
     rows: {
       limit: rows,
       leg: ways.map(([way, { name, resistancePerMetre, temperatureCoefficient = 0 }]) => ({

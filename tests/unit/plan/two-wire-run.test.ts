@@ -5,6 +5,7 @@ import {
   checkTwoWireRun,
   conductorFromResistance,
   InputError,
+  leastPermittedDrop,
   maximumRun,
   parallelConductors,
   type TwoWireRunInput,
@@ -118,4 +119,55 @@ test.each([
   const act = (): unknown => checkTwoWireRun({ ...cue, ...change } as unknown as TwoWireRunInput);
   expect(act).toThrow(InputError);
   expect(act).toThrow(expect.objectContaining({ parameter }));
+});
+
+describe('a drop in volts, and the current of the conductors', () => {
+  const line = { supplyVoltage: { low: 21, high: 27.6 }, conductor: awg(18), load: { power: 6 } } as const;
+
+  test('the least permitted drop, put back, is met; a hair less is not', () => {
+    for (const load of [{ power: 6 }, { current: 0.3 }, { resistance: 90 }]) {
+      const run = { ...line, load, length: 60 };
+      const least = leastPermittedDrop(run);
+      if (!least.feasible) throw new Error('the line carries it');
+      for (const [met, missed] of [
+        [least.fraction, least.fraction * (1 - 1e-9)],
+        [{ volts: least.volts }, { volts: least.volts * (1 - 1e-9) }],
+      ]) {
+        expect(checkTwoWireRun({ ...run, permittedDrop: met }).verdict).not.toBe('fail');
+        expect(checkTwoWireRun({ ...run, permittedDrop: missed }).verdict).toBe('fail');
+      }
+    }
+    expect(leastPermittedDrop({ ...line, length: 5000 })).toEqual({ feasible: false });
+  });
+
+  test('in volts a resistance drops most at the highest supply', () => {
+    const lamp = checkTwoWireRun({ ...line, load: { resistance: 90 }, length: 60, permittedDrop: { volts: 1 } });
+    const drop = lamp.checks.find(({ name }) => name === 'voltage-drop');
+    expect(drop?.value).toBe(lamp.atHighest.feasible && lamp.atHighest.voltageDrop);
+  });
+
+  test.each([
+    ['a power, which a long line makes draw more', { power: 6 }, 0.3],
+    ['a current, which no line changes', { current: 0.3 }, 0.3],
+  ] as const)('the ampacity holds %s', (_, load, ampacity) => {
+    const found = maximumRun({ ...line, load, ampacity, minimumVoltage: 12 });
+    if (!found.feasible || found.unbounded) throw new Error('there is a longest run');
+    expect(
+      checkTwoWireRun({ ...line, load, ampacity, minimumVoltage: 12, length: found.length }).checks.every(({ margin }) => margin >= 0),
+    ).toBe(true);
+    const less = checkTwoWireRun({ ...line, load, ampacity: 0.28, length: found.length });
+    expect(less.checks.find(({ name }) => name === 'ampacity')).toMatchObject({ verdict: 'fail', limit: 0.28, unit: 'A' });
+  });
+
+  test('a load over the ampacity at any length is told in amperes', () => {
+    expect(maximumRun({ ...line, ampacity: 0.2 })).toMatchObject({ feasible: false, governedBy: 'ampacity', unit: 'A' });
+    expect(maximumRun({ ...line, load: { resistance: 90 }, ampacity: 0.2 })).toMatchObject({ feasible: false, governedBy: 'ampacity' });
+  });
+
+  test.each([
+    ['permittedDrop.volts', { permittedDrop: { volts: -1 } }],
+    ['ampacity', { ampacity: 0 }],
+  ])('nonsense in %s is named', (parameter, change) => {
+    expect(() => checkTwoWireRun({ ...line, length: 10, ...change })).toThrow(expect.objectContaining({ parameter }));
+  });
 });

@@ -79,7 +79,7 @@ test('the message gives the parameter, the domain with its unit, and the value',
 test('one of a list: numbers and texts are not the same, and absence is said apart', () => {
   expect(() => requireOneOf(2, [2, 4], 'pairs')).not.toThrow();
   expect(expectInputError(() => requireOneOf('2', [2, 4], 'pairs'), 'pairs', 'unknown').expected).toBe('one of 2, 4');
-  expect(expectInputError(() => requireOneOf('x', ['solid', 'stranded'], 's'), 's', 'unknown').expected).toBe("one of 'solid', 'stranded'");
+  expect(expectInputError(() => requireOneOf('x', ['solid', 'stranded'], 's'), 's', 'unknown').expected).toBe('one of "solid", "stranded"');
   expectInputError(() => requireOneOf(undefined, [2, 4], 'pairs'), 'pairs', 'missing');
   expectInputError(() => requireOneOf('constructor', ['solid'], 'stranding'), 'stranding', 'unknown');
   expectInputError(() => requireOneOf(Object.create(null), ['solid'], 'stranding'), 'stranding', 'unknown');

@@ -1,0 +1,50 @@
+/** What drop must be permitted for a run to be in order. @module */
+import { MARGINAL_BELOW } from '../circuit/check.ts';
+import { requireObject } from '../quantity/guards.ts';
+import type { Volts } from '../quantity/units.ts';
+import { checkTwoWireRun, type TwoWireRunInput, type UnequalTwoWireRunInput } from './two-wire-run.ts';
+
+/** A two-wire run whose permitted drop is asked for. */
+export type LeastPermittedDropInput = Omit<TwoWireRunInput, 'permittedDrop'> | Omit<UnequalTwoWireRunInput, 'permittedDrop'>;
+
+/** The drop, or that the line does not carry the load whatever is permitted. */
+export type LeastPermittedDrop =
+  | {
+      readonly feasible: true;
+      /** Of the supply voltage, 0 to 1, at the supply voltage at which it is largest. */
+      readonly fraction: number;
+      /** At the supply voltage at which it is largest. [V] */
+      readonly volts: Volts;
+    }
+  | { readonly feasible: false };
+
+/**
+ * The least drop that must be permitted along a two-wire run: as a fraction of the supply voltage, and in volts.
+ *
+ * Conductors at their maximum, over the whole range of the supply. Put back as `permittedDrop`, either of them is met.
+ *
+ * @param input - The run, as for {@link checkTwoWireRun}, without `permittedDrop`.
+ * @returns The fraction and the volts [V]; or that the line carries no such load.
+ * @throws {@link InputError} As {@link checkTwoWireRun}.
+ * @example
+ * const drop = leastPermittedDrop({ supplyVoltage: { low: 21, high: 27.6 }, conductor: awg(18), length: 60, load: { power: 6 } });
+ * drop.feasible && [drop.fraction.toFixed(4), drop.volts.toFixed(3)]; // => ['0.0362', '0.760']
+ */
+export function leastPermittedDrop(input: LeastPermittedDropInput): LeastPermittedDrop {
+  requireObject(input, 'input', 'a two-wire run');
+  const run = { ...input, marginalBelow: input.marginalBelow ?? MARGINAL_BELOW } as TwoWireRunInput;
+  const { atLowest, atHighest } = checkTwoWireRun({ ...run, permittedDrop: undefined });
+  if (!atLowest.feasible || !atHighest.feasible) return { feasible: false };
+  const [fractions, volts] = [
+    [atLowest.dropFraction, atHighest.dropFraction],
+    [atLowest.voltageDrop, atHighest.voltageDrop],
+  ];
+  // The check is settled in ohms, where these figures may lie an ulp or two to the other side.
+  const met = (permittedDrop: TwoWireRunInput['permittedDrop']): boolean =>
+    checkTwoWireRun({ ...run, permittedDrop }).checks.every(({ name, margin }) => name !== 'voltage-drop' || margin >= 0);
+  let fraction = Math.max(...fractions);
+  while (fraction > 0 && fraction < 1 && !met(fraction)) fraction += fraction * 2 ** -52;
+  let most = Math.max(...volts);
+  while (most > 0 && !met({ volts: most })) most += most * 2 ** -52;
+  return { feasible: true, fraction, volts: most };
+}

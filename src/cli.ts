@@ -66,8 +66,8 @@ The exit code is
   0  every run passes and has power; marginal and uncertain runs do not count as
      failing
   1  a run fails, a port is denied power, or the files have an error in them
-  2  nothing could be judged: a file is missing or holds no usable row, or an
-     option is wrong
+  2  nothing could be judged: a file is missing or holds no usable row, an
+     option is wrong, or the report cannot be written
 
 Colour only on a terminal, and never where NO_COLOR is set.
 

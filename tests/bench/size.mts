@@ -1,11 +1,40 @@
 /** Prints what each import weighs in a bundle, beside its ceiling; run by `npm run size` on the built package. @module */
+import { build } from 'esbuild';
 import { bundle, gzippedSize, PROBES } from '../support/bundle.ts';
+import { ROOT } from '../support/files.ts';
 
 /** Familiar imports, for a feeling of scale; nothing is judged by them. */
 const FAMILIAR: readonly (readonly [string, string])[] = [
   ['zod: z.object with one number', "import { z } from 'zod'; globalThis.kept = z.object({ length: z.number() });"],
   ['mathjs: evaluate', "import { evaluate } from 'mathjs'; globalThis.kept = evaluate;"],
 ];
+
+/** What is no core: it brings packages with it, and has no ceiling. File, packages left out. */
+const EDGES: readonly (readonly [string, string, readonly string[]])[] = [
+  ['farend/schedule', 'dist/schedule.js', ['zod']],
+  ['farend/schedule and zod', 'dist/schedule.js', []],
+  ['farend/working', 'dist/working.js', ['mathjs', 'zod']],
+  ['farend/working and mathjs', 'dist/working.js', ['zod']],
+  ['command farend', 'dist/cli.js', ['mathjs', 'zod']],
+  ['command farend, mathjs, zod', 'dist/cli.js', []],
+];
+
+/** Everything that a file of the package brings with it, as Node would load it. */
+async function whole(file: string, external: readonly string[]): Promise<string> {
+  const { outputFiles } = await build({
+    entryPoints: [file],
+    absWorkingDir: ROOT,
+    bundle: true,
+    minify: true,
+    format: 'esm',
+    platform: 'node',
+    target: 'es2022',
+    external: [...external],
+    write: false,
+    logLevel: 'silent',
+  });
+  return outputFiles[0]?.text ?? '';
+}
 
 let over = 0;
 const row = (name: string, size: number, ceiling: string, note: string): void => {
@@ -20,6 +49,8 @@ for (const { name, code, ceiling } of PROBES) {
   if (!fits) over += 1;
   row(name, size, ceiling.toFixed(1), fits ? 'ok' : 'OVER');
 }
+console.log('whole files, with what they load');
+for (const [name, file, external] of EDGES) row(name, gzippedSize(await whole(file, external)), '', '');
 console.log('for comparison');
 for (const [name, code] of FAMILIAR) row(name, gzippedSize(await bundle(code, 'dist/index.js')), '', '');
 if (over > 0) {

@@ -77,7 +77,7 @@ export function poeClass(poeClass: PoeClassNumber, options: PoeClassOptions = {}
   // On a stronger type than the weakest the same device draws less from the port: the printed limit is enough.
   const weakest = type === row.type;
   const limits: { -readonly [K in keyof PoeClass]: PoeClass[K] } = {
-    poeClass,
+    poeClass: (poeClass + 0) as PoeClassNumber, // `+ 0`: no -0
     type,
     pairs,
     psePower: row.psePower,

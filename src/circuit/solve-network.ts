@@ -107,8 +107,9 @@ function solution(
   const solvedTaps = taps.map(({ load }, i) => {
     const name = tapName[i] as number;
     const voltage = voltageOf(name);
-    const current = load.power !== undefined ? load.power / voltage : load.current !== undefined ? load.current : voltage / load.resistance;
-    const power = load.power !== undefined ? load.power : voltage * current;
+    const drawn = load.power !== undefined ? load.power / voltage : load.current !== undefined ? load.current : voltage / load.resistance;
+    const current = drawn + 0; // no -0
+    const power = load.power !== undefined ? load.power + 0 : voltage * current;
     tapCurrents[i] = current;
     loadPower += power;
     return { at: names[name] as string, voltage, current, power };

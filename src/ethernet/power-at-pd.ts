@@ -91,9 +91,10 @@ export function powerAtPd(input: PowerAtPdInput): PowerAtPd {
   requireObject(input, 'input', 'an object with poeClass and resistance');
   const { minimumVoltage, marginalBelow = MARGINAL_BELOW } = input;
   const limits = appliedLimits(input);
-  const { pseVoltage = limits.pseVoltageMin, pdPower = limits.pdPower } = input;
+  const { pseVoltage = limits.pseVoltageMin, pdPower: drawn = limits.pdPower } = input;
   requirePositive(pseVoltage, 'pseVoltage', 'V');
-  requireNonNegative(pdPower, 'pdPower', 'W');
+  requireNonNegative(drawn, 'pdPower', 'W');
+  const pdPower = drawn + 0; // no -0
   if (minimumVoltage !== undefined) requirePositive(minimumVoltage, 'minimumVoltage', 'V');
   if (input.marginalBelow !== undefined) requireMarginalBelow(marginalBelow);
   const resistance = loopThatPowerSees(input.resistance, limits.pairs);

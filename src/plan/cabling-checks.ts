@@ -46,7 +46,7 @@ export function cablingChecks(standard: CablingStandard, facts: ChannelFacts, ma
   checks.push(rule('channel-resistance', seen, limits.channelResistance, 'Ω', 'ieee-802.3-channel'));
   const category = categoryCheck([...installed, ...cords], limits.type);
   if (category !== undefined) checks.push(category);
-  const count = rule('connections', connections, rules.connections.limit, '1', rules.connections.source);
+  const count = rule('connections', connections + 0, rules.connections.limit, '1', rules.connections.source);
   // Four of four connections is a full house, not a narrow escape.
   checks.push(count.verdict === 'marginal' ? { ...count, verdict: 'pass' } : count);
 

@@ -177,7 +177,7 @@ export function checkTwoWireRun(input: TwoWireRunInput | UnequalTwoWireRunInput)
   return {
     resistance,
     meterReading: { nominal: twoWirePerMetre(legsOf(input), temperature) * length + joints, maximum: resistance },
-    length,
+    length: length + 0, // no -0
     atLowest,
     atHighest,
     checks: settled,

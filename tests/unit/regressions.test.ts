@@ -1,9 +1,10 @@
 /** Faults that were once there, each with the input that showed it. */
 import { expect, test } from 'vitest';
 import { cable, runResistance } from '../../src/cable/index.ts';
-import { operatingPoint, voltageDrop } from '../../src/circuit/index.ts';
+import { operatingPoint, solveNetwork, voltageDrop } from '../../src/circuit/index.ts';
 import { awg, conductorFromResistance, loopResistance, resistancePerMetre } from '../../src/conductor/index.ts';
 import { powerAtPd } from '../../src/ethernet/index.ts';
+import { checkPoweredRun, checkTwoWireRun, switchBudget } from '../../src/plan/index.ts';
 import { parseQuantity } from '../../src/quantity/index.ts';
 import { as, expectInputError, expectPlain } from '../helpers/expectations.ts';
 import { exactPoint, pointErrors } from '../helpers/operating-point-oracle.ts';
@@ -90,4 +91,22 @@ test('a number too small to hold is not 0', () => {
 test('a text far too long for a quantity is refused before it is looked through', () => {
   for (const text of [`5${' '.repeat(40_000)}x`, `${'5'.repeat(40_000)}x\ny`])
     expectInputError(() => parseQuantity(text), 'text', 'unreadable');
+});
+
+test('a -0 comes out of no judged run, network or budget', () => {
+  const piece = { cable: cable('cat5e'), length: -0 };
+  expectPlain(powerAtPd({ poeClass: 4, resistance: -0, pdPower: -0 }));
+  expectPlain(checkPoweredRun({ installed: [piece], poeClass: 3, pdPower: -0, connections: -0 }));
+  expectPlain(checkTwoWireRun({ supplyVoltage: { low: 21, high: 27 }, conductor: wire, length: -0, load: { power: -0 } }));
+  expectPlain(switchBudget({ capacity: -0, basis: 'class', ports: [] }));
+  const at = { supplies: [{ at: 'a', voltage: 24 }], sections: [{ from: 'a', to: 'b', resistance: -0 }] };
+  expectPlain(
+    solveNetwork({
+      ...at,
+      taps: [
+        { at: 'b', load: { power: -0 } },
+        { at: 'b', load: { current: -0 } },
+      ],
+    }),
+  );
 });

@@ -38,7 +38,7 @@ export function capacityOf(input: SwitchBudgetInput, moreLost: number): Capacity
       input.failed,
     );
   }
-  return { watts: capacity as Watts, capacityBasis: 'published', assumptions: [] };
+  return { watts: (capacity as Watts) + 0, capacityBasis: 'published', assumptions: [] }; // no -0
 }
 
 function published(budgets: readonly Watts[], input: SwitchBudgetInput, moreLost: number): Capacity {

@@ -8,7 +8,7 @@ import { conductorFromResistance } from '../conductor/conductor-from-resistance.
 import { metric } from '../conductor/metric.ts';
 import { InputError, isInputError } from '../quantity/input-error.ts';
 import { parseQuantity, type QuantityName } from '../quantity/parse-quantity.ts';
-import type { WorkingName } from './sheets.ts';
+import { sheets, type WorkingName } from './sheets.ts';
 
 /** How the value of a key is read. */
 type Reader = (text: string) => unknown;
@@ -125,39 +125,6 @@ const KEYS: Readonly<Record<string, readonly [path: string, read: Reader]>> = {
   ports: ['ports', ports],
 };
 
-const POINT = ['supplyVoltage', 'resistance', 'power', 'current', 'loadResistance'] as const;
-const LINE = ['supplyVoltage', 'conductor', 'out', 'back', 'temperature', 'power', 'current', 'loadResistance'] as const;
-const POWERED = ['poeClass', 'pseType', 'pairs', 'pseVoltage', 'pdPower'] as const;
-
-/** The keys of each calculation. */
-export const KEYS_OF: Readonly<Record<WorkingName, readonly string[]>> = {
-  awg: ['size', 'stranding', 'material', 'family', 'strands'],
-  uniformWire: ['resistance', 'resistivity', 'length', 'area'],
-  resistancePerMetre: ['conductor', 'temperature'],
-  resistanceAtTemperature: ['resistance', 'temperature', 'coefficient', 'coefficientTemperature', 'at'],
-  loopResistance: ['conductor', 'length', 'temperature'],
-  runResistance: ['segments', 'connections', 'connectionResistance', 'basis'],
-  operatingPoint: POINT,
-  mostPower: ['supplyVoltage', 'resistance', 'power'],
-  voltageDrop: [...LINE, 'length'],
-  powerAtPd: [...POWERED, 'resistance', 'run'],
-  psePowerFor: [...POWERED, 'resistance', 'run'],
-  maximumRun: [
-    ...POWERED,
-    'cable',
-    'cords',
-    ...LINE,
-    'connections',
-    'connectionResistance',
-    'minimumVoltage',
-    'permittedDrop',
-    'maximumResistance',
-    'loop',
-    'cabling',
-  ],
-  switchBudget: ['capacity', 'ports', 'reserve', 'policy'],
-};
-
 /**
  * The input that `key=value` words describe.
  *
@@ -168,7 +135,7 @@ export function inputFrom(name: WorkingName, words: readonly string[]): Record<s
   for (const text of words) {
     const at = text.indexOf('=');
     const key = at < 0 ? text : text.slice(0, at);
-    const allowed = KEYS_OF[name];
+    const allowed: readonly string[] = sheets[name].keys;
     if (at < 0 || !allowed.includes(key)) {
       throw new InputError('unknown', key, `a key and its value, of ${allowed.map((one) => `${one}=`).join(', ')}`, text);
     }

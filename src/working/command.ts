@@ -1,6 +1,6 @@
 /** The command `farend work`: a calculation with every step shown. @module */
 import { isInputError } from '../quantity/input-error.ts';
-import { inputFrom, KEYS_OF } from './command-input.ts';
+import { inputFrom } from './command-input.ts';
 import { sheets, type WorkingInputs, type WorkingName } from './sheets.ts';
 import { showWorking } from './show-working.ts';
 import type { Working } from './working.ts';
@@ -87,10 +87,10 @@ export async function work(argv: readonly string[], screen: Screen): Promise<0 |
 /** Every calculation, its title, and its keys within 80 columns. */
 function list(): string {
   const lines: string[] = [];
-  for (const [name, { title }] of Object.entries(sheets)) {
+  for (const [name, { title, keys }] of Object.entries(sheets)) {
     lines.push(name, `    ${title}`);
     let line = '   ';
-    for (const key of KEYS_OF[name as WorkingName]) {
+    for (const key of keys) {
       if (line.length + key.length + 2 > 80) {
         lines.push(line);
         line = '   ';

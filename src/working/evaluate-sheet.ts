@@ -10,6 +10,9 @@ export interface WorkedGiven extends Omit<SheetGiven, 'source'> {
   readonly value: number;
   /** The symbol on the sheet, before rows were numbered. */
   readonly template: string;
+  /** Of a list: the number and the label of its row. */
+  readonly number?: number;
+  readonly label?: string;
 }
 
 /** A step as it stands on the page. */
@@ -18,7 +21,8 @@ export interface WorkedStep extends Omit<SheetStep, 'source'> {
   readonly value: number;
   readonly template: string;
   readonly parsed: Formula;
-  /** Of a step in a list: the label of its row. */
+  /** Of a list: the number and the label of its row. */
+  readonly number?: number;
   readonly label?: string;
 }
 
@@ -53,15 +57,14 @@ export function evaluateSheet<Input>(sheet: Sheet<Input>, reading: Reading, chan
   const givens = placed(sheet.givens, reading).map(({ item, row, index }): WorkedGiven => {
     const value = (row?.values ?? reading.values)[item.symbol];
     if (value === undefined) throw new Error(`${item.symbol} has not been read`);
-    const given = { ...named(item, row, index), template: item.symbol, value };
+    const given = { ...named(item, row, index), template: item.symbol, value, ...rowOf(row, index) };
     scope[given.symbol] = measured(value, item.unit);
     return given;
   });
   const mistaken = givens.map((given): WorkedGiven => {
     const formula = change.givens?.[given.template];
     if (formula === undefined) return given;
-    const index = Number(/_?(\d+)$/.exec(given.symbol)?.[1] ?? 0);
-    return { ...given, value: evaluateTo(formulaOf(formula.replaceAll('#', String(index))), scope, given.unit) };
+    return { ...given, value: evaluateTo(formulaOf(formula.replaceAll('#', String(given.number ?? 0))), scope, given.unit) };
   });
   for (const { symbol, value, unit } of mistaken) scope[symbol] = measured(value, unit);
 
@@ -69,13 +72,13 @@ export function evaluateSheet<Input>(sheet: Sheet<Input>, reading: Reading, chan
   const run = (list: readonly SheetStep[]): string | undefined => {
     for (const { item, row, index } of placed(list, reading)) {
       const { rounded } = change;
-      const formula = writtenOut(change.steps?.[item.symbol] ?? item.formula, index, scope);
+      const formula = writtenOut(change.steps?.[item.symbol] ?? item.formula, index, scope, row?.links);
       const parsed = formulaOf(formula);
       const step = { ...named(item, row, index), source: item.source === 'row' ? (row?.source ?? 'circuit-laws') : item.source };
       let value = change.heedless === true ? unlessFaulty(parsed, scope, item.unit) : evaluateTo(parsed, scope, item.unit);
       if (value === undefined) continue;
       if (rounded?.symbol === step.symbol) value = Number(value.toPrecision(rounded.figures));
-      steps.push({ ...step, template: item.symbol, formula, parsed, value, ...(row === undefined ? {} : { label: row.label }) });
+      steps.push({ ...step, template: item.symbol, formula, parsed, value, ...rowOf(row, index) });
       scope[step.symbol] = measured(value, item.unit);
       if (item.no !== undefined && value < 0 && change.heedless !== true) return endIn(item.no, row);
     }
@@ -110,10 +113,10 @@ function placed<Item extends SheetGiven | SheetStep>(items: readonly Item[], rea
       if (item.when === undefined || cases.includes(item.when)) found.push({ item, index: 0 });
     } else {
       while (end < items.length && items[end]?.each === each) end++;
-      for (const [index, row] of (reading.rows?.[each] ?? []).entries()) {
+      for (const [place, row] of (reading.rows?.[each] ?? []).entries()) {
         for (const item of items.slice(start, end)) {
           if (item.when === undefined || cases.includes(item.when) || row.cases?.includes(item.when)) {
-            found.push({ item, row, index: index + 1 });
+            found.push({ item, row, index: row.number ?? place + 1 });
           }
         }
       }
@@ -121,6 +124,11 @@ function placed<Item extends SheetGiven | SheetStep>(items: readonly Item[], rea
     start = end;
   }
   return found;
+}
+
+/** The row of a figure, as it is kept beside it. */
+function rowOf(row: ReadingRow | undefined, number: number): { readonly number?: number; readonly label?: string } {
+  return row === undefined ? {} : { number, label: row.label };
 }
 
 /** A figure with the number, the label and the source of its row. */
@@ -136,27 +144,42 @@ function named<Item extends SheetGiven | SheetStep>(
   const numbered = (text: string): string => text.replaceAll('#', String(index));
   return {
     ...figure,
+    ...(item.core === undefined ? {} : { core: item.core.replaceAll('@', row.core ?? String(index - 1)) }),
     symbol: numbered(item.symbol),
     latex: numbered(item.latex),
     meaning: numbered(item.meaning).replaceAll('@', row.label),
   };
 }
 
-/** A formula with its row's number, and its lists `[R_#]` and `[L_#,]` as sums and lists of the rows there are. */
-function writtenOut(formula: string, index: number, scope: Readonly<Record<string, Measured>>): string {
-  return formula
-    .replaceAll(/\[([^\]]*)\]/g, (_whole, inner: string) => {
-      const listed = inner.endsWith(',');
-      const term = listed ? inner.slice(0, -1) : inner;
-      const template = /[A-Za-z_]\w*#/.exec(term)?.[0] ?? '';
-      const stem = template.slice(0, -1);
-      const numbers = Object.keys(scope).flatMap((symbol) =>
-        symbol.startsWith(stem) && /^\d+$/.test(symbol.slice(stem.length)) ? [Number(symbol.slice(stem.length))] : [],
-      );
-      return numbers
-        .sort((a, b) => a - b)
-        .map((number) => term.replaceAll('#', String(number)))
-        .join(listed ? ', ' : ' + ');
-    })
-    .replaceAll('#', String(index));
+/** A formula with its row's number and links, and its lists `[R_#]` and `[L_#,]` as sums and lists of the rows there are. */
+function writtenOut(
+  formula: string,
+  index: number,
+  scope: Readonly<Record<string, Measured>>,
+  links: Readonly<Record<string, readonly string[]>> = {},
+): string {
+  return (
+    formula
+      // A sum over other rows, of which there may be none: then it goes with its sign.
+      .replaceAll(/( [+-] )\[<(\w+)>\]/g, (_whole, sign: string, link: string) => {
+        const symbols = links[link] ?? [];
+        const sum = symbols.join(' + ');
+        return symbols.length === 0 ? '' : `${sign}${symbols.length > 1 && sign === ' - ' ? `(${sum})` : sum}`;
+      })
+      .replaceAll(/<(\w+)>/g, (_whole, link: string) => links[link]?.[0] ?? '')
+      .replaceAll(/\[([^\]]*)\]/g, (_whole, inner: string) => {
+        const listed = inner.endsWith(',');
+        const term = listed ? inner.slice(0, -1) : inner;
+        const template = /[A-Za-z_]\w*#/.exec(term)?.[0] ?? '';
+        const stem = template.slice(0, -1);
+        const numbers = Object.keys(scope).flatMap((symbol) =>
+          symbol.startsWith(stem) && /^\d+$/.test(symbol.slice(stem.length)) ? [Number(symbol.slice(stem.length))] : [],
+        );
+        return numbers
+          .sort((a, b) => a - b)
+          .map((number) => term.replaceAll('#', String(number)))
+          .join(listed ? ', ' : ' + ');
+      })
+      .replaceAll('#', String(index))
+  );
 }

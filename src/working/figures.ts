@@ -24,10 +24,15 @@ export function shownFigure(value: number, unit: WorkingUnit, isGiven: boolean):
   return unit === '1' ? number : `${number} ${unit}`;
 }
 
-/** The same in LaTeX. */
-export function latexFigure(value: number, unit: WorkingUnit, isGiven: boolean): string {
+/** The number alone in LaTeX. */
+export function latexNumber(value: number, isGiven: boolean): string {
   const [mantissa = '', exponent] = shownNumber(value, isGiven).split('e');
-  const number = exponent === undefined ? mantissa : `${mantissa} \\times 10^{${exponent}}`;
+  return exponent === undefined ? mantissa : `${mantissa} \\times 10^{${exponent}}`;
+}
+
+/** The number with its unit in LaTeX. */
+export function latexFigure(value: number, unit: WorkingUnit, isGiven: boolean): string {
+  const number = latexNumber(value, isGiven);
   return unit === '1' ? number : `${number}\\,${WORKING_UNITS[unit].latex}`;
 }
 

@@ -8,7 +8,7 @@ export type { ClassBudgetInput } from './sheets/switch-budget.ts';
 export type { WorkingInputs, WorkingName } from './sheets.ts';
 export { showWorking } from './show-working.ts';
 export type { SlipName } from './slip-words.ts';
-export type { Working, WorkingGiven, WorkingResult, WorkingStep } from './working.ts';
+export type { Working, WorkingCell, WorkingColumn, WorkingGiven, WorkingResult, WorkingStep, WorkingTable } from './working.ts';
 export { workingLatex, workingMarkdown } from './working-latex.ts';
 export { workingText } from './working-text.ts';
 export type { WorkingUnit } from './working-unit.ts';

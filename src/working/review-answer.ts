@@ -131,7 +131,9 @@ function fitting<Input>(
     if (found.some((other) => other.slip === slip)) return;
     found.push({ slip, says: SLIP_WORDS[slip], value: value * factor, shown: shownFigure(value * factor, expected.unit, false), change });
   };
-  for (const { slip, ...change } of [...sheet.slips, ...slipsOfUnits(worked)]) consider(slip, change);
+  for (const { slip, when, ...change } of [...sheet.slips, ...slipsOfUnits(worked)]) {
+    if (when === undefined || reading.cases?.includes(when)) consider(slip, change);
+  }
   if (expected.unit !== '1' && expected.unit !== '°C') {
     consider('times-thousand', {}, 1000);
     consider('over-thousand', {}, 0.001);

@@ -4,7 +4,7 @@ import type { SlipName } from './slip-words.ts';
 import type { WorkingUnit } from './working-unit.ts';
 
 /** What givens and steps have in common. */
-interface SheetFigure {
+export interface SheetFigure {
   /** As the formulas call it; `#` is the number of the row where the figure is one of a list. */
   readonly symbol: string;
   /** `@` is the label of the row. */
@@ -15,11 +15,13 @@ interface SheetFigure {
   readonly when?: string;
   /** Once for each row of this list. */
   readonly each?: string;
+  /** Of a list that is shown as a table: how the formula of any row reads, where its own names other rows. */
+  readonly general?: { readonly formula: string; readonly latex: string };
 }
 
 /** A figure that is stated, or looked up in a published table. */
 export interface SheetGiven extends SheetFigure {
-  /** What the input of the core function calls it, or the table it is read from. */
+  /** What the input of the core function calls it, or the table it is read from; `@` is what it calls the row. */
   readonly core: string;
   /** Where a figure that the caller does not state comes from; `row`: the row says. */
   readonly source?: SourceKey | 'row';
@@ -27,11 +29,14 @@ export interface SheetGiven extends SheetFigure {
 
 /** A figure that is computed. */
 export interface SheetStep extends SheetFigure {
-  /** In mathjs notation; `[R_#]` stands for `R_1 + R_2 + ...`, `[L_#,]` for `L_1, L_2, ...`. */
+  /**
+   * In mathjs notation; `[R_#]` stands for `R_1 + R_2 + ...`, `[L_#,]` for `L_1, L_2, ...`. Of a row that is linked to others,
+   * `<from>` stands for the symbol that the link has, and `[<below>]` for the sum of all that it has; of none, the term is left out.
+   */
   readonly formula: string;
   /** Where the rule comes from; `row`: the row says. */
   readonly source: SourceKey | 'row';
-  /** What the result of the core function calls it. */
+  /** What the result of the core function calls it; `@` is what it calls the row. */
   readonly core?: string;
   /** Of a least of a list: the symbol of the list. The label of the row that governs is then added to the meaning. */
   readonly least?: string;
@@ -48,10 +53,20 @@ export interface SheetNo {
 /** A wrong sheet: a well-known slip as the formulas that it puts in place of the right ones. */
 export interface SheetSlip {
   readonly slip: SlipName;
+  /** Only where the reading names this case. */
+  readonly when?: string;
   /** Givens that are taken for another figure, each as a formula of the givens. */
   readonly givens?: Readonly<Record<string, string>>;
   /** Steps that are reckoned otherwise. */
   readonly steps?: Readonly<Record<string, string>>;
+}
+
+/** Lists whose rows stand side by side. */
+export interface SheetTable {
+  readonly title: string;
+  /** The heading over the labels of the rows. */
+  readonly row: string;
+  readonly lists: readonly string[];
 }
 
 /** Figures by their symbol. */
@@ -63,6 +78,21 @@ export interface ReadingRow {
   readonly values: Figures;
   readonly cases?: readonly string[];
   readonly source?: SourceKey;
+  /** Its number, where that is not its place in the list, counted from 1. */
+  readonly number?: number;
+  /** What stands for `@` in what the core calls its figures; its place in the list, counted from 0, if absent. */
+  readonly core?: string;
+  /** Figures of other rows, by their symbols. */
+  readonly links?: Readonly<Record<string, readonly string[]>>;
+}
+
+/** Figures that are found by going round: what each pass came to. */
+export interface ReadingPasses {
+  readonly title: string;
+  /** How one pass follows from the one before, and where it ends. */
+  readonly says: string;
+  readonly columns: readonly SheetFigure[];
+  readonly rows: readonly { readonly label: string; readonly values: readonly number[] }[];
 }
 
 /** What an input comes to on its sheet. */
@@ -71,6 +101,8 @@ export interface Reading {
   /** Which of the sheet's cases apply. */
   readonly cases?: readonly string[];
   readonly rows?: Readonly<Record<string, readonly ReadingRow[]>>;
+  /** How figures were found that no formula gives outright; the figures themselves are among the values. */
+  readonly passes?: ReadingPasses;
   /** What was taken for granted, beyond what the sheet always assumes. */
   readonly assumptions?: readonly string[];
   /** Why there is no answer, where no formula says so. */
@@ -82,8 +114,12 @@ export interface Sheet<Input> {
   readonly title: string;
   /** In which room of the core the same result is computed, and by which function. */
   readonly core: string;
+  /** What the command takes for it. */
+  readonly keys: readonly string[];
   readonly givens: readonly SheetGiven[];
   readonly steps: readonly SheetStep[];
+  /** Lists that are shown as one table, each a row of it by its number, rather than line by line. */
+  readonly tables?: readonly SheetTable[];
   readonly assumptions: readonly string[];
   readonly validity: string;
   readonly cautions: readonly string[];

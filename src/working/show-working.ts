@@ -3,9 +3,10 @@ import { requireOneOf } from '../quantity/guards.ts';
 import { evaluateSheet, type WorkedGiven, type WorkedStep } from './evaluate-sheet.ts';
 import { isRounded, latexFigure, shownFigure } from './figures.ts';
 import { type Notation, written } from './formula.ts';
-import type { Sheet } from './sheet.ts';
+import type { Reading, Sheet } from './sheet.ts';
 import { sheets, type WorkingInputs, type WorkingName } from './sheets.ts';
-import type { Working, WorkingGiven, WorkingResult, WorkingStep } from './working.ts';
+import { passesTable, tableOf } from './tables.ts';
+import type { Working, WorkingGiven, WorkingResult, WorkingStep, WorkingTable } from './working.ts';
 
 /**
  * A calculation of the core as a worked example: formula, numbers in it, result, and where the rule comes from, line by line.
@@ -32,7 +33,8 @@ export function showWorking<Name extends WorkingName>(name: Name, input: Working
   const reading = sheet.read(input);
   const { givens, steps, no } = evaluateSheet(sheet, reading);
   const figures = new Map<string, WorkedGiven | WorkedStep>([...givens, ...steps].map((figure) => [figure.symbol, figure]));
-  const shownSteps = steps.map((step) => shownStep(governing(step, steps), figures));
+  const placed = tablesOf(sheet, reading, [...givens, ...steps]);
+  const shownSteps = steps.map((step) => ({ ...shownStep(governing(step, steps), figures), ...placed.place(step) }));
   const results = shownSteps.filter(({ core }) => core !== undefined).map(resultOf);
   const last = shownSteps.at(-1);
   if (last === undefined) throw new Error(`the sheet ${name} has no step`);
@@ -41,14 +43,36 @@ export function showWorking<Name extends WorkingName>(name: Name, input: Working
     title: sheet.title,
     feasible: no === undefined,
     ...(no === undefined ? {} : { no }),
-    givens: givens.map(shownGiven),
+    givens: givens.map((given) => ({ ...shownGiven(given), ...placed.place(given) })),
     steps: shownSteps,
+    tables: placed.tables,
     result: resultOf(last),
     results,
     assumptions: [...sheet.assumptions, ...(reading.assumptions ?? [])],
     validity: sheet.validity,
     cautions: [...sheet.cautions],
   };
+}
+
+/** The tables of a working, and for a figure which of them it stands in. */
+function tablesOf<Input>(
+  sheet: Sheet<Input>,
+  { passes }: Reading,
+  figures: readonly (WorkedGiven | WorkedStep)[],
+): { readonly tables: readonly WorkingTable[]; readonly place: (figure: WorkedGiven | WorkedStep) => { readonly table?: number } } {
+  const tables: WorkingTable[] = passes === undefined ? [] : [passesTable(passes)];
+  const at = new Map<string, number>();
+  for (const table of sheet.tables ?? []) {
+    const drawn = tableOf(table, sheet, figures);
+    if (drawn === undefined) continue;
+    for (const list of table.lists) at.set(list, tables.length);
+    tables.push(drawn);
+  }
+  const place = ({ each }: WorkedGiven | WorkedStep): { readonly table?: number } => {
+    const table = each === undefined ? undefined : at.get(each);
+    return table === undefined ? {} : { table };
+  };
+  return { tables, place };
 }
 
 /** The sheet of a name. @internal */

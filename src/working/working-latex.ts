@@ -1,5 +1,8 @@
 /** A worked example in LaTeX, alone and within Markdown. @module */
 import { source } from '../sources/source.ts';
+import { cell, plain, sentence } from './latex-words.ts';
+import { listedGivens, partsOf } from './parts.ts';
+import { tableLatex, tableMarkdown } from './table-latex.ts';
 import type { Working, WorkingStep } from './working.ts';
 import { sourcesOf } from './working-text.ts';
 
@@ -13,11 +16,15 @@ import { sourcesOf } from './working-text.ts';
  * page.includes('R &= \\frac{\\rho \\cdot L}{A} \\\\'); // => true
  */
 export function workingMarkdown(working: Working): string {
-  const { title, givens, steps, no, result, assumptions, validity, cautions } = working;
+  const { title, steps, no, result, assumptions, validity, cautions } = working;
   const lines: string[] = [`### ${title}`, '', '| given | | what it is |', '|---|---|---|'];
-  for (const { latex, meaning } of givens) lines.push(`| $${latex.symbol}$ | $${latex.value}$ | ${cell(meaning)} |`);
+  for (const { latex, meaning } of listedGivens(working)) lines.push(`| $${latex.symbol}$ | $${latex.value}$ | ${cell(meaning)} |`);
   lines.push('');
-  for (const [index, step] of steps.entries()) {
+  for (const [index, { step, table }] of partsOf(working).entries()) {
+    if (step === undefined) {
+      lines.push(...tableMarkdown(table, index + 1));
+      continue;
+    }
     lines.push(`${index + 1}. ${sentence(step.meaning)}`, '', '   $$', ...aligned(step).map((line) => `   ${line}`), '   $$', '');
     lines.push(`   *${source(step.source).title}*`, '');
   }
@@ -43,11 +50,15 @@ export function workingMarkdown(working: Working): string {
  * page.split('\n')[0]; // => '\\subsection*{The law of a uniform wire}'
  */
 export function workingLatex(working: Working): string {
-  const { title, givens, steps, no, assumptions, validity, cautions } = working;
+  const { title, no, assumptions, validity, cautions } = working;
   const lines: string[] = [`\\subsection*{${plain(title)}}`, '', '\\begin{itemize}'];
-  for (const { latex, meaning } of givens) lines.push(`  \\item $${latex.symbol} = ${latex.value}$, ${plain(meaning)}`);
+  for (const { latex, meaning } of listedGivens(working)) lines.push(`  \\item $${latex.symbol} = ${latex.value}$, ${plain(meaning)}`);
   lines.push('\\end{itemize}');
-  for (const step of steps) {
+  for (const { step, table } of partsOf(working)) {
+    if (step === undefined) {
+      lines.push('', ...tableLatex(table));
+      continue;
+    }
     const [, ...inner] = aligned(step);
     lines.push('', `\\noindent ${plain(sentence(step.meaning))}:`, '\\begin{align*}', ...inner.slice(0, -1), '\\end{align*}');
     lines.push(`\\emph{${plain(source(step.source).title)}}`);
@@ -67,33 +78,4 @@ function aligned(step: WorkingStep): string[] {
 
 function relation(step: WorkingStep | undefined): string {
   return step?.rounded === true ? '\\approx' : '=';
-}
-
-function sentence(text: string): string {
-  return `${text[0]?.toUpperCase() ?? ''}${text.slice(1)}`;
-}
-
-function cell(text: string): string {
-  return text.replaceAll('|', '\\|');
-}
-
-const SIGNS: Readonly<Record<string, string>> = {
-  '%': '\\%',
-  '&': '\\&',
-  '#': '\\#',
-  _: '\\_',
-  Ω: '$\\Omega$',
-  '°': '$^{\\circ}$',
-  '²': '$^{2}$',
-  '·': '$\\cdot$',
-  π: '$\\pi$',
-  ρ: '$\\rho$',
-  α: '$\\alpha$',
-  '±': '$\\pm$',
-  '’': "'",
-};
-
-/** Words for LaTeX, with its own signs written out. */
-function plain(text: string): string {
-  return text.replaceAll(/[%&#_Ω°²·πρα±’]/g, (sign) => SIGNS[sign] ?? sign);
 }

@@ -1,10 +1,10 @@
 /** A worked example as plain text. @module */
 import { source } from '../sources/source.ts';
 import type { SourceKey } from '../sources/sources.ts';
+import { listedGivens, partsOf } from './parts.ts';
+import { tableLines } from './table-text.ts';
 import type { Working, WorkingStep } from './working.ts';
-
-/** Columns of the page. */
-const WIDTH = 80;
+import { wrapped } from './wrapped.ts';
 
 /**
  * A worked example as plain text of at most 80 columns.
@@ -18,7 +18,8 @@ const WIDTH = 80;
  * workingText(showWorking('uniformWire', { resistivity: 0.0172, length: 20, area: 3.31 })).split('\n')[11]; // => '       = 0.0172 Ω·mm²/m · 20 m / (3.31 mm²)'
  */
 export function workingText(working: Working): string {
-  const { title, givens, steps, no, result, assumptions, validity, cautions } = working;
+  const { title, no, result, assumptions, validity, cautions } = working;
+  const givens = listedGivens(working);
   const lines: string[] = [title, '='.repeat(title.length), '', 'Given'];
   const symbolWidth = Math.max(...givens.map(({ symbol }) => symbol.length), 1);
   const figureWidth = Math.max(...givens.map(({ shown }) => shown.length), 1);
@@ -27,7 +28,9 @@ export function workingText(working: Working): string {
     lines.push(...wrapped(meaning, head, ' '.repeat(head.length)));
   }
   lines.push('', 'Working');
-  for (const [index, step] of steps.entries()) lines.push(...stepLines(step, index + 1), '');
+  for (const [index, { step, table }] of partsOf(working).entries()) {
+    lines.push(...(step === undefined ? tableLines(table, index + 1) : stepLines(step, index + 1)), '');
+  }
   if (no !== undefined) lines.push(...wrapped(`No: ${no}.`, '', '    '));
   lines.push(...wrapped(`${result.meaning}: ${result.symbol} = ${result.shown.replaceAll(' ', '\u00a0')}`, 'Result  ', '        '));
   lines.push('', 'Taken for granted', ...[...assumptions, validity].flatMap((text) => wrapped(text, '  - ', '    ')));
@@ -58,23 +61,4 @@ function stepLines(step: WorkingStep, number: number): string[] {
 export function sourcesOf({ givens, steps }: Working): SourceKey[] {
   const keys = [...givens, ...steps].flatMap((figure) => (figure.source === undefined ? [] : [figure.source]));
   return [...new Set(keys)];
-}
-
-/** A text broken at its spaces, but not between a number and its unit. */
-function wrapped(text: string, first: string, next: string): string[] {
-  const words = text.replaceAll(/(\d) (?=[^\s\d+\-*/·,()=≈])/g, '$1\u00a0').split(' ');
-  const lines: string[] = [];
-  let line = first;
-  let isEmpty = true;
-  for (const word of words) {
-    if (!isEmpty && line.length + 1 + word.length > WIDTH) {
-      lines.push(line);
-      line = next;
-      isEmpty = true;
-    }
-    line += isEmpty ? word : ` ${word}`;
-    isEmpty = false;
-  }
-  lines.push(line);
-  return lines;
 }

@@ -16,6 +16,8 @@ export interface WorkingGiven {
   readonly core: string;
   /** Absent where the caller stated it. */
   readonly source?: SourceKey;
+  /** Where it stands in one of the tables: which. */
+  readonly table?: number;
   readonly latex: { readonly symbol: string; readonly value: string };
 }
 
@@ -38,7 +40,41 @@ export interface WorkingStep {
   readonly source: SourceKey;
   /** What the result of the core function calls it, where it has it. */
   readonly core?: string;
+  /** Where it stands in one of the tables: which. */
+  readonly table?: number;
   readonly latex: { readonly symbol: string; readonly formula: string; readonly substituted: string; readonly value: string };
+}
+
+/** What one column of a table holds. */
+export interface WorkingColumn {
+  /** With `k` for the number of the row. */
+  readonly symbol: string;
+  readonly meaning: string;
+  readonly unit: WorkingUnit;
+  /** Absent where the figure is given, or was found pass by pass. */
+  readonly formula?: string;
+  readonly source?: SourceKey;
+  readonly latex: { readonly symbol: string; readonly formula?: string };
+}
+
+/** One figure of a table, in the unit of its column. */
+export interface WorkingCell {
+  readonly value: number;
+  /** As a person writes it, without its unit. */
+  readonly shown: string;
+  readonly latex: string;
+}
+
+/** Figures that stand side by side: the rows of a list, or the passes by which a figure was found. */
+export interface WorkingTable {
+  readonly title: string;
+  /** What is said below it, if anything. */
+  readonly says?: string;
+  /** The heading over the labels of the rows. */
+  readonly row: string;
+  readonly columns: readonly WorkingColumn[];
+  /** `null` where a row has no such figure. */
+  readonly rows: readonly { readonly label: string; readonly cells: readonly (WorkingCell | null)[] }[];
 }
 
 /** A figure that was asked for. */
@@ -65,6 +101,8 @@ export interface Working {
   readonly no?: string;
   readonly givens: readonly WorkingGiven[];
   readonly steps: readonly WorkingStep[];
+  /** Givens and steps of long lists, side by side; a table of passes has figures that are no steps. Empty for most. */
+  readonly tables: readonly WorkingTable[];
   /** The last step. */
   readonly result: WorkingResult;
   /** Every step that the core function reports as well. */

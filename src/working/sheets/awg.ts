@@ -14,6 +14,7 @@ export interface AwgWorkingInput extends AwgOptions {
 export const awgSheet: Sheet<AwgWorkingInput> = {
   title: 'A conductor from its gauge',
   core: 'awg',
+  keys: ['size', 'stranding', 'material', 'family', 'strands'],
   givens: [
     { symbol: 'n', meaning: 'gauge number; 1/0 is 0, 2/0 is -1', unit: '1', latex: 'n', core: 'size' },
     { symbol: 'd_36', meaning: 'diameter of 36 AWG', unit: 'mm', latex: 'd_{36}', core: 'the gauge', source: 'astm-b258' },

@@ -6,6 +6,7 @@ import { conductorGivens, conductorReading, conductorSteps, temperatureAssumptio
 export const loopResistanceSheet: Sheet<LoopResistanceInput> = {
   title: 'Resistance of a loop of two equal conductors',
   core: 'loopResistance',
+  keys: ['conductor', 'length', 'temperature'],
   givens: [...conductorGivens, { symbol: 'L', meaning: 'length of the run, one way', unit: 'm', latex: 'L', core: 'length' }],
   steps: [
     ...conductorSteps,

@@ -13,7 +13,7 @@ import { legsAtMaximum, supplyRange, type TwoWireCircuit, type UnequalTwoWireCir
 import { InputError } from '../../quantity/input-error.ts';
 import type { Figures, Reading, ReadingRow, Sheet } from '../sheet.ts';
 import { CURRENT, loadGivens, loadReading, POWER, RESISTANCE } from './point-steps.ts';
-import { temperatureAssumption, twentyGiven } from './shared.ts';
+import { circuitKeys, poweredKeys, temperatureAssumption, twentyGiven } from './shared.ts';
 
 /** What a row of the limits holds; each is turned into a resistance, or is a length as it stands. */
 const COLLAPSE = 'collapse of a power';
@@ -35,6 +35,19 @@ const lengthNo = { says: NOT_EVEN, steps: [] };
 export const maximumRunSheet: Sheet<MaximumRunInput> = {
   title: 'The longest run that every limit allows',
   core: 'maximumRun',
+  keys: [
+    ...poweredKeys,
+    'cable',
+    'cords',
+    ...circuitKeys,
+    'connections',
+    'connectionResistance',
+    'minimumVoltage',
+    'permittedDrop',
+    'maximumResistance',
+    'loop',
+    'cabling',
+  ],
   givens: [
     { symbol: 'V', meaning: 'voltage at the supply, the lowest it may have', unit: 'V', latex: 'V', core: 'pseVoltage or supplyVoltage' },
     ...loadGivens,

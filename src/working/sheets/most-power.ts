@@ -18,6 +18,7 @@ export interface MostPowerInput {
 export const mostPowerSheet: Sheet<MostPowerInput> = {
   title: 'The most power a line can carry, and why there are two roots',
   core: 'operatingPoint',
+  keys: ['supplyVoltage', 'resistance', 'power'],
   givens: [
     { symbol: 'V', meaning: 'voltage at the supply', unit: 'V', latex: 'V', core: 'supplyVoltage' },
     { symbol: 'R', meaning: 'resistance of the line, out and back', unit: 'Ω', latex: 'R', core: 'resistance' },

@@ -2,10 +2,12 @@
 import { type OperatingPointInput, operatingPoint } from '../../circuit/operating-point.ts';
 import type { Sheet } from '../sheet.ts';
 import { currentSteps, dropStep, loadGivens, loadReading, pointSlips, powerSteps, voltageSteps } from './point-steps.ts';
+import { loadKeys } from './shared.ts';
 
 export const operatingPointSheet: Sheet<OperatingPointInput> = {
   title: 'Where a load settles at the end of a line',
   core: 'operatingPoint',
+  keys: ['supplyVoltage', 'resistance', ...loadKeys],
   givens: [
     { symbol: 'V', meaning: 'voltage at the supply', unit: 'V', latex: 'V', core: 'supplyVoltage' },
     { symbol: 'R', meaning: 'resistance of the line, out and back', unit: 'Ω', latex: 'R', core: 'resistance' },

@@ -2,10 +2,12 @@
 import { appliedLimits, loopThatPowerSees, type PowerAtPdInput, powerAtPd } from '../../ethernet/power-at-pd.ts';
 import type { Reading, Sheet } from '../sheet.ts';
 import { currentStep, discriminantStep } from './point-steps.ts';
+import { poweredKeys } from './shared.ts';
 
 export const powerAtPdSheet: Sheet<PowerAtPdInput> = {
   title: 'Power at a powered device',
   core: 'powerAtPd',
+  keys: [...poweredKeys, 'resistance', 'run'],
   givens: [
     {
       symbol: 'P_PSE',

@@ -4,10 +4,12 @@ import { type PsePowerForInput, psePowerFor } from '../../ethernet/pse-power-for
 import { portVoltageRange } from '../../ethernet/pse-voltage.ts';
 import type { Reading, Sheet } from '../sheet.ts';
 import { currentStep, discriminantStep } from './point-steps.ts';
+import { poweredKeys } from './shared.ts';
 
 export const psePowerForSheet: Sheet<PsePowerForInput> = {
   title: 'Power that a port must source',
   core: 'psePowerFor',
+  keys: [...poweredKeys, 'resistance', 'run'],
   givens: [
     { symbol: 'P', meaning: 'power that the device draws', unit: 'W', latex: 'P_{\\mathrm{PD}}', core: 'pdPower', when: 'draw stated' },
     {

@@ -13,6 +13,7 @@ export interface ResistanceAtTemperatureInput extends TemperatureLine {
 export const resistanceAtTemperatureSheet: Sheet<ResistanceAtTemperatureInput> = {
   title: 'A resistance at another temperature',
   core: 'resistanceAtTemperature',
+  keys: ['resistance', 'temperature', 'coefficient', 'coefficientTemperature', 'at'],
   givens: [
     { symbol: 'R_1', meaning: 'resistance that is known', unit: 'Ω', latex: 'R_{1}', core: 'resistance' },
     { symbol: 'T_1', meaning: 'temperature at which it is known', unit: '°C', latex: 'T_{1}', core: 'temperature' },

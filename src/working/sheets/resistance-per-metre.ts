@@ -16,6 +16,7 @@ export interface ResistancePerMetreInput {
 export const resistancePerMetreSheet: Sheet<ResistancePerMetreInput> = {
   title: 'Resistance of a conductor at its temperature',
   core: 'resistancePerMetre',
+  keys: ['conductor', 'temperature'],
   givens: conductorGivens,
   steps: conductorSteps.map((step) => ({ ...step, core: 'resistancePerMetre' })),
   assumptions: ['Resistance rises along a straight line with temperature.'],

@@ -6,6 +6,7 @@ import { twentyGiven } from './shared.ts';
 export const runResistanceSheet: Sheet<RunResistanceInput> = {
   title: 'The three loops of a run',
   core: 'runResistance',
+  keys: ['segments', 'connections', 'connectionResistance', 'basis'],
   givens: [
     {
       symbol: 'r20_#',

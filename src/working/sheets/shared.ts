@@ -2,6 +2,13 @@
 import type { Conductor } from '../../conductor/conductor.ts';
 import type { Figures, SheetGiven, SheetStep } from '../sheet.ts';
 
+/** Keys of the command for a load. */
+export const loadKeys: readonly string[] = ['power', 'current', 'loadResistance'];
+/** For a two-wire circuit without its length. */
+export const circuitKeys: readonly string[] = ['supplyVoltage', 'conductor', 'out', 'back', 'temperature', ...loadKeys];
+/** For a powered device without its run. */
+export const poweredKeys: readonly string[] = ['poeClass', 'pseType', 'pairs', 'pseVoltage', 'pdPower'];
+
 /** Of a conductor whose temperature coefficient is known. */
 export const WARM = 'warm';
 /** Of one that is known at 20 °C alone. */

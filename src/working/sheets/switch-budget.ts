@@ -9,6 +9,7 @@ export type ClassBudgetInput = SwitchBudgetInput & { readonly basis: 'class' };
 export const switchBudgetSheet: Sheet<ClassBudgetInput> = {
   title: 'The power budget of a switch, by class',
   core: 'switchBudget',
+  keys: ['capacity', 'ports', 'reserve', 'policy'],
   givens: [
     {
       symbol: 'C',

@@ -5,6 +5,7 @@ import type { Sheet } from '../sheet.ts';
 export const uniformWireSheet: Sheet<UniformWireInput> = {
   title: 'The law of a uniform wire',
   core: 'uniformWire',
+  keys: ['resistance', 'resistivity', 'length', 'area'],
   givens: [
     { symbol: 'R', meaning: 'resistance', unit: 'Ω', latex: 'R', core: 'resistance', when: 'has resistance' },
     {

@@ -3,11 +3,12 @@ import { type VoltageDropInput, voltageDrop } from '../../circuit/voltage-drop.t
 import type { Conductor } from '../../conductor/conductor.ts';
 import type { Reading, Sheet } from '../sheet.ts';
 import { currentSteps, dropStep, loadGivens, loadReading, pointSlips, powerSteps, voltageSteps } from './point-steps.ts';
-import { temperatureAssumption, twentyGiven } from './shared.ts';
+import { circuitKeys, temperatureAssumption, twentyGiven } from './shared.ts';
 
 export const voltageDropSheet: Sheet<VoltageDropInput> = {
   title: 'Voltage drop of a two-wire circuit',
   core: 'voltageDrop',
+  keys: [...circuitKeys, 'length'],
   givens: [
     { symbol: 'V', meaning: 'voltage at the supply', unit: 'V', latex: 'V', core: 'supplyVoltage' },
     ...loadGivens,

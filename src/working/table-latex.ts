@@ -1,0 +1,67 @@
+/** A table of a working in Markdown and in LaTeX. @module */
+import { source } from '../sources/source.ts';
+import { cell, plain, sentence } from './latex-words.ts';
+import type { WorkingColumn, WorkingTable } from './working.ts';
+import { WORKING_UNITS } from './working-unit.ts';
+
+/** Columns side by side in LaTeX; more come in a second table. */
+const SIDE_BY_SIDE = 7;
+
+/** What each column is, then the rows. @internal */
+export function tableMarkdown({ title, says, row, columns, rows }: WorkingTable, number: number): string[] {
+  const inside = (lines: readonly string[]): string[] => lines.map((line) => (line === '' ? '' : `   ${line}`));
+  return [
+    `${number}. ${sentence(title)}`,
+    '',
+    ...inside([
+      ...columns.map((column) => `- $${formulaOf(column)}$: ${cell(wordsOf(column))}`),
+      '',
+      `| ${row} | ${columns.map((column) => `$${headOf(column)}$`).join(' | ')} |`,
+      `|---|${columns.map(() => '---:|').join('')}`,
+      ...rows.map(
+        ({ label, cells }) => `| ${cell(label)} | ${cells.map((figure) => (figure === null ? '' : `$${figure.latex}$`)).join(' | ')} |`,
+      ),
+      '',
+      ...(says === undefined ? [] : [says, '']),
+    ]),
+  ];
+}
+
+/** What each column is, then the rows. @internal */
+export function tableLatex({ title, says, row, columns, rows }: WorkingTable): string[] {
+  const lines = [
+    `\\noindent ${plain(sentence(title))}:`,
+    '\\begin{itemize}',
+    ...columns.map((column) => `  \\item $${formulaOf(column)}$: ${plain(wordsOf(column))}`),
+    '\\end{itemize}',
+  ];
+  for (let start = 0; start < columns.length; start += SIDE_BY_SIDE) {
+    const end = start + SIDE_BY_SIDE;
+    const block = columns.slice(start, end);
+    lines.push(
+      `\\noindent\\begin{tabular}{l${'r'.repeat(block.length)}}`,
+      `${plain(row)} & ${block.map((column) => `$${headOf(column)}$`).join(' & ')} \\\\`,
+      '\\hline',
+      ...rows.map(({ label, cells }) => {
+        const figures = cells.slice(start, end).map((figure) => (figure === null ? '' : `$${figure.latex}$`));
+        return `${plain(label)} & ${figures.join(' & ')} \\\\`;
+      }),
+      '\\end{tabular}',
+      '',
+    );
+  }
+  if (says !== undefined) lines.push(`\\noindent ${plain(says)}`);
+  return lines;
+}
+
+function formulaOf({ latex }: WorkingColumn): string {
+  return latex.formula === undefined ? latex.symbol : `${latex.symbol} = ${latex.formula}`;
+}
+
+function headOf({ latex, unit }: WorkingColumn): string {
+  return unit === '1' ? latex.symbol : `${latex.symbol}\\,[${WORKING_UNITS[unit].latex}]`;
+}
+
+function wordsOf({ meaning, source: key }: WorkingColumn): string {
+  return `${meaning}${key === undefined ? '' : `; from ${source(key).title}`}`;
+}

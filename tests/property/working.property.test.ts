@@ -3,7 +3,8 @@ import { describe, expect, test } from 'vitest';
 import { showWorking } from '../../src/working/index.ts';
 import { expectPlain, frozen } from '../helpers/expectations.ts';
 import { seeded } from '../helpers/random.ts';
-import { asked, figureOf, NAMES } from '../helpers/random-workings.ts';
+import { asked, NAMES } from '../helpers/random-workings.ts';
+import { figureOf } from '../helpers/workings/kit.ts';
 
 const INPUTS = 2000;
 

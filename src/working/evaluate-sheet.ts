@@ -1,7 +1,7 @@
 /** A sheet worked through: rows written out, slips put in where they are asked for, every step evaluated with units. @module */
 import type { SourceKey } from '../sources/sources.ts';
 import { evaluateTo, type Formula, formulaOf, type Measured, measured } from './formula.ts';
-import type { Reading, ReadingRow, Sheet, SheetGiven, SheetNo, SheetStep } from './sheet.ts';
+import type { Figures, Reading, ReadingPasses, ReadingRow, Sheet, SheetGiven, SheetNo, SheetStep } from './sheet.ts';
 import type { WorkingUnit } from './working-unit.ts';
 
 /** A given as it stands on the page. */
@@ -30,6 +30,7 @@ export interface WorkedStep extends Omit<SheetStep, 'source'> {
 export interface Worked {
   readonly givens: readonly WorkedGiven[];
   readonly steps: readonly WorkedStep[];
+  readonly passes?: ReadingPasses;
   /** The words of a physical no; the last step then explains it. */
   readonly no?: string;
 }
@@ -52,21 +53,26 @@ type InRow<Item> = { readonly item: Item; readonly row?: ReadingRow; readonly in
  *
  * @throws Error if the sheet itself is at fault: a symbol that is not known yet, a result that is not of its unit.
  */
-export function evaluateSheet<Input>(sheet: Sheet<Input>, reading: Reading, change: SheetChange = {}): Worked {
+export function evaluateSheet<Input>(sheet: Sheet<Input>, read: Reading, change: SheetChange = {}): Worked {
   const scope: Record<string, Measured> = {};
-  const givens = placed(sheet.givens, reading).map(({ item, row, index }): WorkedGiven => {
-    const value = (row?.values ?? reading.values)[item.symbol];
-    if (value === undefined) throw new Error(`${item.symbol} has not been read`);
-    const given = { ...named(item, row, index), template: item.symbol, value, ...rowOf(row, index) };
-    scope[given.symbol] = measured(value, item.unit);
-    return given;
+  const given = (from: Reading, found: boolean): WorkedGiven[] =>
+    placed(sheet.givens, from)
+      .filter(({ item }) => (item.found === true) === found)
+      .map(({ item, row, index }) => {
+        const value = (row?.values ?? from.values)[item.symbol];
+        if (value === undefined) throw new Error(`${item.symbol} has not been read`);
+        const figure = { ...named(item, row, index), template: item.symbol, value, ...rowOf(row, index) };
+        scope[figure.symbol] = measured(value, item.unit);
+        return figure;
+      });
+  const stated = given(read, false).map((figure): WorkedGiven => {
+    const formula = change.givens?.[figure.template];
+    if (formula === undefined) return figure;
+    return { ...figure, value: evaluateTo(formulaOf(formula.replaceAll('#', String(figure.number ?? 0))), scope, figure.unit) };
   });
-  const mistaken = givens.map((given): WorkedGiven => {
-    const formula = change.givens?.[given.template];
-    if (formula === undefined) return given;
-    return { ...given, value: evaluateTo(formulaOf(formula.replaceAll('#', String(given.number ?? 0))), scope, given.unit) };
-  });
-  for (const { symbol, value, unit } of mistaken) scope[symbol] = measured(value, unit);
+  for (const { symbol, value, unit } of stated) scope[symbol] = measured(value, unit);
+  const reading = sheet.find === undefined ? read : sheet.find(change.givens === undefined ? read : restated(read, stated));
+  const givens = sheet.find === undefined ? stated : [...stated, ...given(reading, true)];
 
   const steps: WorkedStep[] = [];
   const run = (list: readonly SheetStep[]): string | undefined => {
@@ -90,7 +96,23 @@ export function evaluateSheet<Input>(sheet: Sheet<Input>, reading: Reading, chan
   };
   const no = run(sheet.steps);
   const why = no ?? reading.no;
-  return why === undefined ? { givens: mistaken, steps } : { givens: mistaken, steps, no: why };
+  const { passes } = reading;
+  return { givens, steps, ...(passes === undefined ? {} : { passes }), ...(why === undefined ? {} : { no: why }) };
+}
+
+/** The reading with its figures as they were mistaken. */
+function restated(reading: Reading, givens: readonly WorkedGiven[]): Reading {
+  const valuesOf = (of: readonly WorkedGiven[]): Figures => Object.fromEntries(of.map(({ template, value }) => [template, value]));
+  const rows = Object.entries(reading.rows ?? {}).map(([list, items]) => {
+    const own = givens.filter(({ each }) => each === list);
+    const changed = items.map((row, place) => {
+      const number = row.number ?? place + 1;
+      return { ...row, values: { ...row.values, ...valuesOf(own.filter((figure) => figure.number === number)) } };
+    });
+    return [list, changed] as const;
+  });
+  const single = givens.filter(({ each }) => each === undefined);
+  return { ...reading, values: { ...reading.values, ...valuesOf(single) }, rows: Object.fromEntries(rows) };
 }
 
 function unlessFaulty(formula: Formula, scope: Readonly<Record<string, Measured>>, unit: WorkingUnit): number | undefined {

@@ -25,6 +25,8 @@ export interface SheetGiven extends SheetFigure {
   readonly core: string;
   /** Where a figure that the caller does not state comes from; `row`: the row says. */
   readonly source?: SourceKey | 'row';
+  /** Whether no formula gives it: then the sheet finds it, pass by pass, from the other givens. */
+  readonly found?: boolean;
 }
 
 /** A figure that is computed. */
@@ -101,7 +103,7 @@ export interface Reading {
   /** Which of the sheet's cases apply. */
   readonly cases?: readonly string[];
   readonly rows?: Readonly<Record<string, readonly ReadingRow[]>>;
-  /** How figures were found that no formula gives outright; the figures themselves are among the values. */
+  /** How the figures were found that no formula gives outright. */
   readonly passes?: ReadingPasses;
   /** What was taken for granted, beyond what the sheet always assumes. */
   readonly assumptions?: readonly string[];
@@ -127,4 +129,6 @@ export interface Sheet<Input> {
   /** Refuses what the core function refuses. The figures of the working never come from what this returns. */
   readonly guard: (input: Input) => unknown;
   readonly read: (input: Input) => Reading;
+  /** The reading with the figures that no formula gives; a slip in a given is then found anew. */
+  readonly find?: (reading: Reading) => Reading;
 }

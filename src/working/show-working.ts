@@ -3,7 +3,7 @@ import { requireOneOf } from '../quantity/guards.ts';
 import { evaluateSheet, type WorkedGiven, type WorkedStep } from './evaluate-sheet.ts';
 import { isRounded, latexFigure, shownFigure } from './figures.ts';
 import { type Notation, written } from './formula.ts';
-import type { Reading, Sheet } from './sheet.ts';
+import type { ReadingPasses, Sheet } from './sheet.ts';
 import { sheets, type WorkingInputs, type WorkingName } from './sheets.ts';
 import { passesTable, tableOf } from './tables.ts';
 import type { Working, WorkingGiven, WorkingResult, WorkingStep, WorkingTable } from './working.ts';
@@ -31,9 +31,9 @@ export function showWorking<Name extends WorkingName>(name: Name, input: Working
   const sheet = sheetOf(name);
   sheet.guard(input);
   const reading = sheet.read(input);
-  const { givens, steps, no } = evaluateSheet(sheet, reading);
+  const { givens, steps, passes, no } = evaluateSheet(sheet, reading);
   const figures = new Map<string, WorkedGiven | WorkedStep>([...givens, ...steps].map((figure) => [figure.symbol, figure]));
-  const placed = tablesOf(sheet, reading, [...givens, ...steps]);
+  const placed = tablesOf(sheet, passes, [...givens, ...steps]);
   const shownSteps = steps.map((step) => ({ ...shownStep(governing(step, steps), figures), ...placed.place(step) }));
   const results = shownSteps.filter(({ core }) => core !== undefined).map(resultOf);
   const last = shownSteps.at(-1);
@@ -57,7 +57,7 @@ export function showWorking<Name extends WorkingName>(name: Name, input: Working
 /** The tables of a working, and for a figure which of them it stands in. */
 function tablesOf<Input>(
   sheet: Sheet<Input>,
-  { passes }: Reading,
+  passes: ReadingPasses | undefined,
   figures: readonly (WorkedGiven | WorkedStep)[],
 ): { readonly tables: readonly WorkingTable[]; readonly place: (figure: WorkedGiven | WorkedStep) => { readonly table?: number } } {
   const tables: WorkingTable[] = passes === undefined ? [] : [passesTable(passes)];

@@ -22,6 +22,11 @@ export const GENERAL_SOURCES = {
     locus: 'V I = P + I² R, a quadratic in I; the load settles at the root with the smaller current',
     status: 'derived',
   },
+  'network-newton': {
+    title: 'A network of constant powers, by tangents',
+    locus: 'P/V about a voltage W is 2 P/W - (P/W²) V; repeated from the no-load side it leads to the stable voltages, or nowhere',
+    status: 'derived',
+  },
   'three-loops': {
     title: 'The three loops of a run',
     locus: 'r one wire, end to end: a pair loop is 2 r, one pairset r/2 out and r/2 back, two pairsets half of that',

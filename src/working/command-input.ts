@@ -68,6 +68,48 @@ const voltage: Reader = (text) => {
   return high === undefined ? read(low) : { low: read(low), high: read(high) };
 };
 
+/** The parts of each item of a list, as in `rack:24V,desk:21V`. */
+const items = (text: string, least: number, most: number, such: string): string[][] =>
+  text.split(',').map((item) => {
+    const parts = item.trim().split(':');
+    if (parts.length < least || parts.length > most) throw new InputError('unreadable', 'value', such, text);
+    return parts;
+  });
+
+/** `rack:24V`. */
+const supplies: Reader = (text) =>
+  items(text, 2, 2, 'supplies and their voltages, such as rack:24V,desk:21V').map(([at = '', volts = '']) => ({
+    at,
+    voltage: quantity('voltage')(volts),
+  }));
+
+/** `rack:left:2ohm,left:right:18awg:60m:30degC`. */
+const sections: Reader = (text) =>
+  items(text, 3, 5, 'sections, such as rack:left:2ohm,left:right:18awg:60m:30degC').map(([from = '', to = '', line = '', length, at]) => {
+    if (length === undefined) return { from, to, resistance: quantity('resistance')(line) };
+    const metres = quantity('length')(length);
+    return {
+      from,
+      to,
+      conductor: conductor(line),
+      length: metres,
+      ...(at === undefined ? {} : { temperature: quantity('temperature')(at) }),
+    };
+  });
+
+/** `left:5W,right:200mA`. */
+const taps: Reader = (text) =>
+  items(text, 2, 2, 'taps and what they draw, such as left:5W,right:200mA').map(([at = '', draw = '']) => {
+    for (const kind of ['power', 'current', 'resistance'] as const) {
+      try {
+        return { at, load: { [kind]: quantity(kind)(draw) } };
+      } catch (error) {
+        if (!isInputError(error)) throw error;
+      }
+    }
+    throw new InputError('unreadable', 'value', 'taps and what they draw, in W, A or ohm, such as left:5W,right:200mA', text);
+  });
+
 /** `24x4,2x3`: 24 ports of class 4, 2 of class 3. */
 const ports: Reader = (text) => {
   const groups = text.split(',').map((group) => /^(\d+)x([0-8])$/.exec(group.trim()));
@@ -123,6 +165,9 @@ const KEYS: Readonly<Record<string, readonly [path: string, read: Reader]>> = {
   reserve: ['reserve', (text) => (text.endsWith('%') ? (number(text.slice(0, -1)) as number) / 100 : number(text))],
   policy: ['policy', word],
   ports: ['ports', ports],
+  supplies: ['supplies', supplies],
+  sections: ['sections', sections],
+  taps: ['taps', taps],
 };
 
 /**

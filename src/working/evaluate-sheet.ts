@@ -55,9 +55,9 @@ type InRow<Item> = { readonly item: Item; readonly row?: ReadingRow; readonly in
  */
 export function evaluateSheet<Input>(sheet: Sheet<Input>, read: Reading, change: SheetChange = {}): Worked {
   const scope: Record<string, Measured> = {};
-  const given = (from: Reading, found: boolean): WorkedGiven[] =>
+  const given = (from: Reading, isFound: boolean): WorkedGiven[] =>
     placed(sheet.givens, from)
-      .filter(({ item }) => (item.found === true) === found)
+      .filter(({ item }) => (item.found === true) === isFound)
       .map(({ item, row, index }) => {
         const value = (row?.values ?? from.values)[item.symbol];
         if (value === undefined) throw new Error(`${item.symbol} has not been read`);
@@ -71,7 +71,7 @@ export function evaluateSheet<Input>(sheet: Sheet<Input>, read: Reading, change:
     return { ...figure, value: evaluateTo(formulaOf(formula.replaceAll('#', String(figure.number ?? 0))), scope, figure.unit) };
   });
   for (const { symbol, value, unit } of stated) scope[symbol] = measured(value, unit);
-  const reading = sheet.find === undefined ? read : sheet.find(change.givens === undefined ? read : restated(read, stated));
+  const reading = change.givens === undefined ? foundIn(sheet, read) : (sheet.find?.(restated(read, stated)) ?? read);
   const givens = sheet.find === undefined ? stated : [...stated, ...given(reading, true)];
 
   const steps: WorkedStep[] = [];
@@ -98,6 +98,16 @@ export function evaluateSheet<Input>(sheet: Sheet<Input>, read: Reading, change:
   const why = no ?? reading.no;
   const { passes } = reading;
   return { givens, steps, ...(passes === undefined ? {} : { passes }), ...(why === undefined ? {} : { no: why }) };
+}
+
+const found = new WeakMap<Reading, Reading>();
+
+/** The reading with what the sheet finds; a reading is gone over once, however many steps of it are then changed. */
+function foundIn<Input>({ find }: Sheet<Input>, reading: Reading): Reading {
+  if (find === undefined) return reading;
+  const known = found.get(reading) ?? find(reading);
+  found.set(reading, known);
+  return known;
 }
 
 /** The reading with its figures as they were mistaken. */
@@ -178,30 +188,22 @@ function writtenOut(
   formula: string,
   index: number,
   scope: Readonly<Record<string, Measured>>,
-  links: Readonly<Record<string, readonly string[]>> = {},
+  links: Readonly<Record<string, string>> = {},
 ): string {
-  return (
-    formula
-      // A sum over other rows, of which there may be none: then it goes with its sign.
-      .replaceAll(/( [+-] )\[<(\w+)>\]/g, (_whole, sign: string, link: string) => {
-        const symbols = links[link] ?? [];
-        const sum = symbols.join(' + ');
-        return symbols.length === 0 ? '' : `${sign}${symbols.length > 1 && sign === ' - ' ? `(${sum})` : sum}`;
-      })
-      .replaceAll(/<(\w+)>/g, (_whole, link: string) => links[link]?.[0] ?? '')
-      .replaceAll(/\[([^\]]*)\]/g, (_whole, inner: string) => {
-        const listed = inner.endsWith(',');
-        const term = listed ? inner.slice(0, -1) : inner;
-        const template = /[A-Za-z_]\w*#/.exec(term)?.[0] ?? '';
-        const stem = template.slice(0, -1);
-        const numbers = Object.keys(scope).flatMap((symbol) =>
-          symbol.startsWith(stem) && /^\d+$/.test(symbol.slice(stem.length)) ? [Number(symbol.slice(stem.length))] : [],
-        );
-        return numbers
-          .sort((a, b) => a - b)
-          .map((number) => term.replaceAll('#', String(number)))
-          .join(listed ? ', ' : ' + ');
-      })
-      .replaceAll('#', String(index))
-  );
+  return formula
+    .replaceAll(/<(\w+)>/g, (_whole, link: string) => links[link] ?? '')
+    .replaceAll(/\[([^\]]*)\]/g, (_whole, inner: string) => {
+      const listed = inner.endsWith(',');
+      const term = listed ? inner.slice(0, -1) : inner;
+      const template = /[A-Za-z_]\w*#/.exec(term)?.[0] ?? '';
+      const stem = template.slice(0, -1);
+      const numbers = Object.keys(scope).flatMap((symbol) =>
+        symbol.startsWith(stem) && /^\d+$/.test(symbol.slice(stem.length)) ? [Number(symbol.slice(stem.length))] : [],
+      );
+      return numbers
+        .sort((a, b) => a - b)
+        .map((number) => term.replaceAll('#', String(number)))
+        .join(listed ? ', ' : ' + ');
+    })
+    .replaceAll('#', String(index));
 }

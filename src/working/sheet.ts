@@ -32,16 +32,16 @@ export interface SheetGiven extends SheetFigure {
 /** A figure that is computed. */
 export interface SheetStep extends SheetFigure {
   /**
-   * In mathjs notation; `[R_#]` stands for `R_1 + R_2 + ...`, `[L_#,]` for `L_1, L_2, ...`. Of a row that is linked to others,
-   * `<from>` stands for the symbol that the link has, and `[<below>]` for the sum of all that it has; of none, the term is left out.
+   * In mathjs notation; `[R_#]` stands for `R_1 + R_2 + ...`, `[L_#,]` for `L_1, L_2, ...`, and of a row that is linked to others
+   * `<below>` for what its link of that name says.
    */
   readonly formula: string;
   /** Where the rule comes from; `row`: the row says. */
   readonly source: SourceKey | 'row';
   /** What the result of the core function calls it; `@` is what it calls the row. */
   readonly core?: string;
-  /** Of a least of a list: the symbol of the list. The label of the row that governs is then added to the meaning. */
-  readonly least?: string;
+  /** Of a least of a list, or of two: the symbols of the lists. The label of the row that governs is then added to the meaning. */
+  readonly least?: readonly string[];
   /** What it means where the figure is under 0. */
   readonly no?: SheetNo;
 }
@@ -84,8 +84,8 @@ export interface ReadingRow {
   readonly number?: number;
   /** What stands for `@` in what the core calls its figures; its place in the list, counted from 0, if absent. */
   readonly core?: string;
-  /** Figures of other rows, by their symbols. */
-  readonly links?: Readonly<Record<string, readonly string[]>>;
+  /** Pieces of formulas about other rows, by the name of the link. */
+  readonly links?: Readonly<Record<string, string>>;
 }
 
 /** Figures that are found by going round: what each pass came to. */

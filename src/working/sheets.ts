@@ -1,5 +1,6 @@
 /** Every sheet by its name: a new sheet is a file, a line in the type, and a line in the list. @module */
 import type { RunResistanceInput } from '../cable/run-resistance.ts';
+import type { NetworkInput } from '../circuit/network-problem.ts';
 import type { OperatingPointInput } from '../circuit/operating-point.ts';
 import type { VoltageDropInput } from '../circuit/voltage-drop.ts';
 import type { LoopResistanceInput } from '../conductor/loop-resistance.ts';
@@ -18,6 +19,7 @@ import { psePowerForSheet } from './sheets/pse-power-for.ts';
 import { type ResistanceAtTemperatureInput, resistanceAtTemperatureSheet } from './sheets/resistance-at-temperature.ts';
 import { type ResistancePerMetreInput, resistancePerMetreSheet } from './sheets/resistance-per-metre.ts';
 import { runResistanceSheet } from './sheets/run-resistance.ts';
+import { solveNetworkSheet } from './sheets/solve-network.ts';
 import { type ClassBudgetInput, switchBudgetSheet } from './sheets/switch-budget.ts';
 import { uniformWireSheet } from './sheets/uniform-wire.ts';
 import { voltageDropSheet } from './sheets/voltage-drop.ts';
@@ -42,6 +44,8 @@ export interface WorkingInputs {
   readonly mostPower: MostPowerInput;
   /** The drop along a two-wire circuit. */
   readonly voltageDrop: VoltageDropInput;
+  /** A small network of taps. */
+  readonly solveNetwork: NetworkInput;
   /** Power at a powered device. */
   readonly powerAtPd: PowerAtPdInput;
   /** Power that a port must source. */
@@ -66,6 +70,7 @@ export const sheets: { readonly [Name in WorkingName]: Sheet<WorkingInputs[Name]
   operatingPoint: operatingPointSheet,
   mostPower: mostPowerSheet,
   voltageDrop: voltageDropSheet,
+  solveNetwork: solveNetworkSheet,
   powerAtPd: powerAtPdSheet,
   psePowerFor: psePowerForSheet,
   maximumRun: maximumRunSheet,

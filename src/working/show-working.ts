@@ -34,7 +34,7 @@ export function showWorking<Name extends WorkingName>(name: Name, input: Working
   const { givens, steps, passes, no } = evaluateSheet(sheet, reading);
   const figures = new Map<string, WorkedGiven | WorkedStep>([...givens, ...steps].map((figure) => [figure.symbol, figure]));
   const placed = tablesOf(sheet, passes, [...givens, ...steps]);
-  const shownSteps = steps.map((step) => ({ ...shownStep(governing(step, steps), figures), ...placed.place(step) }));
+  const shownSteps = steps.map((step) => ({ ...shownStep(governing(step, [...givens, ...steps]), figures), ...placed.place(step) }));
   const results = shownSteps.filter(({ core }) => core !== undefined).map(resultOf);
   const last = shownSteps.at(-1);
   if (last === undefined) throw new Error(`the sheet ${name} has no step`);
@@ -82,9 +82,10 @@ export function sheetOf<Name extends WorkingName>(name: Name): Sheet<WorkingInpu
 }
 
 /** A least of a list says whose it is. */
-function governing(step: WorkedStep, steps: readonly WorkedStep[]): WorkedStep {
-  if (step.least === undefined) return step;
-  const governs = steps.find(({ template, value }) => template === step.least && value === step.value);
+function governing(step: WorkedStep, figures: readonly (WorkedGiven | WorkedStep)[]): WorkedStep {
+  const { least } = step;
+  if (least === undefined) return step;
+  const governs = figures.find(({ template, value }) => least.includes(template) && value === step.value);
   return { ...step, meaning: `${step.meaning} ${governs?.label ?? ''}` };
 }
 

@@ -25,14 +25,12 @@ export function tableOf(
   return {
     title,
     row,
-    columns: templates.map((template) =>
-      columnOf(own.find((figure) => figure.template === template) as WorkedGiven | WorkedStep, items, latexOf),
-    ),
+    columns: templates.map((template) => columnOf(columnFigure(own, template), items, latexOf)),
     rows: numbers.map((number) => ({
       label: own.find((figure) => figure.number === number)?.label ?? '',
       cells: templates.map((template) => {
         const figure = own.find((one) => one.number === number && one.template === template);
-        return figure === undefined ? null : cellOf(figure.value);
+        return figure === undefined ? null : cellOf(figure.value, false);
       }),
     })),
   };
@@ -45,8 +43,14 @@ export function passesTable({ title, says, columns, rows }: ReadingPasses): Work
     says,
     row: 'pass',
     columns: columns.map(({ symbol, meaning, unit, latex }) => ({ symbol, meaning, unit, latex: { symbol: latex } })),
-    rows: rows.map(({ label, values }) => ({ label, cells: values.map(cellOf) })),
+    rows: rows.map(({ label, values }) => ({ label, cells: values.map((value) => cellOf(value, true)) })),
   };
+}
+
+/** A figure that is given in some rows and computed in others is shown with its formula. */
+function columnFigure(figures: readonly (WorkedGiven | WorkedStep)[], template: string): WorkedGiven | WorkedStep {
+  const own = figures.filter((figure) => figure.template === template);
+  return (own.find((figure) => 'formula' in figure) ?? own[0]) as WorkedGiven | WorkedStep;
 }
 
 /** The column of a figure, its formula as it reads in any row. */
@@ -83,6 +87,6 @@ function general(text: string): string {
   return text.replaceAll('#', ROW);
 }
 
-function cellOf(value: number): WorkingCell {
-  return { value, shown: shownNumber(value, false), latex: latexNumber(value, false) };
+function cellOf(value: number, isFine: boolean): WorkingCell {
+  return { value, shown: shownNumber(value, isFine), latex: latexNumber(value, isFine) };
 }

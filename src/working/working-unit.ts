@@ -1,7 +1,7 @@
 /** Units of the working: how the trade spells each, what mathjs calls it, how LaTeX sets it. @module */
 
 /** A unit that a figure of a working is in; `1` for a number without one. */
-export type WorkingUnit = '1' | 'm' | 'mm' | 'mm²' | 'Ω' | 'Ω/m' | 'Ω·mm²/m' | 'MS/m' | '1/K' | '°C' | 'K' | 'V' | 'V²' | 'A' | 'W';
+export type WorkingUnit = '1' | 'm' | 'mm' | 'mm²' | 'Ω' | 'Ω/m' | 'Ω·mm²/m' | 'MS/m' | '1/K' | '°C' | 'K' | 'V' | 'V²' | 'A' | 'W' | 'S';
 
 /**
  * A temperature in °C is held as so many kelvins above 0 °C: only differences of it ever enter a formula, and mathjs would
@@ -23,4 +23,5 @@ export const WORKING_UNITS: Readonly<Record<WorkingUnit, { readonly mathjs: stri
   'V²': { mathjs: 'V^2', latex: '\\mathrm{V^{2}}' },
   A: { mathjs: 'A', latex: '\\mathrm{A}' },
   W: { mathjs: 'W', latex: '\\mathrm{W}' },
+  S: { mathjs: 'S', latex: '\\mathrm{S}' },
 };

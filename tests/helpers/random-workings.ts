@@ -4,11 +4,12 @@ import type { Random } from './random.ts';
 import { circuits } from './workings/circuits.ts';
 import { conductors } from './workings/conductors.ts';
 import type { Asked } from './workings/kit.ts';
+import { networks } from './workings/networks.ts';
 import { plans } from './workings/plans.ts';
 import { powered } from './workings/powered.ts';
 
 /** Of each sheet. */
-export const workings: { readonly [Name in WorkingName]: Asked<Name> } = { ...conductors, ...circuits, ...powered, ...plans };
+export const workings: { readonly [Name in WorkingName]: Asked<Name> } = { ...conductors, ...circuits, ...networks, ...powered, ...plans };
 
 /** Every name of a sheet. */
 export const NAMES: readonly WorkingName[] = Object.keys(workings) as WorkingName[];

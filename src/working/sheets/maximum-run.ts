@@ -427,7 +427,7 @@ export const maximumRunSheet: Sheet<MaximumRunInput> = {
     {
       symbol: 'L',
       meaning: 'the longest run, the shortest of these lengths; what governs is',
-      least: 'L_#',
+      least: ['L_#'],
       formula: 'min([L_#,])',
       unit: 'm',
       latex: 'L',

@@ -1,0 +1,219 @@
+/** A network as the rows of its sheet, and its node voltages found pass by pass. @module */
+import type { NetworkInput, NetworkSection, NetworkTap } from '../../circuit/network-problem.ts';
+import { InputError } from '../../quantity/input-error.ts';
+import type { Figures, Reading, ReadingRow } from '../sheet.ts';
+import { mostCarried, type NetworkFigures, type NodeLoad, networkPasses } from './network-passes.ts';
+import { networkTree } from './network-tree.ts';
+
+/** Kinds of load at one node, by what the givens call them. */
+export const KINDS = ['power', 'current', 'conductance'] as const;
+
+/** The case of a row whose node has loads of these kinds. */
+export function tapped(kinds: readonly string[]): string {
+  return `tapped: ${kinds.join(', ')}`;
+}
+
+/** A larger network is no worked example. */
+const MOST_SECTIONS = 24;
+/** Passes that are shown: the first ones, and the last. */
+const SHOWN = 6;
+
+/** Refuses what can be solved, but not shown. */
+export function requireSmall({ sections, taps }: NetworkInput): void {
+  for (const [list, items] of [
+    ['sections', sections],
+    ['taps', taps],
+  ] as const) {
+    if (items.length > MOST_SECTIONS)
+      throw new InputError('range', list, `at most ${MOST_SECTIONS}, in a network that is to be shown`, items.length);
+  }
+}
+
+/** The loop resistance of a section at its temperature. [Ω] */
+function ohmsOf({ resistance, conductor, length, temperature }: NetworkSection): number {
+  if (conductor === undefined) return resistance;
+  const { resistancePerMetre, temperatureCoefficient = 0 } = conductor;
+  return 2 * resistancePerMetre * (1 + temperatureCoefficient * ((temperature ?? 20) - 20)) * length;
+}
+
+/** The rows: supplies, branches from their ends inwards and from the supplies outwards, sections that close rings. */
+export function readNetwork(input: NetworkInput): Reading {
+  const { sections, taps } = input;
+  const tree = networkTree(input, ohmsOf);
+  const loads = new Map(tree.names.map((name) => [name, loadAt(taps, name)]));
+  const symbols = new Map([
+    ...tree.supplies.map(({ at }, index) => [at, `V0_${index + 1}`] as const),
+    ...tree.branches.map(({ to }, index) => [to, `W_${index + 1}`] as const),
+  ]);
+  const symbolOf = (name: string): string => symbols.get(name) as string;
+  // What leaves a node towards its other branches, and through sections that close rings.
+  const onwards = (name: string): string => {
+    const below = tree.branches.flatMap(({ from }, index) => (from === name ? [` + Is_${index + 1}`] : []));
+    const round = tree.rings.flatMap(({ from, to }, index) =>
+      from === to ? [] : from === name ? [` + Ix_${index + 1}`] : to === name ? [` - Ix_${index + 1}`] : [],
+    );
+    return [...below, ...round].join('');
+  };
+  const kindsIn = (some: readonly NodeLoad[]): (keyof NodeLoad)[] => KINDS.filter((kind) => some.some((load) => load[kind] > 0));
+  const [usual = 'current', ...others] = kindsIn([...loads.values()]);
+  const tap = (name: string, suffix: string): { values: Figures; cases: string[] } => {
+    const load = loads.get(name) as NodeLoad;
+    const { power, current, conductance } = load;
+    const own = kindsIn([load]);
+    // A node without a tap draws nothing, of the kind that there is elsewhere.
+    const kinds = own.length === 0 ? [usual] : own;
+    return {
+      values: { [`P${suffix}_#`]: power, [`J${suffix}_#`]: current, [`G${suffix}_#`]: conductance },
+      cases: [...kinds, tapped(kinds)],
+    };
+  };
+
+  const branchRows = tree.branches.map(({ section, from, to, asDrawn }, index) => {
+    const { values, cases } = sectionFigures(sections[section] as NetworkSection, '');
+    const own = tap(to, '');
+    return {
+      label: `${from} to ${to}`,
+      number: index + 1,
+      values: { ...values, ...own.values },
+      cases: [...cases, ...own.cases, asDrawn && tree.rings.length === 0 ? 'as drawn' : 'by hand'],
+      core: String(section),
+      links: { onwards: onwards(to), from: symbolOf(from).replace('W_', 'V_'), node: symbolOf(from) },
+    };
+  });
+  const anyTap = (name: string): boolean => kindsIn([loads.get(name) as NodeLoad]).length > 0;
+  const supplyRows = tree.supplies.map(({ at, voltage }, index) => {
+    const own = tap(at, '0');
+    const out = onwards(at);
+    const tappedHere = anyTap(at) || out === '';
+    return {
+      label: at,
+      values: { 'V0_#': voltage, ...own.values },
+      cases: [...(tappedHere ? [...own.cases, 'taps at it'] : ['no taps at it'])],
+      core: String(index),
+      links: { onwards: out, leaving: out.replace(/^ \+ /, '').replace(/^ - /, '-') },
+    };
+  });
+  const ringRows = tree.rings.map(({ section, from, to }) => ({
+    label: `${from} to ${to}`,
+    ...sectionFigures(sections[section] as NetworkSection, 'x'),
+    links: { a: symbolOf(from), b: symbolOf(to) },
+  }));
+  const zero = ringRows.findIndex(({ values }) => values['Rx_#'] === 0);
+  if (zero >= 0) {
+    throw new InputError(
+      'conflict',
+      `sections[${tree.rings[zero]?.section}].resistance`,
+      'more than 0 Ω: nothing decides what a bare section in a ring carries',
+      0,
+    );
+  }
+  const byLength = sections.some(({ conductor }) => conductor !== undefined);
+  const only = (kind: keyof NodeLoad): boolean => usual === kind && others.length === 0;
+  return {
+    values: { T_ref: 20 },
+    cases: [
+      tree.rings.length === 0 ? 'tree' : 'rings',
+      ...(byLength ? ['by length'] : []),
+      ...(only('power') && tree.supplies.every(({ at }) => !anyTap(at)) && tree.supplies.length === 1 ? ['powers from one supply'] : []),
+      ...(only('current') && tree.rings.length === 0 ? ['currents in a tree'] : []),
+    ],
+    rows: {
+      supply: supplyRows,
+      ring: ringRows,
+      inward: [...branchRows].reverse(),
+      outward: branchRows.map(({ links, core: _section, label, number }, index) => ({
+        label,
+        number,
+        values: {},
+        core: String(tree.names.indexOf(tree.branches[index]?.to ?? '')),
+        links,
+      })),
+    },
+  };
+}
+
+/** Loads of one kind at one node are added: powers, currents, conductances. */
+function loadAt(taps: readonly NetworkTap[], name: string): NodeLoad {
+  const own = taps.filter(({ at }) => String(at) === name).map(({ load }) => load);
+  const sum = (of: (load: NetworkTap['load']) => number | undefined): number => own.reduce((all, load) => all + (of(load) ?? 0), 0);
+  return {
+    power: sum(({ power }) => power),
+    current: sum(({ current }) => current),
+    conductance: sum(({ resistance }) => (resistance === undefined ? undefined : 1 / resistance)),
+  };
+}
+
+function sectionFigures(section: NetworkSection, suffix: string): { values: Figures; cases: string[] } {
+  if (section.conductor === undefined) return { values: { [`R${suffix}_#`]: section.resistance }, cases: ['in ohms'] };
+  const { resistancePerMetre, temperatureCoefficient = 0 } = section.conductor;
+  return {
+    values: {
+      [`r${suffix}20_#`]: resistancePerMetre,
+      [`alpha${suffix}_#`]: temperatureCoefficient,
+      [`T${suffix}_#`]: section.temperature ?? 20,
+      [`L${suffix}_#`]: section.length,
+    },
+    cases: ['in metres'],
+  };
+}
+
+/** The node voltages; or that there are none, with the share of the loads that the network does carry. */
+export function findVoltages(reading: Reading): Reading {
+  const { supply = [], ring = [], inward = [] } = reading.rows ?? {};
+  const outward = [...inward].reverse();
+  const network: NetworkFigures = {
+    held: new Map(supply.map(({ values }, index) => [`V0_${index + 1}`, values['V0_#'] as number])),
+    branches: outward.map(({ values, number, links }) => ({
+      from: links?.['node'] ?? '',
+      node: `W_${number}`,
+      resistance: ohmsIn(values, ''),
+      load: { power: values['P_#'] as number, current: values['J_#'] as number, conductance: values['G_#'] as number },
+    })),
+    rings: ring.map(({ values, links }) => ({ from: links?.['a'] ?? '', to: links?.['b'] ?? '', resistance: ohmsIn(values, 'x') })),
+  };
+  const { feasible, passes } = networkPasses(network);
+  const last = passes.at(-1);
+  const shown =
+    passes.length <= SHOWN + 1 ? [...passes.entries()] : [...passes.entries()].filter(([at]) => at < SHOWN || at === passes.length - 1);
+  const columns = outward.map(({ label, number }) => ({
+    symbol: `W_${number}`,
+    meaning: `voltage at ${label.slice(label.lastIndexOf(' to ') + 4)}`,
+    unit: 'V' as const,
+    latex: `W_{${number}}`,
+  }));
+  const table = {
+    title: 'Node voltages, pass by pass',
+    says: feasible
+      ? 'Pass 0 leaves the constant powers out; each pass then takes the current P/W of every tap as its tangent at the voltage before, and solves what is then linear. The voltages of the last pass are put to the proof below: the currents that follow from them lead back to them.'
+      : 'Pass 0 leaves the constant powers out; each pass then takes the current P/W of every tap as its tangent at the voltage before, and solves what is then linear. They lead to no voltages at which every load draws what it should.',
+    columns,
+    rows: shown.map(([at, volts]) => ({ label: String(at), values: columns.map(({ symbol }) => volts.get(symbol) as number) })),
+  };
+  const cases = reading.cases ?? [];
+  const withPasses = { ...reading, ...(outward.length === 0 || passes.length === 0 ? {} : { passes: table }) };
+  if (feasible && last !== undefined) {
+    const found = (row: ReadingRow): ReadingRow => ({ ...row, values: { ...row.values, 'W_#': last.get(`W_${row.number}`) as number } });
+    const shape = cases.includes('tree') ? 'carried by a tree' : 'carried by rings';
+    return {
+      ...withPasses,
+      cases: [...cases, 'carried', shape, outward.length === 0 ? 'supplies alone' : 'branches'],
+      rows: { ...reading.rows, inward: inward.map(found) },
+    };
+  }
+  const of = network.branches.some(({ load }) => load.power > 0) ? 'too much power' : 'too much current';
+  return {
+    ...withPasses,
+    values: { ...reading.values, q: mostCarried(network) },
+    cases: [...cases, 'not carried', of],
+    // Without voltages there are no currents to work out.
+    rows: {},
+    no: 'the network cannot carry these loads: there are no voltages at which all of them draw what they should',
+  };
+}
+
+/** As the sheet reckons it, from the figures of the row. */
+function ohmsIn(values: Figures, suffix: string): number {
+  const of = (name: string): number => values[`${name}_#`] as number;
+  const stated = values[`R${suffix}_#`];
+  return stated ?? 2 * of(`r${suffix}20`) * (1 + of(`alpha${suffix}`) * (of(`T${suffix}`) - 20)) * of(`L${suffix}`);
+}

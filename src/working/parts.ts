@@ -1,5 +1,6 @@
 /** A working in the order in which it is read: tables where their figures come up, steps between them. @module */
-import type { Working, WorkingGiven, WorkingStep, WorkingTable } from './working.ts';
+import { source } from '../sources/source.ts';
+import type { Working, WorkingColumn, WorkingGiven, WorkingStep, WorkingTable } from './working.ts';
 
 /** One thing to read: a step, or a table. */
 export type Part = { readonly step: WorkingStep; readonly table?: undefined } | { readonly table: WorkingTable; readonly step?: undefined };
@@ -26,4 +27,9 @@ export function partsOf({ steps, tables }: Working): Part[] {
 /** The givens that stand on their own. @internal */
 export function listedGivens({ givens }: Working): WorkingGiven[] {
   return givens.filter(({ table }) => table === undefined);
+}
+
+/** Where the columns of a table come from, each once. @internal */
+export function ruleTitles(columns: readonly WorkingColumn[]): string[] {
+  return [...new Set(columns.flatMap(({ source: key }) => (key === undefined ? [] : [source(key).title])))];
 }

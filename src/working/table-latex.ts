@@ -1,6 +1,6 @@
 /** A table of a working in Markdown and in LaTeX. @module */
-import { source } from '../sources/source.ts';
 import { cell, plain, sentence } from './latex-words.ts';
+import { ruleTitles } from './parts.ts';
 import type { WorkingColumn, WorkingTable } from './working.ts';
 import { WORKING_UNITS } from './working-unit.ts';
 
@@ -10,11 +10,12 @@ const SIDE_BY_SIDE = 7;
 /** What each column is, then the rows. @internal */
 export function tableMarkdown({ title, says, row, columns, rows }: WorkingTable, number: number): string[] {
   const inside = (lines: readonly string[]): string[] => lines.map((line) => (line === '' ? '' : `   ${line}`));
+  const rules = ruleTitles(columns);
   return [
     `${number}. ${sentence(title)}`,
     '',
     ...inside([
-      ...columns.map((column) => `- $${formulaOf(column)}$: ${cell(wordsOf(column))}`),
+      ...columns.map((column) => `- $${formulaOf(column)}$: ${cell(column.meaning)}`),
       '',
       `| ${row} | ${columns.map((column) => `$${headOf(column)}$`).join(' | ')} |`,
       `|---|${columns.map(() => '---:|').join('')}`,
@@ -23,6 +24,7 @@ export function tableMarkdown({ title, says, row, columns, rows }: WorkingTable,
       ),
       '',
       ...(says === undefined ? [] : [says, '']),
+      ...(rules.length === 0 ? [] : [`*${rules.join('; ')}*`, '']),
     ]),
   ];
 }
@@ -32,7 +34,7 @@ export function tableLatex({ title, says, row, columns, rows }: WorkingTable): s
   const lines = [
     `\\noindent ${plain(sentence(title))}:`,
     '\\begin{itemize}',
-    ...columns.map((column) => `  \\item $${formulaOf(column)}$: ${plain(wordsOf(column))}`),
+    ...columns.map((column) => `  \\item $${formulaOf(column)}$: ${plain(column.meaning)}`),
     '\\end{itemize}',
   ];
   for (let start = 0; start < columns.length; start += SIDE_BY_SIDE) {
@@ -50,7 +52,9 @@ export function tableLatex({ title, says, row, columns, rows }: WorkingTable): s
       '',
     );
   }
-  if (says !== undefined) lines.push(`\\noindent ${plain(says)}`);
+  if (says !== undefined) lines.push(`\\noindent ${plain(says)}`, '');
+  const rules = ruleTitles(columns);
+  if (rules.length > 0) lines.push(`\\noindent \\emph{${plain(rules.join('; '))}}`);
   return lines;
 }
 
@@ -60,8 +64,4 @@ function formulaOf({ latex }: WorkingColumn): string {
 
 function headOf({ latex, unit }: WorkingColumn): string {
   return unit === '1' ? latex.symbol : `${latex.symbol}\\,[${WORKING_UNITS[unit].latex}]`;
-}
-
-function wordsOf({ meaning, source: key }: WorkingColumn): string {
-  return `${meaning}${key === undefined ? '' : `; from ${source(key).title}`}`;
 }

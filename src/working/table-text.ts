@@ -1,5 +1,5 @@
 /** A table of a working in plain text. @module */
-import { source } from '../sources/source.ts';
+import { ruleTitles } from './parts.ts';
 import type { WorkingTable } from './working.ts';
 import { WIDTH, wrapped } from './wrapped.ts';
 
@@ -9,9 +9,9 @@ const GAP = 2;
 /** What each column is and by which formula, then the rows; columns that do not fit come in a second block. @internal */
 export function tableLines({ title, says, row, columns, rows }: WorkingTable, number: number): string[] {
   const lines = wrapped(title, `  ${number}. `.padEnd(5), LEAD);
-  for (const { symbol, unit, meaning, formula, source: key } of columns) {
+  for (const { symbol, unit, meaning, formula } of columns) {
     const head = `${LEAD}${symbol}${formula === undefined ? '' : ` = ${formula.replaceAll(' * ', ' · ')}`}`;
-    const words = `${meaning}${unit === '1' ? '' : `, ${unit}`}${key === undefined ? '' : `; from ${source(key).title}`}`;
+    const words = `${meaning}${unit === '1' ? '' : `, ${unit}`}`;
     lines.push(...wrapped(words, `${head}: `, `${LEAD}  `));
   }
   lines.push('');
@@ -32,6 +32,8 @@ export function tableLines({ title, says, row, columns, rows }: WorkingTable, nu
   }
   if (says !== undefined) lines.push(...wrapped(says, LEAD, LEAD));
   while (lines.at(-1) === '') lines.pop();
+  const rules = ruleTitles(columns);
+  if (rules.length > 0) lines.push('', ...wrapped(rules.join('; '), `${LEAD}from `, `${LEAD}     `));
   return lines;
 }
 

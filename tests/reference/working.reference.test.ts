@@ -127,3 +127,40 @@ test('IEEE 802.3af reflector, power_study msg00509: 12.95 W at 37 V is 350 mA, a
   expectPrinted(figure(working, 'voltageDrop'), '7');
   expectPrinted(working.result.value, '37');
 });
+
+test.each<readonly [string, number, number, readonly (readonly [string, number, number])[], readonly string[]]>([
+  [
+    'example 13.1, p. 313: 300 V, 0.01 Ω per 1000 m of each conductor',
+    300,
+    0.02 / 1000,
+    [
+      ['C', 500, 100],
+      ['D', 1000, 150],
+      ['E', 1600, 200],
+      ['B', 2000, 50],
+    ],
+    ['295.0', '291.0', '288.0', '287.6'],
+  ],
+  [
+    'example 13.3, p. 315: two trams at 2 km and 6 km, 0.28 Ω/km of wire and track',
+    600,
+    0.28 / 1000,
+    [
+      ['tram A', 2000, 40],
+      ['tram B', 6000, 20],
+    ],
+    ['566.4', '544.0'],
+  ],
+])('Mehta & Mehta, Principles of Power System (by the FOSSEE notebook), %s', (_example, voltage, loop, taps, printed) => {
+  const working = showWorking('solveNetwork', {
+    supplies: [{ at: 'A', voltage }],
+    sections: taps.map(([to, metres], i) => ({
+      from: taps[i - 1]?.[0] ?? 'A',
+      to,
+      resistance: loop * (metres - (taps[i - 1]?.[1] ?? 0)),
+    })),
+    taps: taps.map(([at, , current]) => ({ at, load: { current } })),
+  });
+  for (const [i, digits] of printed.entries()) expectPrinted(figure(working, `nodes[${i + 1}].voltage`), digits);
+  expectPrinted(working.result.value, printed.at(-1) as string);
+});

@@ -44,6 +44,8 @@ describe('farend work', () => {
     [['maximumRun', 'cable=cat5e', 'poeClass=4', 'cords=cord-24:5m,cord-26:3m:40degC'], 'L ='],
     [['powerAtPd', 'poeClass=8', 'run=cat6:80m:45degC,cord-26:5m'], 'P_av ='],
     [['switchBudget', 'capacity=370W', 'ports=12x4,2x3', 'reserve=10%'], 'P_all ='],
+    [['solveNetwork', 'supplies=rack:24V', 'sections=rack:left:2ohm,left:right:18awg:60m:20degC', 'taps=left:5W,right:5W'], '22.57 V'],
+    [['solveNetwork', 'supplies=a:24V,b:25V', 'sections=a:m:1ohm,m:b:1ohm', 'taps=m:200mA,m:96ohm'], 'V_low = 24 V'],
     [['uniformWire', 'resistivity=0.0172', 'length=20m', 'area=3.31mm2'], 'R = 0.1039 Ω'],
     [['resistanceAtTemperature', 'resistance=10ohm', 'temperature=20degC', 'coefficient=0.004', 'at=100degC'], 'R_2 = 13.2 Ω'],
   ])('%j', async (argv, words) => {
@@ -89,6 +91,9 @@ describe('farend work', () => {
     [['runResistance', 'segments=cat9:1m'], 'segments: expected'],
     [['runResistance', 'segments=cat5e'], 'segments: expected pieces of cable'],
     [['switchBudget', 'capacity=370W', 'ports=many'], 'ports: expected ports and their classes'],
+    [['solveNetwork', 'supplies=rack', 'sections=rack:left:2ohm', 'taps=left:5W'], 'supplies: expected supplies and their voltages'],
+    [['solveNetwork', 'supplies=rack:24V', 'sections=rack:left', 'taps=left:5W'], 'sections: expected sections'],
+    [['solveNetwork', 'supplies=rack:24V', 'sections=rack:left:2ohm', 'taps=left:5kg'], 'taps: expected taps and what they draw'],
     [['operatingPoint', 'supplyVoltage=1V..2V..3V'], 'supplyVoltage: expected a voltage'],
   ])('%j is refused in plain words', async (argv, words) => {
     const { code, out, complaints } = await run(...argv);

@@ -24,6 +24,13 @@ export const HEAT_SOURCES = {
     status: 'published',
     note: 'Read in the source of an open library of heat transfer. Emissivity 0.9 is an assumption.',
   },
+  'still-air': {
+    title: 'Air and radiation, textbook figures',
+    locus:
+      "Sutherland's viscosity (1.458e-6 and 110.4 K), a perfect gas of 287.05 J/(kg·K), conductivity 0.0242 W/(m·K) at 0 °C and as T^0.81, Prandtl number 0.707, 9.80665 m/s², 5.670374419e-8 W/(m²·K⁴)",
+    status: 'memory',
+    note: 'Good to about 2 % from -50 to 150 °C.',
+  },
   'bundle-rise-15': {
     title: 'TIA TSB-184-A, Guidelines for supporting power delivery over balanced twisted-pair cabling',
     locus: 'recommended temperature rise of a bundle: at most 15 K',

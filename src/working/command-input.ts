@@ -68,6 +68,14 @@ const voltage: Reader = (text) => {
   return high === undefined ? read(low) : { low: read(low), high: read(high) };
 };
 
+/** A diameter. */
+const millimetres: Reader = (text) => parseQuantity(text, { quantity: 'length' }).value * 1000;
+
+const yesOrNo: Reader = (text) => {
+  if (text !== 'yes' && text !== 'no') throw new InputError('unreadable', 'value', 'yes or no', text);
+  return text === 'yes';
+};
+
 /** `24x4,2x3`: 24 ports of class 4, 2 of class 3. */
 const ports: Reader = (text) => {
   const groups = text.split(',').map((group) => /^(\d+)x([0-8])$/.exec(group.trim()));
@@ -123,6 +131,21 @@ const KEYS: Readonly<Record<string, readonly [path: string, read: Reader]>> = {
   reserve: ['reserve', (text) => (text.endsWith('%') ? (number(text.slice(0, -1)) as number) / 100 : number(text))],
   policy: ['policy', word],
   ports: ['ports', ports],
+  code: ['code', word],
+  gauge: ['gauge', number],
+  bundle: ['bundle', number],
+  temperatureRating: ['temperatureRating', quantity('temperature')],
+  ambient: ['ambient', quantity('temperature')],
+  halfLoaded: ['halfLoaded', yesOrNo],
+  diameter: ['diameter', millimetres],
+  surfaceTemperature: ['surfaceTemperature', quantity('temperature')],
+  emissivity: ['emissivity', number],
+  pairCurrent: ['pairCurrent', quantity('current')],
+  energisedPairs: ['energisedPairs', number],
+  installation: ['installation', word],
+  filmCoefficient: ['installation.filmCoefficient', number],
+  thermalResistivity: ['installation.thermalResistivity', number],
+  outsideDiameter: ['outsideDiameter', millimetres],
 };
 
 /**

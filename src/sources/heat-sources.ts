@@ -13,6 +13,13 @@ export const HEAT_SOURCES = {
     status: 'derived',
     note: 'That the tests behind the table were made in closed conduit follows from another description of them.',
   },
+  'heated-cylinder': {
+    title: 'A heated cylinder in the steady state',
+    locus:
+      'from middle to surface Q ρ/(4 π), from surface to air Q/(π D h), the heat Q that of conductors as hot as the middle; N cables are 1.15 d √N across',
+    status: 'derived',
+    note: 'Hexagonal bundles of 7 to 91 are 1.13 to 1.15 times d √N across.',
+  },
   'wound-drum': {
     title: 'Cable left wound on its drum',
     locus: 'sheds its heat from the outer layer alone: unwind it before it is powered',

@@ -75,7 +75,7 @@ export const ampacitySheet: Sheet<AmpacityInput> = {
   steps: [
     {
       symbol: 'm_g',
-      meaning: 'how many numbers of gauge the table still goes beyond this one; under 0 it has none',
+      meaning: 'numbers of gauge left before the table ends; under 0 it has no such wire',
       formula: 'g_max - g',
       unit: '1',
       latex: 'm_{g}',
@@ -84,7 +84,7 @@ export const ampacitySheet: Sheet<AmpacityInput> = {
     },
     {
       symbol: 'm_N',
-      meaning: 'how many more cables the table goes to; under 0 it has none',
+      meaning: 'cables left before the table ends; under 0 it has no such bundle',
       formula: 'N_max - N',
       unit: '1',
       latex: 'm_{N}',
@@ -93,7 +93,7 @@ export const ampacitySheet: Sheet<AmpacityInput> = {
     },
     {
       symbol: 'm_T',
-      meaning: 'how much warmer the air may be before there is no factor; under 0 there is none',
+      meaning: 'how much warmer the air may be before the factors end; under 0 there is none',
       formula: 'T_max - T_a',
       unit: 'K',
       latex: 'm_{T}',

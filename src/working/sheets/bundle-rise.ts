@@ -20,8 +20,6 @@ const BALANCE = 'balance';
 const RUNS_AWAY = 'runs away';
 const LOADED = 'loaded and found';
 
-const NO_STEADY_STATE = 'there is no steady state below 400 °C: it gets hotter and hotter';
-
 const cableGivens: readonly SheetGiven[] = [
   {
     symbol: 'r_20',
@@ -116,7 +114,7 @@ const leadSteps: readonly SheetStep[] = [
     formula: '1.15 * d * sqrt(N)',
     unit: 'mm',
     latex: 'D',
-    source: 'bundle-model-open-air',
+    source: 'heated-cylinder',
     core: 'diameter',
     when: 'several cables',
   },
@@ -126,7 +124,7 @@ const leadSteps: readonly SheetStep[] = [
     formula: 'd',
     unit: 'mm',
     latex: 'D',
-    source: 'bundle-model-open-air',
+    source: 'heated-cylinder',
     core: 'diameter',
     when: 'one cable',
   },
@@ -136,7 +134,7 @@ const leadSteps: readonly SheetStep[] = [
     formula: 'rho / (4 * pi)',
     unit: 'K·m/W',
     latex: 'R_{i}',
-    source: 'bundle-model-open-air',
+    source: 'heated-cylinder',
     when: LAID,
   },
 ];
@@ -147,7 +145,7 @@ const surfaceStep: SheetStep = {
   formula: 'T_a + theta',
   unit: '°C',
   latex: 'T_{s}',
-  source: 'bundle-model-open-air',
+  source: 'heated-cylinder',
 };
 
 /** With the middle as hot as the model goes: more heat is made than shed. */
@@ -158,7 +156,7 @@ const runawaySteps: readonly SheetStep[] = [
     formula: 'theta / R_s',
     unit: 'W/m',
     latex: 'Q_{\\mathrm{out}}',
-    source: 'bundle-model-open-air',
+    source: 'heated-cylinder',
   },
   {
     symbol: 'T_m',
@@ -166,7 +164,7 @@ const runawaySteps: readonly SheetStep[] = [
     formula: 'T_a + theta + Q_out * R_i',
     unit: '°C',
     latex: 'T_{m}',
-    source: 'bundle-model-open-air',
+    source: 'heated-cylinder',
   },
   {
     symbol: 'Q_in',
@@ -178,12 +176,12 @@ const runawaySteps: readonly SheetStep[] = [
   },
   {
     symbol: 'B',
-    meaning: 'heat shed less heat made; under 0 it heats on',
+    meaning: 'heat shed less heat made, the middle at its hottest; under 0 it still heats up',
     formula: 'Q_out - Q_in',
     unit: 'W/m',
     latex: 'B',
-    source: 'bundle-model-open-air',
-    no: { says: NO_STEADY_STATE, steps: [] },
+    source: 'heated-cylinder',
+    no: { says: 'there is no steady state below 400 °C: even there more heat is made than shed', steps: [] },
   },
 ].map((step) => ({ ...step, when: RUNS_AWAY }) as SheetStep);
 
@@ -195,7 +193,7 @@ const balanceSteps: readonly SheetStep[] = [
     formula: 'Q_20 * (R_i + R_s)',
     unit: 'K',
     latex: 'G',
-    source: 'bundle-model-open-air',
+    source: 'heated-cylinder',
   },
   {
     symbol: 'w',
@@ -207,21 +205,21 @@ const balanceSteps: readonly SheetStep[] = [
   },
   {
     symbol: 'b',
-    meaning: 'what is left of each kelvin once the heat that it adds is shed; under 0 each kelvin adds more than it sheds',
+    meaning: 'one kelvin less what its own extra heat adds to it; under 0 the heating feeds itself',
     formula: '1 - alpha * G',
     unit: '1',
     latex: 'b',
-    source: 'bundle-model-open-air',
-    no: { says: NO_STEADY_STATE, steps: [] },
+    source: 'heated-cylinder',
+    no: { says: 'there is no steady state: each kelvin adds more heat than it sheds', steps: [] },
   },
   {
     symbol: 'm_T',
-    meaning: 'how far the middle, G w / b above the air, stays under the hottest that the model goes; under 0 it has no answer',
+    meaning: 'how far under the hottest that the model goes the middle stays, G w / b above the air',
     formula: 'T_max - T_a - G * w / b',
     unit: 'K',
     latex: 'm_{T}',
-    source: 'bundle-model-open-air',
-    no: { says: NO_STEADY_STATE, steps: [] },
+    source: 'heated-cylinder',
+    no: { says: 'there is no steady state below 400 °C, the hottest that the model goes', steps: [] },
   },
   {
     symbol: 'T_m',
@@ -229,7 +227,7 @@ const balanceSteps: readonly SheetStep[] = [
     formula: 'T_a + G * w / b',
     unit: '°C',
     latex: 'T_{m}',
-    source: 'bundle-model-open-air',
+    source: 'heated-cylinder',
     core: 'conductorTemperature',
   },
   {
@@ -256,7 +254,7 @@ const balanceSteps: readonly SheetStep[] = [
     formula: 'Q * R_s',
     unit: 'K',
     latex: '\\theta_{s}',
-    source: 'bundle-model-open-air',
+    source: 'heated-cylinder',
     core: 'surfaceRise',
   },
 ].map((step) => ({ ...step, when: BALANCE }) as SheetStep);
@@ -298,27 +296,27 @@ export const bundleRiseSheet: Sheet<BundleRiseInput> = {
       formula: '1 / (pi * D * h)',
       unit: 'K·m/W',
       latex: 'R_{s}',
-      source: 'bundle-model-open-air',
+      source: 'heated-cylinder',
       when: LAID,
     },
     ...runawaySteps,
     ...balanceSteps,
     {
       symbol: 'k',
-      meaning: 'that, over the rise that was found: 1, so heat made is heat shed',
+      meaning: 'that, over what was found pass by pass: 1, so heat made is heat shed',
       formula: 'theta_s / theta',
       unit: '1',
       latex: 'k',
-      source: 'bundle-model-open-air',
+      source: 'heated-cylinder',
       when: LOADED,
     },
     {
       symbol: 'theta_m',
-      meaning: 'rise: the middle above the air, as that heat flows from the middle to the surface, and on to the air',
+      meaning: 'rise of the middle above the air: from the middle to the surface, and on to the air',
       formula: 'Q * R_i + theta_s',
       unit: 'K',
       latex: '\\theta_{m}',
-      source: 'bundle-model-open-air',
+      source: 'heated-cylinder',
       core: 'rise',
       when: BALANCE,
     },

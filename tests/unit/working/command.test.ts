@@ -45,6 +45,11 @@ describe('farend work', () => {
     [['powerAtPd', 'poeClass=8', 'run=cat6:80m:45degC,cord-26:5m'], 'P_av ='],
     [['switchBudget', 'capacity=370W', 'ports=12x4,2x3', 'reserve=10%'], 'P_all ='],
     [['uniformWire', 'resistivity=0.0172', 'length=20m', 'area=3.31mm2'], 'R = 0.1039 Ω'],
+    [['ampacity', 'code=NEC 2017', 'gauge=23', 'bundle=7'], 'I_max = 1.2 A'],
+    [['ampacity', 'code=NEC 2017', 'gauge=24', 'bundle=37', 'temperatureRating=60degC', 'halfLoaded=yes'], 'I_max = 0.84 A'],
+    [['filmCoefficient', 'diameter=60mm', 'surfaceTemperature=55degC', 'ambient=45degC'], 'h = 10.85 W/(m²·K)'],
+    [['bundleRise', 'cable=cat5e', 'bundle=100', 'pairCurrent=600mA', 'ambient=23degC', 'installation=open-air'], 'theta_m = 6.933 K'],
+    [['bundleRise', 'cable=cat6', 'bundle=50', 'pairCurrent=0.6A', 'filmCoefficient=4', 'thermalResistivity=8'], 'theta_m ='],
     [['resistanceAtTemperature', 'resistance=10ohm', 'temperature=20degC', 'coefficient=0.004', 'at=100degC'], 'R_2 = 13.2 Ω'],
   ])('%j', async (argv, words) => {
     const { code, out, complaints } = await run(...argv);
@@ -89,6 +94,7 @@ describe('farend work', () => {
     [['runResistance', 'segments=cat9:1m'], 'segments: expected'],
     [['runResistance', 'segments=cat5e'], 'segments: expected pieces of cable'],
     [['switchBudget', 'capacity=370W', 'ports=many'], 'ports: expected ports and their classes'],
+    [['ampacity', 'code=NEC 2017', 'gauge=23', 'bundle=7', 'halfLoaded=maybe'], 'halfLoaded: expected yes or no'],
     [['operatingPoint', 'supplyVoltage=1V..2V..3V'], 'supplyVoltage: expected a voltage'],
   ])('%j is refused in plain words', async (argv, words) => {
     const { code, out, complaints } = await run(...argv);

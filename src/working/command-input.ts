@@ -68,6 +68,14 @@ const voltage: Reader = (text) => {
   return high === undefined ? read(low) : { low: read(low), high: read(high) };
 };
 
+/** `8x300mA,4x0A`: eight conductors of 300 mA, four of none. */
+const currents = (text: string): number[] =>
+  text.split(',').flatMap((group) => {
+    const [, count = '1', each = ''] = /^(?:(\d+)x)?(.*)$/.exec(group.trim()) ?? [];
+    if (!(Number(count) <= 10_000)) throw new InputError('unreadable', 'value', 'currents, such as 8x300mA,4x0A', text);
+    return Array<number>(Number(count)).fill(parseQuantity(each, { quantity: 'current' }).value);
+  });
+
 /** A diameter. */
 const millimetres: Reader = (text) => parseQuantity(text, { quantity: 'length' }).value * 1000;
 
@@ -146,6 +154,7 @@ const KEYS: Readonly<Record<string, readonly [path: string, read: Reader]>> = {
   filmCoefficient: ['installation.filmCoefficient', number],
   thermalResistivity: ['installation.thermalResistivity', number],
   outsideDiameter: ['outsideDiameter', millimetres],
+  conductorCurrents: ['conductorCurrents', currents],
 };
 
 /**

@@ -21,6 +21,7 @@ import { type MostPowerInput, mostPowerSheet } from './sheets/most-power.ts';
 import { operatingPointSheet } from './sheets/operating-point.ts';
 import { powerAtPdSheet } from './sheets/power-at-pd.ts';
 import { psePowerForSheet } from './sheets/pse-power-for.ts';
+import { type RemotePoweringInput, remotePoweringSheet } from './sheets/remote-powering.ts';
 import { type ResistanceAtTemperatureInput, resistanceAtTemperatureSheet } from './sheets/resistance-at-temperature.ts';
 import { type ResistancePerMetreInput, resistancePerMetreSheet } from './sheets/resistance-per-metre.ts';
 import { runResistanceSheet } from './sheets/run-resistance.ts';
@@ -62,6 +63,8 @@ export interface WorkingInputs {
   readonly filmCoefficient: FilmCoefficientInput;
   /** How hot the middle of a bundle gets. */
   readonly bundleRise: BundleRiseInput;
+  /** The mean current of the conductors of a bundle. */
+  readonly remotePowering: RemotePoweringInput;
 }
 
 /** The name of a calculation that can be shown. */
@@ -85,4 +88,5 @@ export const sheets: { readonly [Name in WorkingName]: Sheet<WorkingInputs[Name]
   ampacity: ampacitySheet,
   filmCoefficient: filmCoefficientSheet,
   bundleRise: bundleRiseSheet,
+  remotePowering: remotePoweringSheet,
 };

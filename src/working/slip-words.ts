@@ -22,6 +22,7 @@ export const SLIP_WORDS = {
   'pair-current-for-conductor-current':
     'the current of a pair was taken for that of each of its two wires: the heat comes out four times as much',
   'ambient-factor-left-out': 'the factor for the air around the bundle was left out: the figure of the table is for air of 30 °C',
+  'idle-conductors-left-out': 'conductors without current were left out of the mean: it is over every conductor',
   'radiation-left-out': 'convection alone was counted: a warm surface radiates as well',
   'celsius-for-kelvin': 'radiation was reckoned from temperatures in °C: it goes by the temperature above absolute zero',
   'times-thousand': 'the answer is a thousand times too large: milli, or kilo, in its unit',

@@ -3,6 +3,7 @@ import { cable } from '../../../src/cable/cable.ts';
 import { ampacity } from '../../../src/cable/heat/ampacity.ts';
 import { bundleRise } from '../../../src/cable/heat/bundle-rise.ts';
 import { filmCoefficient } from '../../../src/cable/heat/film-coefficient.ts';
+import { remotePowering } from '../../../src/cable/heat/remote-powering.ts';
 import { logUniform, pick, uniform, whole } from '../random.ts';
 import { type Asked, again, figureOf, number } from './kit.ts';
 
@@ -90,9 +91,26 @@ const bundleRiseAsked: Asked<'bundleRise'> = {
   ],
 };
 
+const remotePoweringAsked: Asked<'remotePowering'> = {
+  question: (random) => ({
+    conductorCurrents: Array.from({ length: whole(random, 1, 12) }, () => pick(random, [0, 0.3, 0.3, logUniform(random, 0.001, 2)])),
+  }),
+  answer: ({ conductorCurrents }) => remotePowering(conductorCurrents),
+  mistakes: [
+    {
+      slip: 'idle-conductors-left-out',
+      make: ({ conductorCurrents }) => {
+        const loaded = conductorCurrents.filter((current) => current > 0);
+        return loaded.length === 0 ? undefined : remotePowering(loaded).meanConductorCurrent;
+      },
+    },
+  ],
+};
+
 /** By name. */
-export const heat: { readonly [Name in 'ampacity' | 'filmCoefficient' | 'bundleRise']: Asked<Name> } = {
+export const heat: { readonly [Name in 'ampacity' | 'filmCoefficient' | 'bundleRise' | 'remotePowering']: Asked<Name> } = {
   ampacity: ampacityAsked,
   filmCoefficient: filmCoefficientAsked,
   bundleRise: bundleRiseAsked,
+  remotePowering: remotePoweringAsked,
 };

@@ -133,3 +133,11 @@ describe('an ampacity that the table does not have', () => {
     expect(working.no).toContain(words);
   });
 });
+
+test('the mean is over every conductor, and says how much room each category has', () => {
+  const working = showWorking('remotePowering', { conductorCurrents: [0.3, 0.3, 0.3, 0] });
+  expectWithin(working.result.value, 0.225, 1e-12);
+  expectWithin(step(working, 'm_RP1'), 4 * 0.212 - 0.9, 1e-12);
+  expectWithin(step(working, 'm_RP2'), 1.1, 1e-12);
+  expect(showWorking('remotePowering', { conductorCurrents: [0, 0] }).result.value).toBe(0);
+});

@@ -50,6 +50,7 @@ describe('farend work', () => {
     [['filmCoefficient', 'diameter=60mm', 'surfaceTemperature=55degC', 'ambient=45degC'], 'h = 10.85 W/(m²·K)'],
     [['bundleRise', 'cable=cat5e', 'bundle=100', 'pairCurrent=600mA', 'ambient=23degC', 'installation=open-air'], 'theta_m = 6.933 K'],
     [['bundleRise', 'cable=cat6', 'bundle=50', 'pairCurrent=0.6A', 'filmCoefficient=4', 'thermalResistivity=8'], 'theta_m ='],
+    [['remotePowering', 'conductorCurrents=3x300mA,0A'], 'I_mean = 0.225 A'],
     [['resistanceAtTemperature', 'resistance=10ohm', 'temperature=20degC', 'coefficient=0.004', 'at=100degC'], 'R_2 = 13.2 Ω'],
   ])('%j', async (argv, words) => {
     const { code, out, complaints } = await run(...argv);
@@ -95,6 +96,7 @@ describe('farend work', () => {
     [['runResistance', 'segments=cat5e'], 'segments: expected pieces of cable'],
     [['switchBudget', 'capacity=370W', 'ports=many'], 'ports: expected ports and their classes'],
     [['ampacity', 'code=NEC 2017', 'gauge=23', 'bundle=7', 'halfLoaded=maybe'], 'halfLoaded: expected yes or no'],
+    [['remotePowering', 'conductorCurrents=99999x0.3A'], 'conductorCurrents: expected currents'],
     [['operatingPoint', 'supplyVoltage=1V..2V..3V'], 'supplyVoltage: expected a voltage'],
   ])('%j is refused in plain words', async (argv, words) => {
     const { code, out, complaints } = await run(...argv);

@@ -174,6 +174,10 @@ export function inputFrom(name: WorkingName, words: readonly string[]): Record<s
     const [path, read] = KEYS[key] as readonly [string, Reader];
     const [outer = '', inner] = path.split('.');
     const value = readAs(key, read, text.slice(at + 1));
+    const stated = input[outer];
+    if (stated !== undefined && (typeof stated === 'string' ? inner !== undefined : typeof value === 'string')) {
+      throw new InputError('conflict', key, `no other word about the ${outer}`, text);
+    }
     if (inner === undefined) input[outer] = value;
     else input[outer] = { ...(input[outer] as object | undefined), [inner]: value };
   }

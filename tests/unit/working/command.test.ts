@@ -96,6 +96,8 @@ describe('farend work', () => {
     [['runResistance', 'segments=cat5e'], 'segments: expected pieces of cable'],
     [['switchBudget', 'capacity=370W', 'ports=many'], 'ports: expected ports and their classes'],
     [['ampacity', 'code=NEC 2017', 'gauge=23', 'bundle=7', 'halfLoaded=maybe'], 'halfLoaded: expected yes or no'],
+    [['bundleRise', 'installation=open-air', 'filmCoefficient=4'], 'filmCoefficient: expected no other word about the installation'],
+    [['bundleRise', 'filmCoefficient=4', 'installation=open-air'], 'installation: expected no other word about the installation'],
     [['remotePowering', 'conductorCurrents=99999x0.3A'], 'conductorCurrents: expected currents'],
     [['operatingPoint', 'supplyVoltage=1V..2V..3V'], 'supplyVoltage: expected a voltage'],
   ])('%j is refused in plain words', async (argv, words) => {

@@ -13,6 +13,13 @@ export const HEAT_SOURCES = {
     status: 'derived',
     note: 'That the tests behind the table were made in closed conduit follows from another description of them.',
   },
+  'heated-cylinder': {
+    title: 'A heated cylinder in the steady state',
+    locus:
+      'from middle to surface Q ρ/(4 π), from surface to air Q/(π D h), the heat Q that of conductors as hot as the middle; N cables are 1.15 d √N across',
+    status: 'derived',
+    note: 'Hexagonal bundles of 7 to 91 are 1.13 to 1.15 times d √N across.',
+  },
   'wound-drum': {
     title: 'Cable left wound on its drum',
     locus: 'sheds its heat from the outer layer alone: unwind it before it is powered',
@@ -23,6 +30,13 @@ export const HEAT_SOURCES = {
     locus: 'the correlation for all Rayleigh numbers up to 1e12',
     status: 'published',
     note: 'Read in the source of an open library of heat transfer. Emissivity 0.9 is an assumption.',
+  },
+  'still-air': {
+    title: 'Air and radiation, textbook figures',
+    locus:
+      "Sutherland's viscosity (1.458e-6 and 110.4 K), a perfect gas of 287.05 J/(kg·K), conductivity 0.0242 W/(m·K) at 0 °C and as T^0.81, Prandtl number 0.707, 9.80665 m/s², 5.670374419e-8 W/(m²·K⁴)",
+    status: 'memory',
+    note: 'Good to about 2 % from -50 to 150 °C.',
   },
   'bundle-rise-15': {
     title: 'TIA TSB-184-A, Guidelines for supporting power delivery over balanced twisted-pair cabling',

@@ -109,6 +109,21 @@ const taps: Reader = (text) =>
     }
     throw new InputError('unreadable', 'value', 'taps and what they draw, in W, A or ohm, such as left:5W,right:200mA', text);
   });
+/** `8x300mA,4x0A`: eight conductors of 300 mA, four of none. */
+const currents = (text: string): number[] =>
+  text.split(',').flatMap((group) => {
+    const [, count = '1', each = ''] = /^(?:(\d+)x)?(.*)$/.exec(group.trim()) ?? [];
+    if (!(Number(count) <= 10_000)) throw new InputError('unreadable', 'value', 'currents, such as 8x300mA,4x0A', text);
+    return Array<number>(Number(count)).fill(parseQuantity(each, { quantity: 'current' }).value);
+  });
+
+/** A diameter. */
+const millimetres: Reader = (text) => parseQuantity(text, { quantity: 'length' }).value * 1000;
+
+const yesOrNo: Reader = (text) => {
+  if (text !== 'yes' && text !== 'no') throw new InputError('unreadable', 'value', 'yes or no', text);
+  return text === 'yes';
+};
 
 /** `24x4,2x3`: 24 ports of class 4, 2 of class 3. */
 const ports: Reader = (text) => {
@@ -168,6 +183,22 @@ const KEYS: Readonly<Record<string, readonly [path: string, read: Reader]>> = {
   supplies: ['supplies', supplies],
   sections: ['sections', sections],
   taps: ['taps', taps],
+  code: ['code', word],
+  gauge: ['gauge', number],
+  bundle: ['bundle', number],
+  temperatureRating: ['temperatureRating', quantity('temperature')],
+  ambient: ['ambient', quantity('temperature')],
+  halfLoaded: ['halfLoaded', yesOrNo],
+  diameter: ['diameter', millimetres],
+  surfaceTemperature: ['surfaceTemperature', quantity('temperature')],
+  emissivity: ['emissivity', number],
+  pairCurrent: ['pairCurrent', quantity('current')],
+  energisedPairs: ['energisedPairs', number],
+  installation: ['installation', word],
+  filmCoefficient: ['installation.filmCoefficient', number],
+  thermalResistivity: ['installation.thermalResistivity', number],
+  outsideDiameter: ['outsideDiameter', millimetres],
+  conductorCurrents: ['conductorCurrents', currents],
 };
 
 /**
@@ -187,6 +218,10 @@ export function inputFrom(name: WorkingName, words: readonly string[]): Record<s
     const [path, read] = KEYS[key] as readonly [string, Reader];
     const [outer = '', inner] = path.split('.');
     const value = readAs(key, read, text.slice(at + 1));
+    const stated = input[outer];
+    if (stated !== undefined && (typeof stated === 'string' ? inner !== undefined : typeof value === 'string')) {
+      throw new InputError('conflict', key, `no other word about the ${outer}`, text);
+    }
     if (inner === undefined) input[outer] = value;
     else input[outer] = { ...(input[outer] as object | undefined), [inner]: value };
   }

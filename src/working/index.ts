@@ -2,6 +2,7 @@
 export { type AnswerReview, type FoundSlip, type ReviewOptions, reviewAnswer } from './review-answer.ts';
 export type { AwgWorkingInput } from './sheets/awg.ts';
 export type { MostPowerInput } from './sheets/most-power.ts';
+export type { RemotePoweringInput } from './sheets/remote-powering.ts';
 export type { ResistanceAtTemperatureInput } from './sheets/resistance-at-temperature.ts';
 export type { ResistancePerMetreInput } from './sheets/resistance-per-metre.ts';
 export type { ClassBudgetInput } from './sheets/switch-budget.ts';

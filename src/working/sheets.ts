@@ -1,4 +1,7 @@
 /** Every sheet by its name: a new sheet is a file, a line in the type, and a line in the list. @module */
+import type { AmpacityInput } from '../cable/heat/ampacity.ts';
+import type { BundleRiseInput } from '../cable/heat/bundle-rise.ts';
+import type { FilmCoefficientInput } from '../cable/heat/film-coefficient.ts';
 import type { RunResistanceInput } from '../cable/run-resistance.ts';
 import type { NetworkInput } from '../circuit/network-problem.ts';
 import type { OperatingPointInput } from '../circuit/operating-point.ts';
@@ -9,13 +12,17 @@ import type { PowerAtPdInput } from '../ethernet/power-at-pd.ts';
 import type { PsePowerForInput } from '../ethernet/pse-power-for.ts';
 import type { MaximumRunInput } from '../plan/maximum-run.ts';
 import type { Sheet } from './sheet.ts';
+import { ampacitySheet } from './sheets/ampacity.ts';
 import { type AwgWorkingInput, awgSheet } from './sheets/awg.ts';
+import { bundleRiseSheet } from './sheets/bundle-rise.ts';
+import { filmCoefficientSheet } from './sheets/film-coefficient.ts';
 import { loopResistanceSheet } from './sheets/loop-resistance.ts';
 import { maximumRunSheet } from './sheets/maximum-run.ts';
 import { type MostPowerInput, mostPowerSheet } from './sheets/most-power.ts';
 import { operatingPointSheet } from './sheets/operating-point.ts';
 import { powerAtPdSheet } from './sheets/power-at-pd.ts';
 import { psePowerForSheet } from './sheets/pse-power-for.ts';
+import { type RemotePoweringInput, remotePoweringSheet } from './sheets/remote-powering.ts';
 import { type ResistanceAtTemperatureInput, resistanceAtTemperatureSheet } from './sheets/resistance-at-temperature.ts';
 import { type ResistancePerMetreInput, resistancePerMetreSheet } from './sheets/resistance-per-metre.ts';
 import { runResistanceSheet } from './sheets/run-resistance.ts';
@@ -54,6 +61,14 @@ export interface WorkingInputs {
   readonly maximumRun: MaximumRunInput;
   /** The budget of a switch by class. */
   readonly switchBudget: ClassBudgetInput;
+  /** What a code allows each conductor of a bundle. */
+  readonly ampacity: AmpacityInput;
+  /** How a warm cylinder sheds heat to still air. */
+  readonly filmCoefficient: FilmCoefficientInput;
+  /** How hot the middle of a bundle gets. */
+  readonly bundleRise: BundleRiseInput;
+  /** The mean current of the conductors of a bundle. */
+  readonly remotePowering: RemotePoweringInput;
 }
 
 /** The name of a calculation that can be shown. */
@@ -75,4 +90,8 @@ export const sheets: { readonly [Name in WorkingName]: Sheet<WorkingInputs[Name]
   psePowerFor: psePowerForSheet,
   maximumRun: maximumRunSheet,
   switchBudget: switchBudgetSheet,
+  ampacity: ampacitySheet,
+  filmCoefficient: filmCoefficientSheet,
+  bundleRise: bundleRiseSheet,
+  remotePowering: remotePoweringSheet,
 };

@@ -19,6 +19,12 @@ export const SLIP_WORDS = {
   'unstable-root': 'the other root of the quadratic was taken, at which no load settles',
   'class-power-for-pd-power': 'the power of the class at the port was taken for the power at the device',
   'percent-of-wrong-voltage': 'the drop was set against the voltage at the load, not that of the supply',
+  'pair-current-for-conductor-current':
+    'the current of a pair was taken for that of each of its two wires: the heat comes out four times as much',
+  'ambient-factor-left-out': 'the factor for the air around the bundle was left out: the figure of the table is for air of 30 °C',
+  'idle-conductors-left-out': 'conductors without current were left out of the mean: it is over every conductor',
+  'radiation-left-out': 'convection alone was counted: a warm surface radiates as well',
+  'celsius-for-kelvin': 'radiation was reckoned from temperatures in °C: it goes by the temperature above absolute zero',
   'times-thousand': 'the answer is a thousand times too large: milli, or kilo, in its unit',
   'over-thousand': 'the answer is a thousand times too small: milli, or kilo, in its unit',
   'per-100-m-for-per-km': 'a resistance in Ω/100 m was used as if it were in Ω/km',

@@ -3,13 +3,21 @@ import type { WorkingInputs, WorkingName } from '../../src/working/index.ts';
 import type { Random } from './random.ts';
 import { circuits } from './workings/circuits.ts';
 import { conductors } from './workings/conductors.ts';
+import { heat } from './workings/heat.ts';
 import type { Asked } from './workings/kit.ts';
 import { networks } from './workings/networks.ts';
 import { plans } from './workings/plans.ts';
 import { powered } from './workings/powered.ts';
 
 /** Of each sheet. */
-export const workings: { readonly [Name in WorkingName]: Asked<Name> } = { ...conductors, ...circuits, ...networks, ...powered, ...plans };
+export const workings: { readonly [Name in WorkingName]: Asked<Name> } = {
+  ...conductors,
+  ...circuits,
+  ...networks,
+  ...powered,
+  ...plans,
+  ...heat,
+};
 
 /** Every name of a sheet. */
 export const NAMES: readonly WorkingName[] = Object.keys(workings) as WorkingName[];

@@ -4,7 +4,11 @@
  * OpenStax and Kuphaldt: read in the books' own sources. Other textbooks: read in the FOSSEE companion notebooks, which recompute the book's
  * example; the printed book was not seen. IEEE 802.3: TI SLVS885G Table 2 and the 802.3af task-force reflector; the standard was not read.
  */
+import { readFileSync } from 'node:fs';
+import { join } from 'node:path';
 import { expect, test } from 'vitest';
+import { cable } from '../../src/cable/cable.ts';
+import type { CableName } from '../../src/cable/cables.ts';
 import { conductorFromResistance } from '../../src/conductor/conductor-from-resistance.ts';
 import { circularMils, feet, ohmsPerKilofoot } from '../../src/quantity/convert.ts';
 import { reviewAnswer, showWorking, type Working } from '../../src/working/index.ts';
@@ -163,4 +167,26 @@ test.each<readonly [string, number, number, readonly (readonly [string, number, 
   });
   for (const [i, digits] of printed.entries()) expectPrinted(figure(working, `nodes[${i + 1}].voltage`), digits);
   expectPrinted(working.result.value, printed.at(-1) as string);
+});
+
+test('NFPA 70-2017 (NEC), 725.144: 1.2 A for 23 AWG in a bundle of 7, cable for 60 °C', () => {
+  expectPrinted(showWorking('ampacity', { code: 'NEC 2017', gauge: 23, bundle: 7 }).result.value, '1.2');
+});
+
+// A contribution to IEEE 802.3at on current de-rating against temperature: 100 cables in air of 23 °C. The last column is the model, fitted apart.
+const bundles = readFileSync(join(import.meta.dirname, 'bundle-heating-points.csv'), 'utf8')
+  .trim()
+  .split('\n')
+  .slice(1)
+  .map((line) => line.split(',') as [CableName, string, string, string, string]);
+
+test.each(bundles)('%s, %s cables, %s A a pair: %s K published, %s K by the model', (name, bundle, pairCurrent, _published, model) => {
+  const input = {
+    cable: cable(name),
+    bundle: Number(bundle),
+    pairCurrent: Number(pairCurrent),
+    ambient: 23,
+    installation: 'open-air',
+  } as const;
+  expectPrinted(showWorking('bundleRise', input).result.value, model);
 });

@@ -47,6 +47,12 @@ describe('farend work', () => {
     [['solveNetwork', 'supplies=rack:24V', 'sections=rack:left:2ohm,left:right:18awg:60m:20degC', 'taps=left:5W,right:5W'], '22.57 V'],
     [['solveNetwork', 'supplies=a:24V,b:25V', 'sections=a:m:1ohm,m:b:1ohm', 'taps=m:200mA,m:96ohm'], 'V_low = 24 V'],
     [['uniformWire', 'resistivity=0.0172', 'length=20m', 'area=3.31mm2'], 'R = 0.1039 Ω'],
+    [['ampacity', 'code=NEC 2017', 'gauge=23', 'bundle=7'], 'I_max = 1.2 A'],
+    [['ampacity', 'code=NEC 2017', 'gauge=24', 'bundle=37', 'temperatureRating=60degC', 'halfLoaded=yes'], 'I_max = 0.84 A'],
+    [['filmCoefficient', 'diameter=60mm', 'surfaceTemperature=55degC', 'ambient=45degC'], 'h = 10.85 W/(m²·K)'],
+    [['bundleRise', 'cable=cat5e', 'bundle=100', 'pairCurrent=600mA', 'ambient=23degC', 'installation=open-air'], 'theta_m = 6.933 K'],
+    [['bundleRise', 'cable=cat6', 'bundle=50', 'pairCurrent=0.6A', 'filmCoefficient=4', 'thermalResistivity=8'], 'theta_m ='],
+    [['remotePowering', 'conductorCurrents=3x300mA,0A'], 'I_mean = 0.225 A'],
     [['resistanceAtTemperature', 'resistance=10ohm', 'temperature=20degC', 'coefficient=0.004', 'at=100degC'], 'R_2 = 13.2 Ω'],
   ])('%j', async (argv, words) => {
     const { code, out, complaints } = await run(...argv);
@@ -94,6 +100,10 @@ describe('farend work', () => {
     [['solveNetwork', 'supplies=rack', 'sections=rack:left:2ohm', 'taps=left:5W'], 'supplies: expected supplies and their voltages'],
     [['solveNetwork', 'supplies=rack:24V', 'sections=rack:left', 'taps=left:5W'], 'sections: expected sections'],
     [['solveNetwork', 'supplies=rack:24V', 'sections=rack:left:2ohm', 'taps=left:5kg'], 'taps: expected taps and what they draw'],
+    [['ampacity', 'code=NEC 2017', 'gauge=23', 'bundle=7', 'halfLoaded=maybe'], 'halfLoaded: expected yes or no'],
+    [['bundleRise', 'installation=open-air', 'filmCoefficient=4'], 'filmCoefficient: expected no other word about the installation'],
+    [['bundleRise', 'filmCoefficient=4', 'installation=open-air'], 'installation: expected no other word about the installation'],
+    [['remotePowering', 'conductorCurrents=99999x0.3A'], 'conductorCurrents: expected currents'],
     [['operatingPoint', 'supplyVoltage=1V..2V..3V'], 'supplyVoltage: expected a voltage'],
   ])('%j is refused in plain words', async (argv, words) => {
     const { code, out, complaints } = await run(...argv);

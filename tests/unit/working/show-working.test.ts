@@ -116,7 +116,7 @@ describe.each(NAMES)('the sheet %s', (name) => {
         expect(meaning).not.toMatch(/[#@]/);
         expect(latex.symbol).not.toMatch(/\\_|#/);
         // Italic, as symbols are: a letter, or a Greek one, and only what stands under it may be upright.
-        expect(latex.symbol).toMatch(/^(?:[A-Za-z]|\\(?:alpha|rho|sigma))(?:_\{.+\})?$/);
+        expect(latex.symbol).toMatch(/^(?:[A-Za-z]|\\(?:alpha|epsilon|mu|nu|rho|sigma|theta))(?:_\{.+\})?$/);
       }
     }
   });

@@ -1,0 +1,153 @@
+/** What a code allows each conductor of a bundle: the figure of its table, times two factors. @module */
+
+import { AMBIENT_FACTORS } from '../../cable/heat/ambient-factors-table.ts';
+import { type AmpacityInput, ampacity } from '../../cable/heat/ampacity.ts';
+import { AMPACITIES, AMPACITY_BUNDLES, AMPACITY_RATINGS } from '../../cable/heat/ampacity-table.ts';
+import { HEAT_CAUTION } from '../../cable/heat/caution.ts';
+import type { Reading, Sheet, SheetNo } from '../sheet.ts';
+
+/** The table has a figure for this gauge, bundle and rating. */
+const FIGURE = 'figure';
+
+const supervisionNo: SheetNo = { says: 'the table ends before this: the code asks for engineering supervision', steps: [] };
+
+export const ampacitySheet: Sheet<AmpacityInput> = {
+  title: 'What a code allows each conductor of a bundle',
+  core: 'ampacity',
+  keys: ['code', 'gauge', 'bundle', 'temperatureRating', 'ambient', 'halfLoaded'],
+  givens: [
+    { symbol: 'g', meaning: 'gauge of the conductors [AWG]', unit: '1', latex: 'g', core: 'gauge' },
+    {
+      symbol: 'g_max',
+      meaning: 'finest gauge of the table [AWG]',
+      unit: '1',
+      latex: 'g_{\\max}',
+      core: 'Table 725.144',
+      source: 'nec-725.144',
+    },
+    { symbol: 'N', meaning: 'cables in the bundle', unit: '1', latex: 'N', core: 'bundle' },
+    {
+      symbol: 'N_max',
+      meaning: 'largest bundle of the table',
+      unit: '1',
+      latex: 'N_{\\max}',
+      core: 'Table 725.144',
+      source: 'nec-725.144',
+    },
+    { symbol: 'T_a', meaning: 'air around the bundle', unit: '°C', latex: 'T_{a}', core: 'ambient', when: FIGURE },
+    {
+      symbol: 'T_max',
+      meaning: 'warmest air that has a factor, for cable of this rating',
+      unit: '°C',
+      latex: 'T_{\\max}',
+      core: 'temperatureRating, Table 310.15(B)(2)(a)',
+      source: 'nec-310.15-ambient',
+      when: FIGURE,
+    },
+    {
+      symbol: 'I_T',
+      meaning: 'ampacity as printed: by gauge, size of bundle and rating, in air of 30 °C',
+      unit: 'A',
+      latex: 'I_{T}',
+      core: 'Table 725.144',
+      source: 'nec-725.144',
+      when: FIGURE,
+    },
+    {
+      symbol: 'k_a',
+      meaning: 'factor for the air, of the row that it falls in',
+      unit: '1',
+      latex: 'k_{a}',
+      core: 'Table 310.15(B)(2)(a)',
+      source: 'nec-310.15-ambient',
+      when: 'air',
+    },
+    {
+      symbol: 'k_L',
+      meaning: 'factor for the load: 1.4 where only half of the conductors carry current, else 1',
+      unit: '1',
+      latex: 'k_{L}',
+      core: 'halfLoaded, Table 725.144 note 2',
+      source: 'nec-725.144',
+      when: FIGURE,
+    },
+  ],
+  steps: [
+    {
+      symbol: 'm_g',
+      meaning: 'numbers of gauge left before the table ends; under 0 it has no such wire',
+      formula: 'g_max - g',
+      unit: '1',
+      latex: 'm_{g}',
+      source: 'nec-725.144',
+      no: supervisionNo,
+    },
+    {
+      symbol: 'm_N',
+      meaning: 'cables left before the table ends; under 0 it has no such bundle',
+      formula: 'N_max - N',
+      unit: '1',
+      latex: 'm_{N}',
+      source: 'nec-725.144',
+      no: supervisionNo,
+    },
+    {
+      symbol: 'm_T',
+      meaning: 'how much warmer the air may be before the factors end; under 0 there is none',
+      formula: 'T_max - T_a',
+      unit: 'K',
+      latex: 'm_{T}',
+      source: 'nec-310.15-ambient',
+      when: FIGURE,
+      no: { says: 'the air is too warm for cable of this rating: there is no factor for it', steps: [] },
+    },
+    {
+      symbol: 'I_max',
+      meaning: 'the most that each conductor may carry',
+      formula: 'I_T * k_a * k_L',
+      unit: 'A',
+      latex: 'I_{\\max}',
+      source: 'nec-725.144',
+      core: 'ampacity',
+      when: FIGURE,
+    },
+  ],
+  assumptions: ['4-pair copper cable, power beside data, under NFPA 70-2017 (NEC). Every conductor that carries current carries the same.'],
+  validity:
+    '22, 23, 24 and 26 AWG, bundles of up to 192, where that code applies. Later editions have finer figures; a cable that is marked for limited power is rated by its mark.',
+  cautions: [HEAT_CAUTION],
+  slips: [{ slip: 'ambient-factor-left-out', steps: { I_max: 'I_T * k_L' } }],
+  guard: ampacity,
+  read: readAmpacity,
+};
+
+function readAmpacity({ gauge, bundle, temperatureRating = 60, ambient = 30, halfLoaded = false }: AmpacityInput): Reading {
+  const rating = AMPACITY_RATINGS.indexOf(temperatureRating);
+  const column = AMPACITY_BUNDLES.findIndex((most) => bundle <= most);
+  const table = AMPACITIES.find(([size]) => size === gauge)?.[1][column]?.[rating] ?? undefined;
+  const rows = AMBIENT_FACTORS.flatMap(([most, factors]) => {
+    const factor = factors[rating] ?? undefined;
+    return factor === undefined ? [] : [{ most, factor }];
+  });
+  const factor = rows.find(({ most }) => ambient <= most)?.factor;
+  const finest = Math.max(...AMPACITIES.map(([size]) => size));
+  const largest = Math.max(...AMPACITY_BUNDLES);
+  return {
+    values: {
+      g: gauge,
+      g_max: finest,
+      N: bundle,
+      N_max: largest,
+      T_a: ambient,
+      T_max: Math.max(...rows.map(({ most }) => most)),
+      I_T: table ?? 0,
+      k_a: factor ?? 0,
+      k_L: halfLoaded ? 1.4 : 1,
+    },
+    cases: table === undefined ? [] : [FIGURE, ...(factor === undefined ? [] : ['air'])],
+    assumptions: [`Cable rated for ${temperatureRating} °C.`],
+    ...(table === undefined && gauge <= finest && bundle <= largest
+      ? { no: `the table has no figure for ${gauge} AWG in a bundle of ${bundle}` }
+      : {}),
+  };
+}

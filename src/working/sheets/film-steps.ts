@@ -1,0 +1,133 @@
+/** How a warm cylinder sheds its heat to still air: the steps that several sheets share. @module */
+import type { Figures, SheetGiven, SheetStep } from '../sheet.ts';
+
+/** What the correlation takes for granted: air, and radiation. */
+const constants: readonly (SheetGiven & { readonly value: number })[] = [
+  constant('T_0', '0 °C above absolute zero', 273.15, 'K', 'T_{0}'),
+  constant('C_1', 'viscosity of air by Sutherland: its constant', 1.458e-6, 'Pa·s/√K', 'C_{1}'),
+  constant('C_2', 'viscosity of air by Sutherland: its temperature', 110.4, 'K', 'C_{2}'),
+  constant('R_air', 'gas constant of air', 287.05, 'J/(kg·K)', 'R_{\\mathrm{air}}'),
+  constant('p', 'pressure of the air', 101_325, 'Pa', 'p'),
+  constant('k_0', 'thermal conductivity of air at 0 °C', 0.0242, 'W/(m·K)', 'k_{0}'),
+  // biome-ignore lint/suspicious/noApproximativeNumericConstant: it is not √½
+  constant('N_Pr', 'Prandtl number of air', 0.707, '1', 'N_{\\mathrm{Pr}}'),
+  constant('g', 'gravity', 9.80665, 'm/s²', 'g'),
+  constant('sigma', 'constant of Stefan and Boltzmann', 5.670374419e-8, 'W/(m²·K⁴)', '\\sigma'),
+];
+
+function constant(
+  symbol: string,
+  meaning: string,
+  value: number,
+  unit: SheetGiven['unit'],
+  latex: string,
+): SheetGiven & { readonly value: number } {
+  return { symbol, meaning, value, unit, latex, core: 'the correlation', source: 'still-air' };
+}
+
+/** Of air and radiation. */
+export const airGivens: readonly SheetGiven[] = constants.map(({ value: _value, ...given }) => given);
+
+/** Their figures. */
+export const AIR: Figures = Object.fromEntries(constants.map(({ symbol, value }) => [symbol, value]));
+
+/** From the diameter D, the emissivity epsilon, and the temperatures T_s of the surface and T_a of the air. */
+export const filmSteps: readonly SheetStep[] = [
+  {
+    symbol: 'T_f',
+    meaning: 'the air at the surface: the mean of both temperatures, above absolute zero',
+    formula: '(T_s + T_a) / 2 + T_0',
+    unit: 'K',
+    latex: 'T_{f}',
+    source: 'churchill-chu',
+  },
+  {
+    symbol: 'mu',
+    meaning: 'its viscosity, by Sutherland',
+    formula: 'C_1 * T_f^1.5 / (T_f + C_2)',
+    unit: 'Pa·s',
+    latex: '\\mu',
+    source: 'still-air',
+  },
+  {
+    symbol: 'nu',
+    meaning: 'its viscosity over its density, which is that of a perfect gas, p/(R T)',
+    formula: 'mu * R_air * T_f / p',
+    unit: 'm²/s',
+    latex: '\\nu',
+    source: 'still-air',
+  },
+  {
+    symbol: 'k_f',
+    meaning: 'its thermal conductivity',
+    formula: 'k_0 * (T_f / T_0)^0.81',
+    unit: 'W/(m·K)',
+    latex: 'k_{f}',
+    source: 'still-air',
+  },
+  {
+    symbol: 'N_Ra',
+    meaning: 'Rayleigh number: how strongly the warm air rises',
+    formula: 'g * abs(T_s - T_a) * D^3 / (T_f * nu^2) * N_Pr',
+    unit: '1',
+    latex: 'N_{\\mathrm{Ra}}',
+    source: 'churchill-chu',
+  },
+  {
+    symbol: 'F',
+    meaning: 'what the Prandtl number does to it',
+    formula: '(1 + (0.559 / N_Pr)^(9 / 16))^(8 / 27)',
+    unit: '1',
+    latex: 'F',
+    source: 'churchill-chu',
+  },
+  {
+    symbol: 'N_Nu',
+    meaning: 'Nusselt number: heat that moving air takes, over what still air would conduct',
+    formula: '(0.6 + 0.387 * N_Ra^(1 / 6) / F)^2',
+    unit: '1',
+    latex: 'N_{\\mathrm{Nu}}',
+    source: 'churchill-chu',
+  },
+  {
+    symbol: 'h_c',
+    meaning: 'convection: film coefficient of the moving air',
+    formula: 'N_Nu * k_f / D',
+    unit: 'W/(m²·K)',
+    latex: 'h_{c}',
+    source: 'churchill-chu',
+  },
+  {
+    symbol: 'T_h',
+    meaning: 'the surface above absolute zero',
+    formula: 'T_s + T_0',
+    unit: 'K',
+    latex: 'T_{h}',
+    source: 'still-air',
+  },
+  {
+    symbol: 'T_w',
+    meaning: 'the walls above absolute zero, as warm as the air',
+    formula: 'T_a + T_0',
+    unit: 'K',
+    latex: 'T_{w}',
+    source: 'still-air',
+  },
+  {
+    symbol: 'h_r',
+    meaning: 'radiation: T_h⁴ - T_w⁴ over T_h - T_w, in the form in which nothing cancels',
+    formula: 'epsilon * sigma * (T_h^2 + T_w^2) * (T_h + T_w)',
+    unit: 'W/(m²·K)',
+    latex: 'h_{r}',
+    source: 'still-air',
+  },
+  {
+    symbol: 'h',
+    meaning: 'film coefficient, convection and radiation together',
+    formula: 'h_c + h_r',
+    unit: 'W/(m²·K)',
+    latex: 'h',
+    source: 'churchill-chu',
+    core: 'filmCoefficient',
+  },
+];

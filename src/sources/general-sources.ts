@@ -27,6 +27,11 @@ export const GENERAL_SOURCES = {
     locus: 'P/V about a voltage W is 2 P/W - (P/W²) V; repeated from the no-load side it leads to the stable voltages, or nowhere',
     status: 'derived',
   },
+  'bounds-by-ends': {
+    title: 'Bounds at the ends of ranges',
+    locus: 'a figure that only rises, or only falls, with each of its inputs is least and most where each is at one of its ends',
+    status: 'derived',
+  },
   'three-loops': {
     title: 'The three loops of a run',
     locus: 'r one wire, end to end: a pair loop is 2 r, one pairset r/2 out and r/2 back, two pairsets half of that',

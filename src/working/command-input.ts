@@ -139,6 +139,7 @@ const ports: Reader = (text) => {
 
 /** Every key: where its value goes, and how it is read. */
 const KEYS: Readonly<Record<string, readonly [path: string, read: Reader]>> = {
+  fn: ['fn', word],
   size: ['size', (text) => (text.includes('/') ? text : number(text))],
   stranding: ['stranding', word],
   material: ['material', word],
@@ -217,13 +218,17 @@ export function inputFrom(name: WorkingName, words: readonly string[]): Record<s
     }
     const [path, read] = KEYS[key] as readonly [string, Reader];
     const [outer = '', inner] = path.split('.');
-    const value = readAs(key, read, text.slice(at + 1));
+    const value = readAs(key, name === 'bounds' ? ranged(read) : read, text.slice(at + 1));
     const stated = input[outer];
     if (stated !== undefined && (typeof stated === 'string' ? inner !== undefined : typeof value === 'string')) {
       throw new InputError('conflict', key, `no other word about the ${outer}`, text);
     }
     if (inner === undefined) input[outer] = value;
     else input[outer] = { ...(input[outer] as object | undefined), [inner]: value };
+  }
+  if (name === 'bounds') {
+    const { fn, ...rest } = input;
+    return { fn, input: rest };
   }
   if (name === 'switchBudget') input['basis'] = 'class';
   if (input['loop'] !== undefined || (name === 'maximumRun' && 'cable' in input && 'maximumResistance' in input)) {
@@ -232,6 +237,15 @@ export function inputFrom(name: WorkingName, words: readonly string[]): Record<s
   }
   return input;
 }
+
+/** One figure, or two with `..` between them. */
+const ranged =
+  (read: Reader): Reader =>
+  (text) => {
+    const [low = '', high, ...more] = text.split('..');
+    if (more.length > 0) throw new InputError('unreadable', 'value', 'a figure, or two with .. between them', text);
+    return high === undefined ? read(low) : { low: read(low), high: read(high) };
+  };
 
 function readAs(key: string, read: Reader, text: string): unknown {
   try {

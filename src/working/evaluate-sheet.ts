@@ -75,8 +75,9 @@ export function evaluateSheet<Input>(sheet: Sheet<Input>, read: Reading, change:
   const givens = sheet.find === undefined ? stated : [...stated, ...given(reading, true)];
 
   const steps: WorkedStep[] = [];
-  const run = (list: readonly SheetStep[]): string | undefined => {
+  const run = (list: readonly SheetStep[], only?: ReadingRow): string | undefined => {
     for (const { item, row, index } of placed(list, reading)) {
+      if (only !== undefined && row !== undefined && row !== only) continue;
       const { rounded } = change;
       const formula = writtenOut(change.steps?.[item.symbol] ?? item.formula, index, scope, row?.links);
       const parsed = formulaOf(formula);
@@ -91,7 +92,7 @@ export function evaluateSheet<Input>(sheet: Sheet<Input>, read: Reading, change:
     return undefined;
   };
   const endIn = (no: SheetNo, row: ReadingRow | undefined): string => {
-    run(no.steps);
+    run(no.steps, row);
     return no.says.replaceAll('@', row?.label ?? '');
   };
   const no = run(sheet.steps);
@@ -174,13 +175,21 @@ function named<Item extends SheetGiven | SheetStep>(
   const figure = cited === undefined ? rest : { ...rest, source: cited };
   if (row === undefined) return figure;
   const numbered = (text: string): string => text.replaceAll('#', String(index));
+  const path = corePath(item.core, row, index);
+  const { core: _stated, ...unnamed } = figure as unknown as { readonly core?: string };
   return {
-    ...figure,
-    ...(item.core === undefined ? {} : { core: item.core.replaceAll('@', row.core ?? String(index - 1)) }),
+    ...(unnamed as typeof figure),
+    ...(path === undefined ? {} : { core: path }),
     symbol: numbered(item.symbol),
     latex: numbered(item.latex),
     meaning: numbered(item.meaning).replaceAll('@', row.label),
   };
+}
+
+/** What the core calls a figure of a row; nothing where its link is one that the row does not have. */
+function corePath(core: string | undefined, row: ReadingRow, index: number): string | undefined {
+  const link = /^<(\w+)>$/.exec(core ?? '')?.[1];
+  return link === undefined ? core?.replaceAll('@', row.core ?? String(index - 1)) : row.links?.[link];
 }
 
 /** A formula with its row's number and links, and its lists `[R_#]` and `[L_#,]` as sums and lists of the rows there are. */

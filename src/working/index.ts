@@ -1,6 +1,7 @@
 /** The results of the core with every step shown, evaluated by mathjs with units; homework looked at. @module */
 export { type AnswerReview, type FoundSlip, type ReviewOptions, reviewAnswer } from './review-answer.ts';
 export type { AwgWorkingInput } from './sheets/awg.ts';
+export type { BoundsWorkingInput } from './sheets/bounds.ts';
 export type { MostPowerInput } from './sheets/most-power.ts';
 export type { RemotePoweringInput } from './sheets/remote-powering.ts';
 export type { ResistanceAtTemperatureInput } from './sheets/resistance-at-temperature.ts';

@@ -38,7 +38,7 @@ export interface SheetStep extends SheetFigure {
   readonly formula: string;
   /** Where the rule comes from; `row`: the row says. */
   readonly source: SourceKey | 'row';
-  /** What the result of the core function calls it; `@` is what it calls the row. */
+  /** What the result of the core function calls it; `@` is what it calls the row, `<low>` what the row's link of that name says, if it has it. */
   readonly core?: string;
   /** Of a least of a list, or of two: the symbols of the lists. The label of the row that governs is then added to the meaning. */
   readonly least?: readonly string[];
@@ -84,7 +84,7 @@ export interface ReadingRow {
   readonly number?: number;
   /** What stands for `@` in what the core calls its figures; its place in the list, counted from 0, if absent. */
   readonly core?: string;
-  /** Pieces of formulas about other rows, by the name of the link. */
+  /** Pieces of formulas about other rows, and names that the core has for figures of this one, by the name of the link. */
   readonly links?: Readonly<Record<string, string>>;
 }
 

@@ -14,6 +14,7 @@ import type { MaximumRunInput } from '../plan/maximum-run.ts';
 import type { Sheet } from './sheet.ts';
 import { ampacitySheet } from './sheets/ampacity.ts';
 import { type AwgWorkingInput, awgSheet } from './sheets/awg.ts';
+import { type BoundsWorkingInput, boundsSheet } from './sheets/bounds.ts';
 import { bundleRiseSheet } from './sheets/bundle-rise.ts';
 import { filmCoefficientSheet } from './sheets/film-coefficient.ts';
 import { loopResistanceSheet } from './sheets/loop-resistance.ts';
@@ -59,6 +60,8 @@ export interface WorkingInputs {
   readonly psePowerFor: PsePowerForInput;
   /** The longest run by every limit. */
   readonly maximumRun: MaximumRunInput;
+  /** A line known between limits. */
+  readonly bounds: BoundsWorkingInput;
   /** The budget of a switch by class. */
   readonly switchBudget: ClassBudgetInput;
   /** What a code allows each conductor of a bundle. */
@@ -89,6 +92,7 @@ export const sheets: { readonly [Name in WorkingName]: Sheet<WorkingInputs[Name]
   powerAtPd: powerAtPdSheet,
   psePowerFor: psePowerForSheet,
   maximumRun: maximumRunSheet,
+  bounds: boundsSheet,
   switchBudget: switchBudgetSheet,
   ampacity: ampacitySheet,
   filmCoefficient: filmCoefficientSheet,

@@ -30,5 +30,6 @@ export const SLIP_WORDS = {
   'per-100-m-for-per-km': 'a resistance in Ω/100 m was used as if it were in Ω/km',
   'per-km-for-per-100-m': 'a resistance in Ω/km was used as if it were in Ω/100 m',
   'own-tap-only': 'each section was given the current of its own tap alone: it carries that of all the taps beyond as well',
+  'middle-for-worst': 'the middle of every range was taken, where the least asks for the worst end of each',
   'rounded-early': 'a step on the way was rounded to two or three figures',
 } as const;

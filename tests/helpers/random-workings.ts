@@ -8,6 +8,7 @@ import type { Asked } from './workings/kit.ts';
 import { networks } from './workings/networks.ts';
 import { plans } from './workings/plans.ts';
 import { powered } from './workings/powered.ts';
+import { ranges } from './workings/ranges.ts';
 
 /** Of each sheet. */
 export const workings: { readonly [Name in WorkingName]: Asked<Name> } = {
@@ -17,6 +18,7 @@ export const workings: { readonly [Name in WorkingName]: Asked<Name> } = {
   ...powered,
   ...plans,
   ...heat,
+  ...ranges,
 };
 
 /** Every name of a sheet. */

@@ -27,7 +27,7 @@ export const collapseNo: SheetNo = {
 };
 
 /** The explanation of a current that even a shorted line does not pass. */
-const shortNo: SheetNo = {
+export const shortNo: SheetNo = {
   says: CANNOT,
   steps: [
     {

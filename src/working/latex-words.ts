@@ -11,22 +11,34 @@ export function cell(text: string): string {
 }
 
 const SIGNS: Readonly<Record<string, string>> = {
+  '\\': '\\textbackslash{}',
+  '{': '\\{',
+  '}': '\\}',
+  $: '\\$',
   '%': '\\%',
   '&': '\\&',
   '#': '\\#',
   _: '\\_',
+  '^': '\\textasciicircum{}',
+  '~': '\\textasciitilde{}',
   Ω: '$\\Omega$',
   '°': '$^{\\circ}$',
   '²': '$^{2}$',
+  '³': '$^{3}$',
+  '⁴': '$^{4}$',
+  '√': '$\\surd$',
+  '½': '$\\frac{1}{2}$',
   '·': '$\\cdot$',
+  '±': '$\\pm$',
   π: '$\\pi$',
   ρ: '$\\rho$',
   α: '$\\alpha$',
-  '±': '$\\pm$',
   '’': "'",
+  '“': '``',
+  '”': "''",
 };
 
-/** Words for LaTeX, with its own signs written out. @internal */
+/** Words for LaTeX, with its own signs written out; a label of the caller's may hold any of them. @internal */
 export function plain(text: string): string {
-  return text.replaceAll(/[%&#_Ω°²·πρα±’]/g, (sign) => SIGNS[sign] ?? sign);
+  return text.replaceAll(/[^\w\s]|_/gu, (sign) => SIGNS[sign] ?? sign);
 }

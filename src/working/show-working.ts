@@ -68,8 +68,10 @@ function tablesOf<Input>(
     for (const list of table.lists) at.set(list, tables.length);
     tables.push(drawn);
   }
-  const place = ({ each }: WorkedGiven | WorkedStep): { readonly table?: number } => {
-    const table = each === undefined ? undefined : at.get(each);
+  const columns = new Set([...sheet.givens, ...sheet.steps].map(({ symbol }) => symbol));
+  const place = ({ each, template }: WorkedGiven | WorkedStep): { readonly table?: number } => {
+    // What explains a no is about one row, and stands on its own.
+    const table = each === undefined || !columns.has(template) ? undefined : at.get(each);
     return table === undefined ? {} : { table };
   };
   return { tables, place };

@@ -16,9 +16,9 @@ export function tableOf(
 ): WorkingTable | undefined {
   const own = figures.filter(({ each }) => each !== undefined && lists.includes(each));
   if (own.length === 0) return undefined;
-  const items = [...sheet.givens, ...sheet.steps].filter(
-    ({ symbol, each }) => lists.includes(each ?? '') && own.some(({ template }) => template === symbol),
-  );
+  const isUsed = ({ symbol, each }: SheetFigure, isStep: boolean): boolean =>
+    lists.includes(each ?? '') && own.some((figure) => figure.template === symbol && 'formula' in figure === isStep);
+  const items = [...sheet.givens.filter((item) => isUsed(item, false)), ...sheet.steps.filter((item) => isUsed(item, true))];
   const templates = [...new Set(items.map(({ symbol }) => symbol))];
   const numbers = [...new Set(own.map(({ number = 0 }) => number))].sort((a, b) => a - b);
   const latexOf = new Map([...sheet.givens, ...sheet.steps].map(({ symbol, latex }) => [general(symbol), general(latex)]));

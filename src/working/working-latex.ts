@@ -17,9 +17,11 @@ import { sourcesOf } from './working-text.ts';
  */
 export function workingMarkdown(working: Working): string {
   const { title, steps, no, result, assumptions, validity, cautions } = working;
-  const lines: string[] = [`### ${title}`, '', '| given | | what it is |', '|---|---|---|'];
-  for (const { latex, meaning } of listedGivens(working)) lines.push(`| $${latex.symbol}$ | $${latex.value}$ | ${cell(meaning)} |`);
-  lines.push('');
+  const lines: string[] = [`### ${title}`, ''];
+  const givens = listedGivens(working);
+  if (givens.length > 0) lines.push('| given | | what it is |', '|---|---|---|');
+  for (const { latex, meaning } of givens) lines.push(`| $${latex.symbol}$ | $${latex.value}$ | ${cell(meaning)} |`);
+  if (givens.length > 0) lines.push('');
   for (const [index, { step, table }] of partsOf(working).entries()) {
     if (step === undefined) {
       lines.push(...tableMarkdown(table, index + 1));
@@ -51,9 +53,13 @@ export function workingMarkdown(working: Working): string {
  */
 export function workingLatex(working: Working): string {
   const { title, no, assumptions, validity, cautions } = working;
-  const lines: string[] = [`\\subsection*{${plain(title)}}`, '', '\\begin{itemize}'];
-  for (const { latex, meaning } of listedGivens(working)) lines.push(`  \\item $${latex.symbol} = ${latex.value}$, ${plain(meaning)}`);
-  lines.push('\\end{itemize}');
+  const lines: string[] = [`\\subsection*{${plain(title)}}`];
+  const givens = listedGivens(working);
+  // A list of nothing is an error in LaTeX.
+  if (givens.length > 0) {
+    const items = givens.map(({ latex, meaning }) => `  \\item $${latex.symbol} = ${latex.value}$, ${plain(meaning)}`);
+    lines.push('', '\\begin{itemize}', ...items, '\\end{itemize}');
+  }
   for (const { step, table } of partsOf(working)) {
     if (step === undefined) {
       lines.push('', ...tableLatex(table));

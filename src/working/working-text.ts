@@ -20,14 +20,15 @@ import { wrapped } from './wrapped.ts';
 export function workingText(working: Working): string {
   const { title, no, result, assumptions, validity, cautions } = working;
   const givens = listedGivens(working);
-  const lines: string[] = [title, '='.repeat(title.length), '', 'Given'];
+  const lines: string[] = [title, '='.repeat(title.length), ''];
+  if (givens.length > 0) lines.push('Given');
   const symbolWidth = Math.max(...givens.map(({ symbol }) => symbol.length), 1);
   const figureWidth = Math.max(...givens.map(({ shown }) => shown.length), 1);
   for (const { symbol, shown, meaning } of givens) {
     const head = `  ${symbol.padEnd(symbolWidth)} = ${shown.padEnd(figureWidth)}  `;
     lines.push(...wrapped(meaning, head, ' '.repeat(head.length)));
   }
-  lines.push('', 'Working');
+  lines.push(...(givens.length > 0 ? [''] : []), 'Working');
   for (const [index, { step, table }] of partsOf(working).entries()) {
     lines.push(...(step === undefined ? tableLines(table, index + 1) : stepLines(step, index + 1)), '');
   }

@@ -46,6 +46,12 @@ describe('farend work', () => {
     [['switchBudget', 'capacity=370W', 'ports=12x4,2x3', 'reserve=10%'], 'P_all ='],
     [['solveNetwork', 'supplies=rack:24V', 'sections=rack:left:2ohm,left:right:18awg:60m:20degC', 'taps=left:5W,right:5W'], '22.57 V'],
     [['solveNetwork', 'supplies=a:24V,b:25V', 'sections=a:m:1ohm,m:b:1ohm', 'taps=m:200mA,m:96ohm'], 'V_low = 24 V'],
+    [['bounds', 'fn=operatingPoint', 'supplyVoltage=21V..27.6V', 'resistance=3.5ohm..4.5ohm', 'power=6W'], 'U_low = 19.62 V'],
+    [
+      ['bounds', 'fn=voltageDrop', 'supplyVoltage=24V', 'conductor=18awg', 'length=80m..95m', 'temperature=20degC..60degC', 'power=6W'],
+      'U_low =',
+    ],
+    [['bounds', 'fn=powerAtPd', 'poeClass=4', 'resistance=8ohm..12.5ohm'], 'A_low = 25.5 W'],
     [['uniformWire', 'resistivity=0.0172', 'length=20m', 'area=3.31mm2'], 'R = 0.1039 Ω'],
     [['ampacity', 'code=NEC 2017', 'gauge=23', 'bundle=7'], 'I_max = 1.2 A'],
     [['ampacity', 'code=NEC 2017', 'gauge=24', 'bundle=37', 'temperatureRating=60degC', 'halfLoaded=yes'], 'I_max = 0.84 A'],
@@ -104,6 +110,7 @@ describe('farend work', () => {
     [['bundleRise', 'installation=open-air', 'filmCoefficient=4'], 'filmCoefficient: expected no other word about the installation'],
     [['bundleRise', 'filmCoefficient=4', 'installation=open-air'], 'installation: expected no other word about the installation'],
     [['remotePowering', 'conductorCurrents=99999x0.3A'], 'conductorCurrents: expected currents'],
+    [['bounds', 'fn=operatingPoint', 'supplyVoltage=1V..2V..3V'], 'supplyVoltage: expected a figure, or two'],
     [['operatingPoint', 'supplyVoltage=1V..2V..3V'], 'supplyVoltage: expected a voltage'],
   ])('%j is refused in plain words', async (argv, words) => {
     const { code, out, complaints } = await run(...argv);

@@ -152,6 +152,10 @@ describe.each(NAMES)('the sheet %s', (name) => {
       for (const [, formula = ''] of inline) read += katex.renderToString(formula, { throwOnError: true, strict: 'error' }).length;
       expect(displays).toHaveLength(2 * working.steps.filter(({ table }) => table === undefined).length);
       expect(`${latex}${markdown}`).not.toMatch(/undefined|NaN/);
+      // LaTeX of any age reads ASCII; a list of nothing is an error, and a bare sign too.
+      expect(latex).toMatch(/^[\n -~]*$/);
+      expect(latex).not.toMatch(/\\begin\{itemize\}\n\\end/);
+      expect(latex.replaceAll(/\$[^$]*\$|\\begin\{align\*\}[\s\S]*?\\end\{align\*\}|\\./g, '')).not.toMatch(/[_^#%~]/);
     }
     expect(read).toBeGreaterThan(1000);
   });

@@ -65,9 +65,10 @@ function sheetLines(name: string, { title, core, givens, steps, assumptions, val
   ];
 }
 
-function stepLine({ symbol, formula, unit, meaning, source: key, when, no }: SheetStep, lead = ''): string {
+function stepLine({ symbol, formula, general, unit, meaning, source: key, when, no }: SheetStep, lead = ''): string {
+  const shown = general === undefined ? listed(formula) : cell(general.formula.replaceAll(/_k\b/g, '_i'));
   const refusal = no === undefined ? '' : `; under 0: ${rowed(no.says)}`;
-  return `| \`${rowed(symbol)} = ${listed(formula)}\` | ${unitOf(unit)} | ${lead}${rowed(meaning)}${caseOf(when)}${refusal} | ${keyOf(key)} |`;
+  return `| \`${rowed(symbol)} = ${shown}\` | ${unitOf(unit)} | ${lead}${rowed(meaning)}${caseOf(when)}${refusal} | ${keyOf(key)} |`;
 }
 
 /** `[R_#]` as `sum(R_i)`, `[L_#,]` as `L_k`. */

@@ -21,7 +21,9 @@ const HELP = `farend work: a calculation with every step shown
 Values carry their units, as in length=212ft or pdPower=12.95W; conductors are
 24awg, 18awg-stranded, 0.5mm2-class5 or 96ohm/km; pieces of cable are
 cat5e:90m:40degC,cord-26:5m; a range of voltage is 21V..27.6V; ports and their
-classes are 24x4,2x3.
+classes are 24x4,2x3; a network is supplies=rack:24V
+sections=rack:left:2ohm,left:right:18awg:60m taps=left:5W,right:200mA; for
+bounds any figure may be two, as in resistance=8ohm..12ohm.
 
 Options
   --format FORMAT   text (default), markdown, latex or json

@@ -8,9 +8,17 @@ import { networkTree } from './network-tree.ts';
 /** Kinds of load at one node, by what the givens call them. */
 export const KINDS = ['power', 'current', 'conductance'] as const;
 
-/** The case of a row whose node has loads of these kinds. */
-export function tapped(kinds: readonly string[]): string {
-  return `tapped: ${kinds.join(', ')}`;
+/** One of them. */
+export type Kind = (typeof KINDS)[number];
+
+/** What a node draws of each kind, as the formula of its row has it. */
+export function drawnAt(suffix: '' | '0', number: string | number): Readonly<Record<Kind, string>> {
+  const voltage = suffix === '' ? `W_${number}` : `V0_${number}`;
+  return {
+    power: `P${suffix}_${number} / ${voltage}`,
+    current: `J${suffix}_${number}`,
+    conductance: `G${suffix}_${number} * ${voltage}`,
+  };
 }
 
 /** A larger network is no worked example. */
@@ -54,9 +62,9 @@ export function readNetwork(input: NetworkInput): Reading {
     );
     return [...below, ...round].join('');
   };
-  const kindsIn = (some: readonly NodeLoad[]): (keyof NodeLoad)[] => KINDS.filter((kind) => some.some((load) => load[kind] > 0));
+  const kindsIn = (some: readonly NodeLoad[]): Kind[] => KINDS.filter((kind) => some.some((load) => load[kind] > 0));
   const [usual = 'current', ...others] = kindsIn([...loads.values()]);
-  const tap = (name: string, suffix: string): { values: Figures; cases: string[] } => {
+  const tap = (name: string, suffix: '' | '0', number: number): { values: Figures; cases: string[]; drawn: string } => {
     const load = loads.get(name) as NodeLoad;
     const { power, current, conductance } = load;
     const own = kindsIn([load]);
@@ -64,25 +72,32 @@ export function readNetwork(input: NetworkInput): Reading {
     const kinds = own.length === 0 ? [usual] : own;
     return {
       values: { [`P${suffix}_#`]: power, [`J${suffix}_#`]: current, [`G${suffix}_#`]: conductance },
-      cases: [...kinds, tapped(kinds)],
+      cases: [...kinds, others.length === 0 ? `taps of ${usual} alone` : 'taps of several kinds'],
+      drawn: kinds.map((kind) => drawnAt(suffix, number)[kind]).join(' + '),
     };
   };
 
   const branchRows = tree.branches.map(({ section, from, to, asDrawn }, index) => {
     const { values, cases } = sectionFigures(sections[section] as NetworkSection, '');
-    const own = tap(to, '');
+    const own = tap(to, '', index + 1);
     return {
       label: `${from} to ${to}`,
       number: index + 1,
       values: { ...values, ...own.values },
-      cases: [...cases, ...own.cases, asDrawn && tree.rings.length === 0 ? 'as drawn' : 'by hand'],
-      core: String(section),
-      links: { onwards: onwards(to), from: symbolOf(from).replace('W_', 'V_'), node: symbolOf(from) },
+      cases: [...cases, ...own.cases],
+      links: {
+        drawn: own.drawn,
+        // Against the order of the input the core has the other sign; in a ring not every digit is the same.
+        ...(asDrawn && tree.rings.length === 0 ? { current: `currents[${section}]` } : {}),
+        onwards: onwards(to),
+        from: symbolOf(from).replace('W_', 'V_'),
+        node: symbolOf(from),
+      },
     };
   });
   const anyTap = (name: string): boolean => kindsIn([loads.get(name) as NodeLoad]).length > 0;
   const supplyRows = tree.supplies.map(({ at, voltage }, index) => {
-    const own = tap(at, '0');
+    const own = tap(at, '0', index + 1);
     const out = onwards(at);
     const tappedHere = anyTap(at) || out === '';
     return {
@@ -90,7 +105,7 @@ export function readNetwork(input: NetworkInput): Reading {
       values: { 'V0_#': voltage, ...own.values },
       cases: [...(tappedHere ? [...own.cases, 'taps at it'] : ['no taps at it'])],
       core: String(index),
-      links: { onwards: out, leaving: out.replace(/^ \+ /, '').replace(/^ - /, '-') },
+      links: { drawn: own.drawn, onwards: out, leaving: out.replace(/^ \+ /, '').replace(/^ - /, '-') },
     };
   });
   const ringRows = tree.rings.map(({ section, from, to }) => ({
@@ -108,7 +123,7 @@ export function readNetwork(input: NetworkInput): Reading {
     );
   }
   const byLength = sections.some(({ conductor }) => conductor !== undefined);
-  const only = (kind: keyof NodeLoad): boolean => usual === kind && others.length === 0;
+  const only = (kind: Kind): boolean => usual === kind && others.length === 0;
   return {
     values: { T_ref: 20 },
     cases: [
@@ -121,7 +136,7 @@ export function readNetwork(input: NetworkInput): Reading {
       supply: supplyRows,
       ring: ringRows,
       inward: [...branchRows].reverse(),
-      outward: branchRows.map(({ links, core: _section, label, number }, index) => ({
+      outward: branchRows.map(({ links, label, number }, index) => ({
         label,
         number,
         values: {},

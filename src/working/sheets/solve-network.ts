@@ -1,63 +1,48 @@
 /** A small DC network, as tables: voltages by passes, then every current and drop from them. @module */
 import { type NetworkInput, networkProblem } from '../../circuit/network-problem.ts';
 import type { Sheet, SheetGiven, SheetStep } from '../sheet.ts';
-import { findVoltages, KINDS, readNetwork, requireSmall, tapped } from './network-reading.ts';
+import { drawnAt, findVoltages, KINDS, type Kind, readNetwork, requireSmall } from './network-reading.ts';
 import { twentyGiven } from './shared.ts';
 
-/** What a node draws, by each kind of load, from the voltage of that symbol. */
-const DRAWN = { power: ['P', 'P_# / V'], current: ['J', 'J_#'], conductance: ['G', 'G_# * V'] } as const;
-
-/** All kinds of load that a node may have at once. */
-const TOGETHER = [1, 2, 3, 4, 5, 6, 7].map((bits) => KINDS.filter((_, kind) => (bits >> kind) & 1));
-
-/** The loads of a node, and the current that they draw together, for each choice of kinds. */
-function tapFigures(
-  suffix: '' | '0',
-  voltage: string,
-  list: string,
-): { readonly givens: readonly SheetGiven[]; readonly steps: readonly SheetStep[] } {
-  const numbered = (formula: string): string => formula.replace(/([PJG])_/, `$1${suffix}_`).replace('V', voltage);
-  const base = { each: list } as const;
+/** The loads of a node, and the current that they draw together. */
+function tapFigures(suffix: '' | '0', list: string): { readonly givens: readonly SheetGiven[]; readonly steps: readonly SheetStep[] } {
+  const sub = suffix === '' ? '#' : '0,#';
+  const given = (letter: string, meaning: string, unit: SheetGiven['unit'], kind: Kind, core: string): SheetGiven => ({
+    symbol: `${letter}${suffix}_#`,
+    meaning,
+    unit,
+    latex: `${letter}_{${sub}}`,
+    core: `taps[].load.${core}`,
+    each: list,
+    when: kind,
+  });
+  const step: Omit<SheetStep, 'formula'> = {
+    symbol: `It${suffix}_#`,
+    meaning: '@: current of the taps there',
+    unit: 'A',
+    latex: `I_{t${suffix},#}`,
+    source: 'circuit-laws',
+    each: list,
+  };
+  const drawn = drawnAt(suffix, '#');
   return {
     givens: [
+      given('P', '@: power drawn there, whatever the voltage', 'W', 'power', 'power'),
+      given('J', '@: current drawn there, whatever the voltage', 'A', 'current', 'current'),
+      given('G', '@: conductance there, one over the resistance', 'S', 'conductance', 'resistance'),
+    ],
+    steps: [
+      ...KINDS.map((kind) => ({ ...step, formula: drawn[kind], when: `taps of ${kind} alone` })),
       {
-        symbol: `P${suffix}_#`,
-        meaning: '@: power drawn there, whatever the voltage',
-        unit: 'W',
-        latex: 'P_{#}',
-        core: 'taps[].load.power',
-        when: 'power',
-        ...base,
+        ...step,
+        formula: '<drawn>',
+        general: {
+          formula: Object.values(drawnAt(suffix, 'k')).join(' + '),
+          latex: `\\frac{P_{k}}{W_{k}} + J_{k} + G_{k} \\cdot W_{k}`,
+        },
+        when: 'taps of several kinds',
       },
-      {
-        symbol: `J${suffix}_#`,
-        meaning: '@: current drawn there, whatever the voltage',
-        unit: 'A',
-        latex: 'J_{#}',
-        core: 'taps[].load.current',
-        when: 'current',
-        ...base,
-      },
-      {
-        symbol: `G${suffix}_#`,
-        meaning: '@: conductance there, one over the resistance',
-        unit: 'S',
-        latex: 'G_{#}',
-        core: 'taps[].load.resistance',
-        when: 'conductance',
-        ...base,
-      },
-    ].map((given) => (suffix === '' ? given : { ...given, latex: given.latex.replace('_{#}', '_{0,#}') })) as readonly SheetGiven[],
-    steps: TOGETHER.map((kinds) => ({
-      symbol: `It${suffix}_#`,
-      meaning: '@: current of the taps there',
-      formula: kinds.map((kind) => numbered(DRAWN[kind][1])).join(' + '),
-      unit: 'A',
-      latex: suffix === '' ? 'I_{t,#}' : 'I_{t0,#}',
-      source: 'circuit-laws',
-      each: list,
-      when: tapped(kinds),
-    })),
+    ],
   };
 }
 
@@ -129,8 +114,8 @@ function sectionFigures(suffix: '' | 'x', list: string): { readonly givens: read
 
 const branch = sectionFigures('', 'inward');
 const ring = sectionFigures('x', 'ring');
-const taps = tapFigures('', 'W_#', 'inward');
-const supplyTaps = tapFigures('0', 'V0_#', 'supply');
+const taps = tapFigures('', 'inward');
+const supplyTaps = tapFigures('0', 'supply');
 
 const ONWARDS = { formula: 'It_k + all that goes on from there', latex: 'I_{t,k} + \\sum I_{\\mathrm{on}}' };
 
@@ -142,6 +127,7 @@ const sectionCurrent: SheetStep = {
   unit: 'A',
   latex: 'I_{#}',
   source: 'circuit-laws',
+  core: '<current>',
   each: 'inward',
 };
 
@@ -236,6 +222,10 @@ export const solveNetworkSheet: Sheet<NetworkInput> = {
       symbol: 'Ix_#',
       meaning: '@: current of this section, which closes a ring: by its two voltages',
       formula: '(<a> - <b>) / Rx_#',
+      general: {
+        formula: '(voltage at its start - voltage at its end) / Rx_k',
+        latex: '\\frac{V_{\\mathrm{start}} - V_{\\mathrm{end}}}{R_{x,k}}',
+      },
       unit: 'A',
       latex: 'I_{x,#}',
       source: 'circuit-laws',
@@ -243,8 +233,7 @@ export const solveNetworkSheet: Sheet<NetworkInput> = {
     },
     ...branch.steps,
     ...taps.steps,
-    { ...sectionCurrent, core: 'currents[@]', when: 'as drawn' },
-    { ...sectionCurrent, when: 'by hand' },
+    sectionCurrent,
     {
       symbol: 'D_#',
       meaning: '@: voltage lost along the section',

@@ -80,6 +80,21 @@ const ports: Reader = (text) => {
   return found;
 };
 
+/** `2`, or `1-2:9ohm/9.3ohm,3-6:9.1ohm/9.2ohm`, and of a reading `1-2:14.1ohm,3-6:open`. */
+const pairs: Reader = (text) => {
+  if (/^\d+$/.test(text.trim())) return Number(text);
+  const ohms = (part: string): unknown => (part.trim() === 'open' ? 'open' : quantity('resistance')(part));
+  const read = text.split(',').map((part) => {
+    const [, name = '', of] = /^\s*(\d-\d)\s*:(.*)$/.exec(part) ?? [];
+    if (of === undefined) throw new InputError('unreadable', 'value', 'pairs by their pins, such as 1-2:9ohm/9.3ohm,3-6:9ohm/9.1ohm', text);
+    const each = of.split('/').map(ohms);
+    return [name.replace('-', ','), each.length === 1 ? each[0] : each] as const;
+  });
+  return Object.fromEntries(read);
+};
+
+const fraction: Reader = (text) => (text.endsWith('%') ? (number(text.slice(0, -1)) as number) / 100 : number(text));
+
 /** Every key: where its value goes, and how it is read. */
 const KEYS: Readonly<Record<string, readonly [path: string, read: Reader]>> = {
   size: ['size', (text) => (text.includes('/') ? text : number(text))],
@@ -111,7 +126,11 @@ const KEYS: Readonly<Record<string, readonly [path: string, read: Reader]>> = {
   loadResistance: ['load.resistance', quantity('resistance')],
   poeClass: ['poeClass', number],
   pseType: ['pseType', number],
-  pairs: ['pairs', number],
+  pairs: ['pairs', pairs],
+  pairFraction: ['limits.pairFraction', fraction],
+  pairFloor: ['limits.pairFloor', quantity('resistance')],
+  pairToPairFraction: ['limits.pairToPairFraction', fraction],
+  pairToPairFloor: ['limits.pairToPairFloor', quantity('resistance')],
   pseVoltage: ['pseVoltage', voltage],
   pdPower: ['pdPower', quantity('power')],
   minimumVoltage: ['minimumVoltage', quantity('voltage')],

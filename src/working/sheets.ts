@@ -1,5 +1,6 @@
 /** Every sheet by its name: a new sheet is a file, a line in the type, and a line in the list. @module */
 import type { RunResistanceInput } from '../cable/run-resistance.ts';
+import type { UnbalanceInput } from '../cable/unbalance.ts';
 import type { OperatingPointInput } from '../circuit/operating-point.ts';
 import type { VoltageDropInput } from '../circuit/voltage-drop.ts';
 import type { LoopResistanceInput } from '../conductor/loop-resistance.ts';
@@ -19,6 +20,7 @@ import { type ResistanceAtTemperatureInput, resistanceAtTemperatureSheet } from 
 import { type ResistancePerMetreInput, resistancePerMetreSheet } from './sheets/resistance-per-metre.ts';
 import { runResistanceSheet } from './sheets/run-resistance.ts';
 import { type ClassBudgetInput, switchBudgetSheet } from './sheets/switch-budget.ts';
+import { unbalanceSheet } from './sheets/unbalance.ts';
 import { uniformWireSheet } from './sheets/uniform-wire.ts';
 import { voltageDropSheet } from './sheets/voltage-drop.ts';
 
@@ -36,6 +38,8 @@ export interface WorkingInputs {
   readonly loopResistance: LoopResistanceInput;
   /** A run of several pieces, as its three loops. */
   readonly runResistance: RunResistanceInput;
+  /** How unlike conductors and pairs are. */
+  readonly unbalance: UnbalanceInput;
   /** A load at the end of a line. */
   readonly operatingPoint: OperatingPointInput;
   /** The most power of a line, and the two roots. */
@@ -63,6 +67,7 @@ export const sheets: { readonly [Name in WorkingName]: Sheet<WorkingInputs[Name]
   resistanceAtTemperature: resistanceAtTemperatureSheet,
   loopResistance: loopResistanceSheet,
   runResistance: runResistanceSheet,
+  unbalance: unbalanceSheet,
   operatingPoint: operatingPointSheet,
   mostPower: mostPowerSheet,
   voltageDrop: voltageDropSheet,

@@ -3,12 +3,13 @@ import type { WorkingInputs, WorkingName } from '../../src/working/index.ts';
 import type { Random } from './random.ts';
 import { circuits } from './workings/circuits.ts';
 import { conductors } from './workings/conductors.ts';
+import { field } from './workings/field.ts';
 import type { Asked } from './workings/kit.ts';
 import { plans } from './workings/plans.ts';
 import { powered } from './workings/powered.ts';
 
 /** Of each sheet. */
-export const workings: { readonly [Name in WorkingName]: Asked<Name> } = { ...conductors, ...circuits, ...powered, ...plans };
+export const workings: { readonly [Name in WorkingName]: Asked<Name> } = { ...conductors, ...circuits, ...powered, ...plans, ...field };
 
 /** Every name of a sheet. */
 export const NAMES: readonly WorkingName[] = Object.keys(workings) as WorkingName[];

@@ -44,6 +44,8 @@ describe('farend work', () => {
     [['maximumRun', 'cable=cat5e', 'poeClass=4', 'cords=cord-24:5m,cord-26:3m:40degC'], 'L ='],
     [['powerAtPd', 'poeClass=8', 'run=cat6:80m:45degC,cord-26:5m'], 'P_av ='],
     [['switchBudget', 'capacity=370W', 'ports=12x4,2x3', 'reserve=10%'], 'P_all ='],
+    [['unbalance', 'pairs=1-2:9ohm/9.3ohm,3-6:9.1ohm/9.2ohm'], 'M = 0.249 Ω'],
+    [['unbalance', 'pairs=1-2:1ohm/1.06ohm', 'pairFraction=3%', 'pairFloor=0ohm'], 'M = 0.0018 Ω'],
     [['uniformWire', 'resistivity=0.0172', 'length=20m', 'area=3.31mm2'], 'R = 0.1039 Ω'],
     [['resistanceAtTemperature', 'resistance=10ohm', 'temperature=20degC', 'coefficient=0.004', 'at=100degC'], 'R_2 = 13.2 Ω'],
   ])('%j', async (argv, words) => {
@@ -89,6 +91,7 @@ describe('farend work', () => {
     [['runResistance', 'segments=cat9:1m'], 'segments: expected'],
     [['runResistance', 'segments=cat5e'], 'segments: expected pieces of cable'],
     [['switchBudget', 'capacity=370W', 'ports=many'], 'ports: expected ports and their classes'],
+    [['unbalance', 'pairs=all'], 'pairs: expected pairs by their pins'],
     [['operatingPoint', 'supplyVoltage=1V..2V..3V'], 'supplyVoltage: expected a voltage'],
   ])('%j is refused in plain words', async (argv, words) => {
     const { code, out, complaints } = await run(...argv);

@@ -93,6 +93,12 @@ const pairs: Reader = (text) => {
   return Object.fromEntries(read);
 };
 
+/** `0.3ohm`, or by pair. */
+const pairResistance: Reader = (text) => (text.includes(':') ? pairs(text) : quantity('resistance')(text));
+
+/** `1-2,4-5`. */
+const pairNames: Reader = (text) => text.split(',').map((name) => name.trim().replace('-', ','));
+
 const fraction: Reader = (text) => (text.endsWith('%') ? (number(text.slice(0, -1)) as number) / 100 : number(text));
 
 /** Every key: where its value goes, and how it is read. */
@@ -131,6 +137,9 @@ const KEYS: Readonly<Record<string, readonly [path: string, read: Reader]>> = {
   pairFloor: ['limits.pairFloor', quantity('resistance')],
   pairToPairFraction: ['limits.pairToPairFraction', fraction],
   pairToPairFloor: ['limits.pairToPairFloor', quantity('resistance')],
+  positive: ['positive', pairNames],
+  psePairResistance: ['psePairResistance', pairResistance],
+  pdPairResistance: ['pdPairResistance', pairResistance],
   pseVoltage: ['pseVoltage', voltage],
   pdPower: ['pdPower', quantity('power')],
   minimumVoltage: ['minimumVoltage', quantity('voltage')],

@@ -5,6 +5,7 @@ import type { OperatingPointInput } from '../circuit/operating-point.ts';
 import type { VoltageDropInput } from '../circuit/voltage-drop.ts';
 import type { LoopResistanceInput } from '../conductor/loop-resistance.ts';
 import type { UniformWireInput } from '../conductor/uniform-wire.ts';
+import type { PairUnbalanceInput } from '../ethernet/pair-unbalance.ts';
 import type { PowerAtPdInput } from '../ethernet/power-at-pd.ts';
 import type { PsePowerForInput } from '../ethernet/pse-power-for.ts';
 import type { MaximumRunInput } from '../plan/maximum-run.ts';
@@ -14,6 +15,7 @@ import { loopResistanceSheet } from './sheets/loop-resistance.ts';
 import { maximumRunSheet } from './sheets/maximum-run.ts';
 import { type MostPowerInput, mostPowerSheet } from './sheets/most-power.ts';
 import { operatingPointSheet } from './sheets/operating-point.ts';
+import { pairUnbalanceSheet } from './sheets/pair-unbalance.ts';
 import { powerAtPdSheet } from './sheets/power-at-pd.ts';
 import { psePowerForSheet } from './sheets/pse-power-for.ts';
 import { type ResistanceAtTemperatureInput, resistanceAtTemperatureSheet } from './sheets/resistance-at-temperature.ts';
@@ -50,6 +52,8 @@ export interface WorkingInputs {
   readonly powerAtPd: PowerAtPdInput;
   /** Power that a port must source. */
   readonly psePowerFor: PsePowerForInput;
+  /** The current of each pair and each conductor. */
+  readonly pairUnbalance: PairUnbalanceInput;
   /** The longest run by every limit. */
   readonly maximumRun: MaximumRunInput;
   /** The budget of a switch by class. */
@@ -73,6 +77,7 @@ export const sheets: { readonly [Name in WorkingName]: Sheet<WorkingInputs[Name]
   voltageDrop: voltageDropSheet,
   powerAtPd: powerAtPdSheet,
   psePowerFor: psePowerForSheet,
+  pairUnbalance: pairUnbalanceSheet,
   maximumRun: maximumRunSheet,
   switchBudget: switchBudgetSheet,
 };

@@ -1,7 +1,7 @@
 /** Units of the working: how the trade spells each, what mathjs calls it, how LaTeX sets it. @module */
 
 /** A unit that a figure of a working is in; `1` for a number without one. */
-export type WorkingUnit = '1' | 'm' | 'mm' | 'mm²' | 'Ω' | 'Ω/m' | 'Ω·mm²/m' | 'MS/m' | '1/K' | '°C' | 'K' | 'V' | 'V²' | 'A' | 'W';
+export type WorkingUnit = '1' | 'm' | 'mm' | 'mm²' | 'Ω' | 'Ω/m' | 'Ω·mm²/m' | 'MS/m' | 'S' | '1/K' | '°C' | 'K' | 'V' | 'V²' | 'A' | 'W';
 
 /**
  * A temperature in °C is held as so many kelvins above 0 °C: only differences of it ever enter a formula, and mathjs would
@@ -16,6 +16,7 @@ export const WORKING_UNITS: Readonly<Record<WorkingUnit, { readonly mathjs: stri
   'Ω/m': { mathjs: 'ohm/m', latex: '\\Omega/\\mathrm{m}' },
   'Ω·mm²/m': { mathjs: 'ohm mm^2/m', latex: '\\Omega\\,\\mathrm{mm^{2}/m}' },
   'MS/m': { mathjs: 'MS/m', latex: '\\mathrm{MS/m}' },
+  S: { mathjs: 'S', latex: '\\mathrm{S}' },
   '1/K': { mathjs: 'K^-1', latex: '\\mathrm{K^{-1}}' },
   '°C': { mathjs: 'K', latex: '^{\\circ}\\mathrm{C}' },
   K: { mathjs: 'K', latex: '\\mathrm{K}' },

@@ -1,7 +1,8 @@
 /** Random questions, the core's answers and what people get wrong: readings, and pairs that are unlike. @module */
 import { type ConductorsByPair, type RunPair, type RunUnbalance, type UnbalanceInput, unbalance } from '../../../src/cable/unbalance.ts';
+import { type PairResistance, type PairUnbalanceInput, pairUnbalance } from '../../../src/ethernet/pair-unbalance.ts';
 import { logUniform, pick, type Random, uniform } from '../random.ts';
-import type { Asked } from './kit.ts';
+import { type Asked, again, figureOf, loading, number, poe } from './kit.ts';
 
 const PAIRS: readonly RunPair[] = ['1,2', '3,6', '4,5', '7,8'];
 
@@ -63,7 +64,83 @@ const unbalanceAsked: Asked<'unbalance'> = {
   ],
 };
 
+function added(random: Random): PairResistance | undefined {
+  const one = (): number => uniform(random, 0, 0.6);
+  if (random() < 0.3) return undefined;
+  return random() < 0.5 ? one() : Object.fromEntries(PAIRS.map((pair) => [pair, one()]));
+}
+
+/** Every conductor as many times as large as that of its pair says. */
+function scaled(input: PairUnbalanceInput, by: (first: number, second: number) => number): PairUnbalanceInput {
+  const pairs = Object.entries(input.pairs).map(([pair, [first, second]]) => {
+    const times = by(first, second);
+    return [pair, [first * times, second * times]] as const;
+  });
+  return { ...input, pairs: Object.fromEntries(pairs) };
+}
+
+const pairUnbalanceAsked: Asked<'pairUnbalance'> = {
+  question: (random) => {
+    const { poeClass, pseType, limits } = poe(random);
+    const names = limits.pairs === 4 || random() < 0.2 ? PAIRS : pick(random, [PAIRS.slice(0, 2), PAIRS.slice(2)]);
+    const whole: PairUnbalanceInput = {
+      pairs: conductorsOf(random, names),
+      positive: random() < 0.5 ? undefined : names.filter((_, index) => index % 2 === 1),
+      psePairResistance: added(random),
+      pdPairResistance: added(random),
+      poeClass: poeClass < 5 && names.length === 4 ? 5 : poeClass,
+      pseType: names.length === 4 ? undefined : pseType,
+      pseVoltage: random() < 0.4 ? undefined : uniform(random, 40, 57),
+    };
+    const { pseVoltage, resistance } = pairUnbalance({ ...whole, pdPower: 0 });
+    return random() < 0.3 ? whole : { ...whole, pdPower: (loading(random) * pseVoltage * pseVoltage) / (4 * resistance) };
+  },
+  answer: (input) => {
+    const answer = pairUnbalance(input);
+    return answer.feasible ? answer : { ...answer, ...answer.operating, feasible: false };
+  },
+  mistakes: [
+    {
+      slip: 'series-for-parallel',
+      // Conductors so much larger that side by side they are what they were one behind the other.
+      make: (input) =>
+        again(
+          pairUnbalanceAsked,
+          scaled(input, (first, second) => (first + second) ** 2 / (first * second)),
+          'largestPairCurrent',
+        ),
+    },
+    {
+      slip: 'even-division',
+      make: (input, answer) =>
+        Object.keys(input.pairs).length === 4 ? (number(figureOf(answer, 'operating.current')) ?? 0) / 2 : undefined,
+    },
+    {
+      slip: 'even-division',
+      of: 'largestConductorCurrent',
+      make: (_input, answer) => (number(figureOf(answer, 'largestPairCurrent')) ?? 0) / 2,
+    },
+    {
+      slip: 'direct-ratio',
+      of: 'pairs[0].conductorCurrents[0]',
+      make: (_input, answer) => number(figureOf(answer, 'pairs[0].conductorCurrents[1]')),
+    },
+    {
+      slip: 'power-at-wrong-end',
+      of: 'operating.current',
+      make: (_input, answer) =>
+        (number(figureOf(answer, 'operating.loadPower')) ?? 0) / (number(figureOf(answer, 'pseVoltage')) ?? Number.NaN),
+    },
+    {
+      slip: 'unstable-root',
+      of: 'operating.loadVoltage',
+      make: (_input, answer) => (number(figureOf(answer, 'pseVoltage')) ?? 0) - (number(figureOf(answer, 'operating.loadVoltage')) ?? 0),
+    },
+  ],
+};
+
 /** By name. */
-export const field: { readonly [Name in 'unbalance']: Asked<Name> } = {
+export const field: { readonly [Name in 'unbalance' | 'pairUnbalance']: Asked<Name> } = {
+  pairUnbalance: pairUnbalanceAsked,
   unbalance: unbalanceAsked,
 };

@@ -46,6 +46,18 @@ describe('farend work', () => {
     [['switchBudget', 'capacity=370W', 'ports=12x4,2x3', 'reserve=10%'], 'P_all ='],
     [['unbalance', 'pairs=1-2:9ohm/9.3ohm,3-6:9.1ohm/9.2ohm'], 'M = 0.249 Ω'],
     [['unbalance', 'pairs=1-2:1ohm/1.06ohm', 'pairFraction=3%', 'pairFloor=0ohm'], 'M = 0.0018 Ω'],
+    [['pairUnbalance', 'poeClass=4', 'pairs=1-2:25ohm/25ohm,3-6:12.5ohm/12.5ohm', 'pseVoltage=55V'], 'I_pair ='],
+    [
+      [
+        'pairUnbalance',
+        'poeClass=8',
+        'pairs=1-2:9ohm/9.3ohm,3-6:9.1ohm/9.2ohm,4-5:9.6ohm/9.6ohm,7-8:9.5ohm/9.4ohm',
+        'positive=3-6,4-5',
+        'psePairResistance=0.3ohm',
+        'pdPairResistance=1-2:0.2ohm,3-6:0.2ohm,4-5:0.3ohm,7-8:0.2ohm',
+      ],
+      'I_pair =',
+    ],
     [['uniformWire', 'resistivity=0.0172', 'length=20m', 'area=3.31mm2'], 'R = 0.1039 Ω'],
     [['resistanceAtTemperature', 'resistance=10ohm', 'temperature=20degC', 'coefficient=0.004', 'at=100degC'], 'R_2 = 13.2 Ω'],
   ])('%j', async (argv, words) => {

@@ -1,4 +1,5 @@
 /** Every sheet by its name: a new sheet is a file, a line in the type, and a line in the list. @module */
+import type { LoadedVoltageInput } from '../cable/field/loaded-voltage.ts';
 import type { RunResistanceInput } from '../cable/run-resistance.ts';
 import type { UnbalanceInput } from '../cable/unbalance.ts';
 import type { OperatingPointInput } from '../circuit/operating-point.ts';
@@ -11,6 +12,7 @@ import type { PsePowerForInput } from '../ethernet/pse-power-for.ts';
 import type { MaximumRunInput } from '../plan/maximum-run.ts';
 import type { Sheet } from './sheet.ts';
 import { type AwgWorkingInput, awgSheet } from './sheets/awg.ts';
+import { loadedVoltageSheet } from './sheets/loaded-voltage.ts';
 import { loopResistanceSheet } from './sheets/loop-resistance.ts';
 import { maximumRunSheet } from './sheets/maximum-run.ts';
 import { type MostPowerInput, mostPowerSheet } from './sheets/most-power.ts';
@@ -48,6 +50,8 @@ export interface WorkingInputs {
   readonly mostPower: MostPowerInput;
   /** The drop along a two-wire circuit. */
   readonly voltageDrop: VoltageDropInput;
+  /** Source and line from two readings at the far end. */
+  readonly loadedVoltage: LoadedVoltageInput;
   /** Power at a powered device. */
   readonly powerAtPd: PowerAtPdInput;
   /** Power that a port must source. */
@@ -75,6 +79,7 @@ export const sheets: { readonly [Name in WorkingName]: Sheet<WorkingInputs[Name]
   operatingPoint: operatingPointSheet,
   mostPower: mostPowerSheet,
   voltageDrop: voltageDropSheet,
+  loadedVoltage: loadedVoltageSheet,
   powerAtPd: powerAtPdSheet,
   psePowerFor: psePowerForSheet,
   pairUnbalance: pairUnbalanceSheet,

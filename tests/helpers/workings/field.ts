@@ -1,4 +1,5 @@
 /** Random questions, the core's answers and what people get wrong: readings, and pairs that are unlike. @module */
+import { loadedVoltage } from '../../../src/cable/field/loaded-voltage.ts';
 import { type ConductorsByPair, type RunPair, type RunUnbalance, type UnbalanceInput, unbalance } from '../../../src/cable/unbalance.ts';
 import { type PairResistance, type PairUnbalanceInput, pairUnbalance } from '../../../src/ethernet/pair-unbalance.ts';
 import { logUniform, pick, type Random, uniform } from '../random.ts';
@@ -139,8 +140,40 @@ const pairUnbalanceAsked: Asked<'pairUnbalance'> = {
   ],
 };
 
+const loadedVoltageAsked: Asked<'loadedVoltage'> = {
+  question: (random) => {
+    const openVoltage = logUniform(random, 3, 400);
+    // Away from half of it, where the power that is left is a difference of two that are the same.
+    const share = random() < 0.1 ? 1 : random() < 0.7 ? uniform(random, 0.55, 0.999) : uniform(random, 0.01, 0.45);
+    const isExact = random() < 0.6;
+    const fraction = uniform(random, 0, 0.01);
+    return {
+      openVoltage,
+      loadedVoltage: share * openVoltage,
+      current: logUniform(random, 0.01, 20),
+      minimumVoltage: random() < 0.5 ? undefined : openVoltage * uniform(random, 0.4, 1.05),
+      ...(isExact
+        ? {}
+        : {
+            voltageAccuracy: { fraction, fixed: pick(random, [undefined, 0.05]) },
+            currentAccuracy: pick(random, [undefined, { fraction }]),
+          }),
+    };
+  },
+  answer: loadedVoltage,
+  mistakes: [
+    { slip: 'power-at-wrong-end', of: 'loadPower.value', make: ({ openVoltage, current }) => openVoltage * current },
+    {
+      slip: 'load-for-line',
+      of: 'resistance.value',
+      make: ({ current }, answer) => (number(figureOf(answer, 'loadPower.value')) ?? 0) / current ** 2,
+    },
+  ],
+};
+
 /** By name. */
-export const field: { readonly [Name in 'unbalance' | 'pairUnbalance']: Asked<Name> } = {
+export const field: { readonly [Name in 'unbalance' | 'pairUnbalance' | 'loadedVoltage']: Asked<Name> } = {
+  loadedVoltage: loadedVoltageAsked,
   pairUnbalance: pairUnbalanceAsked,
   unbalance: unbalanceAsked,
 };

@@ -58,6 +58,11 @@ describe('farend work', () => {
       ],
       'I_pair =',
     ],
+    [['loadedVoltage', 'openVoltage=24V', 'loadedVoltage=21.6V', 'loadCurrent=0.5A', 'minimumVoltage=18V'], 'P_left = 11.7 W'],
+    [
+      ['loadedVoltage', 'openVoltage=24V', 'loadedVoltage=23.9V', 'loadCurrent=500mA', 'voltageFixed=0.1V', 'currentFraction=1%'],
+      'R = 0.2 Ω',
+    ],
     [['uniformWire', 'resistivity=0.0172', 'length=20m', 'area=3.31mm2'], 'R = 0.1039 Ω'],
     [['resistanceAtTemperature', 'resistance=10ohm', 'temperature=20degC', 'coefficient=0.004', 'at=100degC'], 'R_2 = 13.2 Ω'],
   ])('%j', async (argv, words) => {

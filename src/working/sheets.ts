@@ -1,4 +1,5 @@
 /** Every sheet by its name: a new sheet is a file, a line in the type, and a line in the list. @module */
+import type { ExpectedReadingInput } from '../cable/field/expected-reading.ts';
 import type { LoadedVoltageInput } from '../cable/field/loaded-voltage.ts';
 import type { RunResistanceInput } from '../cable/run-resistance.ts';
 import type { UnbalanceInput } from '../cable/unbalance.ts';
@@ -12,6 +13,7 @@ import type { PsePowerForInput } from '../ethernet/pse-power-for.ts';
 import type { MaximumRunInput } from '../plan/maximum-run.ts';
 import type { Sheet } from './sheet.ts';
 import { type AwgWorkingInput, awgSheet } from './sheets/awg.ts';
+import { expectedReadingSheet } from './sheets/expected-reading.ts';
 import { loadedVoltageSheet } from './sheets/loaded-voltage.ts';
 import { loopResistanceSheet } from './sheets/loop-resistance.ts';
 import { maximumRunSheet } from './sheets/maximum-run.ts';
@@ -42,6 +44,8 @@ export interface WorkingInputs {
   readonly loopResistance: LoopResistanceInput;
   /** A run of several pieces, as its three loops. */
   readonly runResistance: RunResistanceInput;
+  /** What a meter should show on a pair. */
+  readonly expectedReading: ExpectedReadingInput;
   /** How unlike conductors and pairs are. */
   readonly unbalance: UnbalanceInput;
   /** A load at the end of a line. */
@@ -75,6 +79,7 @@ export const sheets: { readonly [Name in WorkingName]: Sheet<WorkingInputs[Name]
   resistanceAtTemperature: resistanceAtTemperatureSheet,
   loopResistance: loopResistanceSheet,
   runResistance: runResistanceSheet,
+  expectedReading: expectedReadingSheet,
   unbalance: unbalanceSheet,
   operatingPoint: operatingPointSheet,
   mostPower: mostPowerSheet,

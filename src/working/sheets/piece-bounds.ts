@@ -11,6 +11,7 @@ export function pieceGivens(each: 'installed' | 'cords'): SheetGiven[] {
     unit,
     latex,
     core: `${each}[].${core}`,
+    ...(symbol === 't_#' ? { source: 'row' as const } : {}),
     each,
   });
   return [
@@ -34,7 +35,7 @@ export function pieceSteps(each: 'installed' | 'cords', spread: 's' | undefined)
       formula: 'min(t_# * rn_#, rm_#)',
       unit: 'Ω/m',
       latex: 'r_{t,#}',
-      source: 'astm-b258',
+      source: 'row',
       each,
     },
     {
@@ -63,6 +64,8 @@ export function pieceRows(pieces: readonly Segment[], before: number = 0): Readi
   return pieces.map(({ cable, length, temperature = 20 }, index) => ({
     label: cable.title,
     number: before + index + 1,
+    source:
+      cable.stranding === 'stranded' ? 'stranded-lead-chart' : cable.material === 'copper-clad-aluminium' ? 'clad-aluminium-40' : 'astm-b3',
     values: {
       'rn_#': cable.nominalResistancePerMetre,
       'rm_#': cable.maximumResistancePerMetre,

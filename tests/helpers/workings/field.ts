@@ -1,9 +1,10 @@
 /** Random questions, the core's answers and what people get wrong: readings, and pairs that are unlike. @module */
+import { expectedReading } from '../../../src/cable/field/expected-reading.ts';
 import { loadedVoltage } from '../../../src/cable/field/loaded-voltage.ts';
 import { type ConductorsByPair, type RunPair, type RunUnbalance, type UnbalanceInput, unbalance } from '../../../src/cable/unbalance.ts';
 import { type PairResistance, type PairUnbalanceInput, pairUnbalance } from '../../../src/ethernet/pair-unbalance.ts';
-import { logUniform, pick, type Random, uniform } from '../random.ts';
-import { type Asked, again, figureOf, loading, number, poe } from './kit.ts';
+import { logUniform, pick, type Random, uniform, whole } from '../random.ts';
+import { type Asked, again, figureOf, loading, number, poe, segment } from './kit.ts';
 
 const PAIRS: readonly RunPair[] = ['1,2', '3,6', '4,5', '7,8'];
 
@@ -171,8 +172,35 @@ const loadedVoltageAsked: Asked<'loadedVoltage'> = {
   ],
 };
 
+/** Half of what it is, by the core's own figures. */
+const half =
+  (of: string) =>
+  (_input: unknown, answer: unknown): number =>
+    (number(figureOf(answer, of)) ?? 0) / 2;
+
+const expectedReadingAsked: Asked<'expectedReading'> = {
+  question: (random) => {
+    const connections = pick(random, [undefined, 1, 2, 4]);
+    return {
+      installed: Array.from({ length: whole(random, 0, 3) }, () => segment(random)),
+      cords: pick(random, [undefined, [segment(random)], [segment(random), segment(random)]]),
+      connections,
+      linkConnections: connections === undefined ? undefined : pick(random, [undefined, 1]),
+      connectionResistance: pick(random, [undefined, 0.02]),
+      temperatureSpread: pick(random, [undefined, 5]),
+    };
+  },
+  answer: expectedReading,
+  mistakes: [
+    { slip: 'one-way-length', make: half('channel.atTemperature.value') },
+    { slip: 'pairset-for-pair-loop', of: 'channel.atTemperature.high', make: half('channel.atTemperature.high') },
+    { slip: 'cold-resistance', make: (_input, answer) => number(figureOf(answer, 'channel.at20.value')) },
+  ],
+};
+
 /** By name. */
-export const field: { readonly [Name in 'unbalance' | 'pairUnbalance' | 'loadedVoltage']: Asked<Name> } = {
+export const field: { readonly [Name in 'unbalance' | 'pairUnbalance' | 'loadedVoltage' | 'expectedReading']: Asked<Name> } = {
+  expectedReading: expectedReadingAsked,
   loadedVoltage: loadedVoltageAsked,
   pairUnbalance: pairUnbalanceAsked,
   unbalance: unbalanceAsked,

@@ -63,6 +63,11 @@ describe('farend work', () => {
       ['loadedVoltage', 'openVoltage=24V', 'loadedVoltage=23.9V', 'loadCurrent=500mA', 'voltageFixed=0.1V', 'currentFraction=1%'],
       'R = 0.2 Ω',
     ],
+    [['expectedReading', 'installed=cat5e:90m:35degC', 'connections=2'], 'R_2 = 16.85 Ω'],
+    [
+      ['expectedReading', 'installed=cat6:60m:35degC', 'cords=cord-26:5m', 'connections=4', 'linkConnections=2', 'temperatureSpread=5K'],
+      'R_2 =',
+    ],
     [['uniformWire', 'resistivity=0.0172', 'length=20m', 'area=3.31mm2'], 'R = 0.1039 Ω'],
     [['resistanceAtTemperature', 'resistance=10ohm', 'temperature=20degC', 'coefficient=0.004', 'at=100degC'], 'R_2 = 13.2 Ω'],
   ])('%j', async (argv, words) => {

@@ -1,5 +1,6 @@
 /** Every sheet by its name: a new sheet is a file, a line in the type, and a line in the list. @module */
 import type { ExpectedReadingInput } from '../cable/field/expected-reading.ts';
+import type { FromMeasurementInput } from '../cable/field/from-measurement.ts';
 import type { LoadedVoltageInput } from '../cable/field/loaded-voltage.ts';
 import type { RunResistanceInput } from '../cable/run-resistance.ts';
 import type { UnbalanceInput } from '../cable/unbalance.ts';
@@ -14,6 +15,7 @@ import type { MaximumRunInput } from '../plan/maximum-run.ts';
 import type { Sheet } from './sheet.ts';
 import { type AwgWorkingInput, awgSheet } from './sheets/awg.ts';
 import { expectedReadingSheet } from './sheets/expected-reading.ts';
+import { fromMeasurementSheet } from './sheets/from-measurement.ts';
 import { loadedVoltageSheet } from './sheets/loaded-voltage.ts';
 import { loopResistanceSheet } from './sheets/loop-resistance.ts';
 import { maximumRunSheet } from './sheets/maximum-run.ts';
@@ -46,6 +48,8 @@ export interface WorkingInputs {
   readonly runResistance: RunResistanceInput;
   /** What a meter should show on a pair. */
   readonly expectedReading: ExpectedReadingInput;
+  /** From readings to loops and a length. */
+  readonly fromMeasurement: FromMeasurementInput;
   /** How unlike conductors and pairs are. */
   readonly unbalance: UnbalanceInput;
   /** A load at the end of a line. */
@@ -80,6 +84,7 @@ export const sheets: { readonly [Name in WorkingName]: Sheet<WorkingInputs[Name]
   loopResistance: loopResistanceSheet,
   runResistance: runResistanceSheet,
   expectedReading: expectedReadingSheet,
+  fromMeasurement: fromMeasurementSheet,
   unbalance: unbalanceSheet,
   operatingPoint: operatingPointSheet,
   mostPower: mostPowerSheet,

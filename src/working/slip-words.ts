@@ -25,6 +25,7 @@ export const SLIP_WORDS = {
   'even-division': 'the current was divided evenly, although what it divides between is unlike',
   'direct-ratio': 'the larger resistance was given the larger current: side by side, it takes the smaller one',
   'load-for-line': 'the voltage at the load over its current is the resistance of the load, not that of the line',
+  'leads-left-in': 'the resistance of the leads was left in the reading',
   'times-thousand': 'the answer is a thousand times too large: milli, or kilo, in its unit',
   'over-thousand': 'the answer is a thousand times too small: milli, or kilo, in its unit',
   'per-100-m-for-per-km': 'a resistance in Ω/100 m was used as if it were in Ω/km',

@@ -9,7 +9,7 @@ const off = (symbol: 'k_V' | 'a_V' | 'k_I' | 'a_I', meaning: string, core: strin
   symbol,
   meaning,
   unit: symbol.startsWith('k') ? '1' : symbol === 'a_V' ? 'V' : 'A',
-  latex: symbol,
+  latex: symbol.replace(/_(.)/, '_{$1}'),
   core,
   when: METERS,
 });

@@ -1,5 +1,6 @@
 /** Random questions, the core's answers and what people get wrong: readings, and pairs that are unlike. @module */
 import { expectedReading } from '../../../src/cable/field/expected-reading.ts';
+import { type FromMeasurementInput, fromMeasurement } from '../../../src/cable/field/from-measurement.ts';
 import { loadedVoltage } from '../../../src/cable/field/loaded-voltage.ts';
 import { type ConductorsByPair, type RunPair, type RunUnbalance, type UnbalanceInput, unbalance } from '../../../src/cable/unbalance.ts';
 import { type PairResistance, type PairUnbalanceInput, pairUnbalance } from '../../../src/ethernet/pair-unbalance.ts';
@@ -198,8 +199,91 @@ const expectedReadingAsked: Asked<'expectedReading'> = {
   ],
 };
 
+/** Readings of a run that is about as it is said to be; one in five has a pair that is not. */
+function readingsOf(random: Random): FromMeasurementInput {
+  const { cable, length } = segment(random);
+  const leadResistance = pick(random, [undefined, 0.2, 0.8]);
+  const celsius = random() < 0.2 ? undefined : uniform(random, -10, 60);
+  const cords = pick(random, [undefined, [], [segment(random)], [segment(random), segment(random)]]);
+  const rest = expectedReading({ installed: cords ?? [] }).channel.at20.value;
+  const loop = expectedReading({ installed: [{ cable, length, temperature: celsius }] }).channel.atTemperature.value;
+  const read = (): number => (leadResistance ?? 0) + rest + loop * uniform(random, 0.995, 1.08);
+  const some = PAIRS.filter(() => random() < 0.7);
+  const pairs = (some.length === 0 ? PAIRS : some).map((pair, index) => {
+    const shown = random() < 0.05 ? read() * uniform(random, 1.3, 2) : read();
+    return [pair, index > 0 && random() < 0.1 ? 'open' : shown] as const;
+  });
+  return {
+    pairs: Object.fromEntries(pairs),
+    leadResistance,
+    temperature: celsius === undefined || random() < 0.7 ? celsius : { low: celsius - 5, high: celsius + 8 },
+    cable: random() < 0.8 ? cable : undefined,
+    knownLength: random() < 0.3 ? length : undefined,
+    scope: pick(random, ['cable', 'permanent-link', 'channel']),
+    cords,
+    connections: pick(random, [undefined, 0, 2]),
+    connectionResistance: pick(random, [undefined, 0.05]),
+    accuracy: pick(random, [undefined, { fraction: 0.01, fixed: 0.1 }, { fixed: 0.05 }]),
+  };
+}
+
+/** Of the cable that was named, the longest that gives the readings, and what becomes of it if the input is another. */
+function longest(input: FromMeasurementInput, other: Partial<FromMeasurementInput> = {}): number | undefined {
+  if (input.cable === undefined || fromMeasurement(input).lengths[0]?.length === undefined) return undefined;
+  return fromMeasurement({ ...input, ...other }).lengths[0]?.length?.high;
+}
+
+const fromMeasurementAsked: Asked<'fromMeasurement'> = {
+  question: readingsOf,
+  answer: fromMeasurement,
+  mistakes: [
+    {
+      slip: 'leads-left-in',
+      of: 'readings[0].at20.value',
+      make: (input) => again(fromMeasurementAsked, { ...input, leadResistance: 0 }, 'readings[0].at20.value'),
+    },
+    {
+      slip: 'leads-left-in',
+      of: 'lengths[0].length.high',
+      make: (input) => longest(input, { leadResistance: 0 }),
+    },
+    {
+      slip: 'cold-resistance',
+      of: 'loops.at20.pairLoop.value',
+      make: (_input, answer) => number(figureOf(answer, 'loops.measured.pairLoop.value')),
+    },
+    {
+      slip: 'cold-resistance',
+      of: 'lengths[0].length.high',
+      make: (input) => longest(input, { temperature: 20 }),
+    },
+    { slip: 'one-way-length', of: 'lengths[0].length.high', make: (input) => (longest(input) ?? Number.NaN) * 2 },
+    {
+      slip: 'pair-loop-for-pairset',
+      of: 'loops.at20.twoPair.value',
+      make: (_input, answer) => number(figureOf(answer, 'loops.at20.pairLoop.value')),
+    },
+    {
+      slip: 'pairset-for-four-pair',
+      of: 'loops.at20.fourPair.value',
+      make: (_input, answer) => number(figureOf(answer, 'loops.at20.twoPair.value')),
+    },
+    {
+      slip: 'series-for-parallel',
+      of: 'loops.at20.fourPair.value',
+      make: (input) => {
+        const { pairsetA, pairsetB } = fromMeasurement(input).loops?.at20 ?? {};
+        return (pairsetA?.value ?? Number.NaN) + (pairsetB?.value ?? Number.NaN);
+      },
+    },
+  ],
+};
+
+type FieldName = 'unbalance' | 'pairUnbalance' | 'loadedVoltage' | 'expectedReading' | 'fromMeasurement';
+
 /** By name. */
-export const field: { readonly [Name in 'unbalance' | 'pairUnbalance' | 'loadedVoltage' | 'expectedReading']: Asked<Name> } = {
+export const field: { readonly [Name in FieldName]: Asked<Name> } = {
+  fromMeasurement: fromMeasurementAsked,
   expectedReading: expectedReadingAsked,
   loadedVoltage: loadedVoltageAsked,
   pairUnbalance: pairUnbalanceAsked,

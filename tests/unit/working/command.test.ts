@@ -68,6 +68,25 @@ describe('farend work', () => {
       ['expectedReading', 'installed=cat6:60m:35degC', 'cords=cord-26:5m', 'connections=4', 'linkConnections=2', 'temperatureSpread=5K'],
       'R_2 =',
     ],
+    [['fromMeasurement', 'pairs=1-2:14.1ohm', 'cable=cat5e', 'scope=cable'], 'L_h = 85.42 m'],
+    [
+      ['fromMeasurement', 'pairs=1-2:14.6ohm,3-6:open', 'leadResistance=0.5ohm', 'temperature=35degC', 'scope=permanent-link'],
+      'R_four20 = ',
+    ],
+    [
+      [
+        'fromMeasurement',
+        'pairs=1-2:14.1ohm,3-6:14.2ohm,4-5:14.2ohm,7-8:14ohm',
+        'cable=cat6',
+        'scope=channel',
+        'cords=cord-26:3m',
+        'connections=2',
+        'connectionResistance=0.1ohm',
+        'accuracyFraction=1%',
+        'accuracyFixed=0.1ohm',
+      ],
+      'L_h =',
+    ],
     [['uniformWire', 'resistivity=0.0172', 'length=20m', 'area=3.31mm2'], 'R = 0.1039 Ω'],
     [['resistanceAtTemperature', 'resistance=10ohm', 'temperature=20degC', 'coefficient=0.004', 'at=100degC'], 'R_2 = 13.2 Ω'],
   ])('%j', async (argv, words) => {

@@ -127,3 +127,12 @@ test('IEEE 802.3af reflector, power_study msg00509: 12.95 W at 37 V is 350 mA, a
   expectPrinted(figure(working, 'voltageDrop'), '7');
   expectPrinted(working.result.value, '37');
 });
+
+test('a guide to interoperability of power over Ethernet, 9.7: a branch 6 % above the other is 3 % of unbalance, 2.91 % unrounded', () => {
+  const working = showWorking('unbalance', { pairs: { '1,2': [1.06, 1] } });
+  expectPrinted(figure(working, 'pairs[0].fraction') * 100, '3');
+  expectPrinted(figure(working, 'pairs[0].fraction') * 100, '2.91');
+  expect(reviewAnswer('unbalance', { pairs: { '1,2': [1.06, 1] } }, '6.0 %', { of: 'pairs[0].fraction' }).slips).toMatchObject([
+    { slip: 'unbalance-of-one' },
+  ]);
+});

@@ -17,6 +17,13 @@ const usualStep = (each: 'installed' | 'cords'): SheetStep => ({
 
 const STATED = 'connection stated';
 
+/** One conductor, or one pairset, where the loop is asked. */
+const HALF = {
+  'Rl_#': '(2 * n_# * R_0 + [<least>]) / 2',
+  'Rh_#': '(2 * n_# * R_c + [<most>]) / 2',
+  'R_#': '(2 * n_# * R_c + [<usual>]) / 2',
+};
+
 export const expectedReadingSheet: Sheet<ExpectedReadingInput> = {
   title: 'What a meter should show on a shorted pair',
   core: 'expectedReading',
@@ -88,22 +95,8 @@ export const expectedReadingSheet: Sheet<ExpectedReadingInput> = {
     'Copper within its tolerance up to the limit of the cable. A reading outside the bounds is not of the run as described; one inside them may still be of another.',
   cautions: ['Never put an ohmmeter on a powered pair.'],
   slips: [
-    {
-      slip: 'one-way-length',
-      steps: {
-        'Rl_#': '(2 * n_# * R_0 + [<least>]) / 2',
-        'Rh_#': '(2 * n_# * R_c + [<most>]) / 2',
-        'R_#': '(2 * n_# * R_c + [<usual>]) / 2',
-      },
-    },
-    {
-      slip: 'pairset-for-pair-loop',
-      steps: {
-        'Rl_#': '(2 * n_# * R_0 + [<least>]) / 2',
-        'Rh_#': '(2 * n_# * R_c + [<most>]) / 2',
-        'R_#': '(2 * n_# * R_c + [<usual>]) / 2',
-      },
-    },
+    { slip: 'one-way-length', steps: HALF },
+    { slip: 'pairset-for-pair-loop', steps: HALF },
     { slip: 'cold-resistance', givens: { 'T_#': 'T_ref' } },
   ],
   guard: expectedReading,

@@ -9,7 +9,7 @@ import { InputError } from '../../quantity/input-error.ts';
 import type { Figures, ReadingRow, Sheet, SheetStep } from '../sheet.ts';
 import * as length from './measured-length.ts';
 import { measuredLoops, NONE, SOME } from './measured-loops.ts';
-import { pieceRows } from './piece-bounds.ts';
+import { pieceRows, thickSource } from './piece-bounds.ts';
 import { twentyGiven } from './shared.ts';
 
 const PAIRS: readonly RunPair[] = ['1,2', '3,6', '4,5', '7,8'];
@@ -227,6 +227,7 @@ function lengthReading(
     },
     cases: [
       length.CABLE,
+      length.thickOf(thickSource(cable)),
       accuracy === undefined ? length.EXACT : length.METER,
       temperature.low === temperature.high ? length.ONE : length.RANGE,
       cords.length > 0 ? length.CORDS : length.BARE,

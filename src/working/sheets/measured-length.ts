@@ -1,6 +1,6 @@
 /** The lengths of a cable that give the readings of its pairs. @module */
 import type { SheetGiven, SheetStep } from '../sheet.ts';
-import { pieceGivens, pieceSteps } from './piece-bounds.ts';
+import { pieceGivens, pieceSteps, THICK_SOURCES } from './piece-bounds.ts';
 
 /** A cable is named; then one of each of the following goes with it. */
 export const CABLE = 'cable';
@@ -14,6 +14,9 @@ export const FITS = 'a length fits';
 export const MISSES = 'no length fits';
 export const KNOWN = 'no length fits, length known';
 export const UNKNOWN = 'no length fits, length not known';
+
+/** How thick its conductor may be, by where that comes from. */
+export const thickOf = (source: (typeof THICK_SOURCES)[number]): string => `cable, thick by ${source}`;
 
 export const measuredLengthGivens: readonly SheetGiven[] = [
   { symbol: 'r_n', meaning: 'one metre of one usual conductor at 20 °C', unit: 'Ω/m', latex: 'r_{n}', core: 'cable', when: CABLE },
@@ -88,7 +91,10 @@ export const measuredLengthSteps: readonly SheetStep[] = [
   ohms('X_l', 'X_{l}', BARE, '2 * n * R_0', LEAST),
   ohms('X_h', 'X_{h}', CORDS, '[Zh_#] + 2 * n * R_c', MOST),
   ohms('X_h', 'X_{h}', BARE, '2 * n * R_c', MOST),
-  { ...perMetre('r_t', 'r_{t}', CABLE, 'min(t * r_n, r_m)', 'one metre of one thick conductor at 20 °C'), source: 'astm-b3' },
+  ...THICK_SOURCES.map((source) => ({
+    ...perMetre('r_t', 'r_{t}', thickOf(source), 'min(t * r_n, r_m)', 'one metre of one thick conductor at 20 °C'),
+    source,
+  })),
   perMetre('z_l', 'z_{l}', ONE, '2 * r_t * (1 + alpha * (T - T_ref))', THICK),
   perMetre('z_l', 'z_{l}', RANGE, '2 * r_t * (1 + alpha * (T_l - T_ref))', THICK),
   perMetre('z_h', 'z_{h}', ONE, '2 * r_m * (1 + alpha * (T - T_ref))', LIMIT),

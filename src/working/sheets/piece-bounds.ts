@@ -59,13 +59,21 @@ export function pieceSteps(each: 'installed' | 'cords', spread: 's' | undefined)
   ];
 }
 
+/** Where it comes from how thick a conductor may be. */
+export const THICK_SOURCES = ['astm-b3', 'stranded-lead-chart', 'clad-aluminium-40'] as const;
+
+/** Of a cable. */
+export function thickSource({ stranding, material }: Segment['cable']): (typeof THICK_SOURCES)[number] {
+  if (stranding === 'stranded') return 'stranded-lead-chart';
+  return material === 'copper-clad-aluminium' ? 'clad-aluminium-40' : 'astm-b3';
+}
+
 /** The rows of a list, numbered on from those before. */
 export function pieceRows(pieces: readonly Segment[], before: number = 0): ReadingRow[] {
   return pieces.map(({ cable, length, temperature = 20 }, index) => ({
     label: cable.title,
     number: before + index + 1,
-    source:
-      cable.stranding === 'stranded' ? 'stranded-lead-chart' : cable.material === 'copper-clad-aluminium' ? 'clad-aluminium-40' : 'astm-b3',
+    source: thickSource(cable),
     values: {
       'rn_#': cable.nominalResistancePerMetre,
       'rm_#': cable.maximumResistancePerMetre,

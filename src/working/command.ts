@@ -21,7 +21,8 @@ const HELP = `farend work: a calculation with every step shown
 Values carry their units, as in length=212ft or pdPower=12.95W; conductors are
 24awg, 18awg-stranded, 0.5mm2-class5 or 96ohm/km; pieces of cable are
 cat5e:90m:40degC,cord-26:5m; a range of voltage is 21V..27.6V; ports and their
-classes are 24x4,2x3.
+classes are 24x4,2x3; conductors of pairs are 1-2:9ohm/9.3ohm,3-6:9ohm/9.1ohm,
+readings of pairs 1-2:14.1ohm,3-6:open.
 
 Options
   --format FORMAT   text (default), markdown, latex or json

@@ -137,6 +137,27 @@ const ports: Reader = (text) => {
   return found;
 };
 
+/** `2`, or `1-2:9ohm/9.3ohm,3-6:9.1ohm/9.2ohm`, and of a reading `1-2:14.1ohm,3-6:open`. */
+const pairs: Reader = (text) => {
+  if (/^\d+$/.test(text.trim())) return Number(text);
+  const ohms = (part: string): unknown => (part.trim() === 'open' ? 'open' : quantity('resistance')(part));
+  const read = text.split(',').map((part) => {
+    const [, name = '', of] = /^\s*(\d-\d)\s*:(.*)$/.exec(part) ?? [];
+    if (of === undefined) throw new InputError('unreadable', 'value', 'pairs by their pins, such as 1-2:9ohm/9.3ohm,3-6:9ohm/9.1ohm', text);
+    const each = of.split('/').map(ohms);
+    return [name.replace('-', ','), each.length === 1 ? each[0] : each] as const;
+  });
+  return Object.fromEntries(read);
+};
+
+/** `0.3ohm`, or by pair. */
+const pairResistance: Reader = (text) => (text.includes(':') ? pairs(text) : quantity('resistance')(text));
+
+/** `1-2,4-5`. */
+const pairNames: Reader = (text) => text.split(',').map((name) => name.trim().replace('-', ','));
+
+const fraction: Reader = (text) => (text.endsWith('%') ? (number(text.slice(0, -1)) as number) / 100 : number(text));
+
 /** Every key: where its value goes, and how it is read. */
 const KEYS: Readonly<Record<string, readonly [path: string, read: Reader]>> = {
   fn: ['fn', word],
@@ -157,6 +178,13 @@ const KEYS: Readonly<Record<string, readonly [path: string, read: Reader]>> = {
   coefficient: ['coefficient', number],
   coefficientTemperature: ['coefficientTemperature', quantity('temperature')],
   segments: ['segments', pieces],
+  installed: ['installed', pieces],
+  scope: ['scope', word],
+  leadResistance: ['leadResistance', quantity('resistance')],
+  accuracyFraction: ['accuracy.fraction', fraction],
+  accuracyFixed: ['accuracy.fixed', quantity('resistance')],
+  linkConnections: ['linkConnections', number],
+  temperatureSpread: ['temperatureSpread', (text) => number(text.replace(/ ?K$/, ''))],
   cords: ['cords', pieces],
   run: ['resistance', (text) => runResistance({ segments: pieces(text) })],
   cable: ['cable', named],
@@ -166,10 +194,24 @@ const KEYS: Readonly<Record<string, readonly [path: string, read: Reader]>> = {
   supplyVoltage: ['supplyVoltage', voltage],
   power: ['load.power', quantity('power')],
   current: ['load.current', quantity('current')],
+  openVoltage: ['openVoltage', quantity('voltage')],
+  loadedVoltage: ['loadedVoltage', quantity('voltage')],
+  loadCurrent: ['current', quantity('current')],
+  voltageFraction: ['voltageAccuracy.fraction', fraction],
+  voltageFixed: ['voltageAccuracy.fixed', quantity('voltage')],
+  currentFraction: ['currentAccuracy.fraction', fraction],
+  currentFixed: ['currentAccuracy.fixed', quantity('current')],
   loadResistance: ['load.resistance', quantity('resistance')],
   poeClass: ['poeClass', number],
   pseType: ['pseType', number],
-  pairs: ['pairs', number],
+  pairs: ['pairs', pairs],
+  pairFraction: ['limits.pairFraction', fraction],
+  pairFloor: ['limits.pairFloor', quantity('resistance')],
+  pairToPairFraction: ['limits.pairToPairFraction', fraction],
+  pairToPairFloor: ['limits.pairToPairFloor', quantity('resistance')],
+  positive: ['positive', pairNames],
+  psePairResistance: ['psePairResistance', pairResistance],
+  pdPairResistance: ['pdPairResistance', pairResistance],
   pseVoltage: ['pseVoltage', voltage],
   pdPower: ['pdPower', quantity('power')],
   minimumVoltage: ['minimumVoltage', quantity('voltage')],

@@ -23,7 +23,9 @@ Values carry their units, as in length=212ft or pdPower=12.95W; conductors are
 cat5e:90m:40degC,cord-26:5m; a range of voltage is 21V..27.6V; ports and their
 classes are 24x4,2x3; a network is supplies=rack:24V
 sections=rack:left:2ohm,left:right:18awg:60m taps=left:5W,right:200mA; for
-bounds any figure may be two, as in resistance=8ohm..12ohm.
+bounds any figure may be two, as in resistance=8ohm..12ohm; conductors of
+pairs are 1-2:9ohm/9.3ohm,3-6:9ohm/9.1ohm,
+readings of pairs 1-2:14.1ohm,3-6:open.
 
 Options
   --format FORMAT   text (default), markdown, latex or json

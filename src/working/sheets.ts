@@ -1,13 +1,19 @@
 /** Every sheet by its name: a new sheet is a file, a line in the type, and a line in the list. @module */
+
+import type { ExpectedReadingInput } from '../cable/field/expected-reading.ts';
+import type { FromMeasurementInput } from '../cable/field/from-measurement.ts';
+import type { LoadedVoltageInput } from '../cable/field/loaded-voltage.ts';
 import type { AmpacityInput } from '../cable/heat/ampacity.ts';
 import type { BundleRiseInput } from '../cable/heat/bundle-rise.ts';
 import type { FilmCoefficientInput } from '../cable/heat/film-coefficient.ts';
 import type { RunResistanceInput } from '../cable/run-resistance.ts';
+import type { UnbalanceInput } from '../cable/unbalance.ts';
 import type { NetworkInput } from '../circuit/network-problem.ts';
 import type { OperatingPointInput } from '../circuit/operating-point.ts';
 import type { VoltageDropInput } from '../circuit/voltage-drop.ts';
 import type { LoopResistanceInput } from '../conductor/loop-resistance.ts';
 import type { UniformWireInput } from '../conductor/uniform-wire.ts';
+import type { PairUnbalanceInput } from '../ethernet/pair-unbalance.ts';
 import type { PowerAtPdInput } from '../ethernet/power-at-pd.ts';
 import type { PsePowerForInput } from '../ethernet/pse-power-for.ts';
 import type { MaximumRunInput } from '../plan/maximum-run.ts';
@@ -16,11 +22,15 @@ import { ampacitySheet } from './sheets/ampacity.ts';
 import { type AwgWorkingInput, awgSheet } from './sheets/awg.ts';
 import { type BoundsWorkingInput, boundsSheet } from './sheets/bounds.ts';
 import { bundleRiseSheet } from './sheets/bundle-rise.ts';
+import { expectedReadingSheet } from './sheets/expected-reading.ts';
 import { filmCoefficientSheet } from './sheets/film-coefficient.ts';
+import { fromMeasurementSheet } from './sheets/from-measurement.ts';
+import { loadedVoltageSheet } from './sheets/loaded-voltage.ts';
 import { loopResistanceSheet } from './sheets/loop-resistance.ts';
 import { maximumRunSheet } from './sheets/maximum-run.ts';
 import { type MostPowerInput, mostPowerSheet } from './sheets/most-power.ts';
 import { operatingPointSheet } from './sheets/operating-point.ts';
+import { pairUnbalanceSheet } from './sheets/pair-unbalance.ts';
 import { powerAtPdSheet } from './sheets/power-at-pd.ts';
 import { psePowerForSheet } from './sheets/pse-power-for.ts';
 import { type RemotePoweringInput, remotePoweringSheet } from './sheets/remote-powering.ts';
@@ -29,6 +39,7 @@ import { type ResistancePerMetreInput, resistancePerMetreSheet } from './sheets/
 import { runResistanceSheet } from './sheets/run-resistance.ts';
 import { solveNetworkSheet } from './sheets/solve-network.ts';
 import { type ClassBudgetInput, switchBudgetSheet } from './sheets/switch-budget.ts';
+import { unbalanceSheet } from './sheets/unbalance.ts';
 import { uniformWireSheet } from './sheets/uniform-wire.ts';
 import { voltageDropSheet } from './sheets/voltage-drop.ts';
 
@@ -46,6 +57,12 @@ export interface WorkingInputs {
   readonly loopResistance: LoopResistanceInput;
   /** A run of several pieces, as its three loops. */
   readonly runResistance: RunResistanceInput;
+  /** What a meter should show on a pair. */
+  readonly expectedReading: ExpectedReadingInput;
+  /** From readings to loops and a length. */
+  readonly fromMeasurement: FromMeasurementInput;
+  /** How unlike conductors and pairs are. */
+  readonly unbalance: UnbalanceInput;
   /** A load at the end of a line. */
   readonly operatingPoint: OperatingPointInput;
   /** The most power of a line, and the two roots. */
@@ -54,10 +71,14 @@ export interface WorkingInputs {
   readonly voltageDrop: VoltageDropInput;
   /** A small network of taps. */
   readonly solveNetwork: NetworkInput;
+  /** Source and line from two readings at the far end. */
+  readonly loadedVoltage: LoadedVoltageInput;
   /** Power at a powered device. */
   readonly powerAtPd: PowerAtPdInput;
   /** Power that a port must source. */
   readonly psePowerFor: PsePowerForInput;
+  /** The current of each pair and each conductor. */
+  readonly pairUnbalance: PairUnbalanceInput;
   /** The longest run by every limit. */
   readonly maximumRun: MaximumRunInput;
   /** A line known between limits. */
@@ -85,12 +106,17 @@ export const sheets: { readonly [Name in WorkingName]: Sheet<WorkingInputs[Name]
   resistanceAtTemperature: resistanceAtTemperatureSheet,
   loopResistance: loopResistanceSheet,
   runResistance: runResistanceSheet,
+  expectedReading: expectedReadingSheet,
+  fromMeasurement: fromMeasurementSheet,
+  unbalance: unbalanceSheet,
   operatingPoint: operatingPointSheet,
   mostPower: mostPowerSheet,
   voltageDrop: voltageDropSheet,
   solveNetwork: solveNetworkSheet,
+  loadedVoltage: loadedVoltageSheet,
   powerAtPd: powerAtPdSheet,
   psePowerFor: psePowerForSheet,
+  pairUnbalance: pairUnbalanceSheet,
   maximumRun: maximumRunSheet,
   bounds: boundsSheet,
   switchBudget: switchBudgetSheet,

@@ -3,6 +3,7 @@ import type { WorkingInputs, WorkingName } from '../../src/working/index.ts';
 import type { Random } from './random.ts';
 import { circuits } from './workings/circuits.ts';
 import { conductors } from './workings/conductors.ts';
+import { field } from './workings/field.ts';
 import { heat } from './workings/heat.ts';
 import type { Asked } from './workings/kit.ts';
 import { networks } from './workings/networks.ts';
@@ -18,6 +19,7 @@ export const workings: { readonly [Name in WorkingName]: Asked<Name> } = {
   ...powered,
   ...plans,
   ...heat,
+  ...field,
   ...ranges,
 };
 

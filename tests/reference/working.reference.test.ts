@@ -190,3 +190,12 @@ test.each(bundles)('%s, %s cables, %s A a pair: %s K published, %s K by the mode
   } as const;
   expectPrinted(showWorking('bundleRise', input).result.value, model);
 });
+
+test('a guide to interoperability of power over Ethernet, 9.7: a branch 6 % above the other is 3 % of unbalance, 2.91 % unrounded', () => {
+  const working = showWorking('unbalance', { pairs: { '1,2': [1.06, 1] } });
+  expectPrinted(figure(working, 'pairs[0].fraction') * 100, '3');
+  expectPrinted(figure(working, 'pairs[0].fraction') * 100, '2.91');
+  expect(reviewAnswer('unbalance', { pairs: { '1,2': [1.06, 1] } }, '6.0 %', { of: 'pairs[0].fraction' }).slips).toMatchObject([
+    { slip: 'unbalance-of-one' },
+  ]);
+});

@@ -100,8 +100,8 @@ export interface FromMeasurement {
 }
 
 const PAIRS: readonly RunPair[] = ['1,2', '3,6', '4,5', '7,8'];
-/** Connections that a scope may have (channel model, memory). */
-const CONNECTIONS: Readonly<Record<MeasuredScope, number>> = { cable: 0, 'permanent-link': 3, channel: 4 };
+/** Connections that a scope may have (channel model, memory). @internal */
+export const CONNECTIONS: Readonly<Record<MeasuredScope, number>> = { cable: 0, 'permanent-link': 3, channel: 4 };
 /** ANSI/TIA-568.2-D, one conductor of Categories 5e, 6 and 6A. [Ω/m] */
 const CATEGORY_LIMIT: OhmsPerMetre = 0.0938;
 const GAUGES = [22, 23, 24, 26, 28] as const;

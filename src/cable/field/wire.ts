@@ -33,11 +33,15 @@ const THICKEST = 22;
 /** Where the trade goes over to strands. [AWG] */
 const LAST_SOLID = 24;
 
+/** What a conductor of a cable has at least, as a fraction of one of its gauge at its nominal size. @internal */
+export function leastShare({ stranding, material }: Pick<Cable, 'stranding' | 'material'>): number {
+  return (stranding === 'stranded' ? THICK_STRANDED : THICK) * (material === 'copper-clad-aluminium' ? BEST_CLAD : 1);
+}
+
 /** The wire of a cable: from a thick conductor of its gauge to the most that its limit allows. @internal */
 export function wireOf(cable: Cable): Wire {
   const { gauge, material, nominalResistancePerMetre: nominal, maximumResistancePerMetre: most } = cable;
-  const thick = cable.stranding === 'stranded' ? THICK_STRANDED : THICK;
-  const least = nominal * thick * (material === 'copper-clad-aluminium' ? BEST_CLAD : 1);
+  const least = nominal * leastShare(cable);
   return { title: cable.title, gauge, material, least: least < most ? least : most, most, coefficient: cable.temperatureCoefficient };
 }
 

@@ -52,6 +52,49 @@ describe('farend work', () => {
       'U_low =',
     ],
     [['bounds', 'fn=powerAtPd', 'poeClass=4', 'resistance=8ohm..12.5ohm'], 'A_low = 25.5 W'],
+    [['unbalance', 'pairs=1-2:9ohm/9.3ohm,3-6:9.1ohm/9.2ohm'], 'M = 0.249 Ω'],
+    [['unbalance', 'pairs=1-2:1ohm/1.06ohm', 'pairFraction=3%', 'pairFloor=0ohm'], 'M = 0.0018 Ω'],
+    [['pairUnbalance', 'poeClass=4', 'pairs=1-2:25ohm/25ohm,3-6:12.5ohm/12.5ohm', 'pseVoltage=55V'], 'I_pair ='],
+    [
+      [
+        'pairUnbalance',
+        'poeClass=8',
+        'pairs=1-2:9ohm/9.3ohm,3-6:9.1ohm/9.2ohm,4-5:9.6ohm/9.6ohm,7-8:9.5ohm/9.4ohm',
+        'positive=3-6,4-5',
+        'psePairResistance=0.3ohm',
+        'pdPairResistance=1-2:0.2ohm,3-6:0.2ohm,4-5:0.3ohm,7-8:0.2ohm',
+      ],
+      'I_pair =',
+    ],
+    [['loadedVoltage', 'openVoltage=24V', 'loadedVoltage=21.6V', 'loadCurrent=0.5A', 'minimumVoltage=18V'], 'P_left = 11.7 W'],
+    [
+      ['loadedVoltage', 'openVoltage=24V', 'loadedVoltage=23.9V', 'loadCurrent=500mA', 'voltageFixed=0.1V', 'currentFraction=1%'],
+      'R = 0.2 Ω',
+    ],
+    [['expectedReading', 'installed=cat5e:90m:35degC', 'connections=2'], 'R_2 = 16.85 Ω'],
+    [
+      ['expectedReading', 'installed=cat6:60m:35degC', 'cords=cord-26:5m', 'connections=4', 'linkConnections=2', 'temperatureSpread=5K'],
+      'R_2 =',
+    ],
+    [['fromMeasurement', 'pairs=1-2:14.1ohm', 'cable=cat5e', 'scope=cable'], 'L_h = 85.42 m'],
+    [
+      ['fromMeasurement', 'pairs=1-2:14.6ohm,3-6:open', 'leadResistance=0.5ohm', 'temperature=35degC', 'scope=permanent-link'],
+      'R_four20 = ',
+    ],
+    [
+      [
+        'fromMeasurement',
+        'pairs=1-2:14.1ohm,3-6:14.2ohm,4-5:14.2ohm,7-8:14ohm',
+        'cable=cat6',
+        'scope=channel',
+        'cords=cord-26:3m',
+        'connections=2',
+        'connectionResistance=0.1ohm',
+        'accuracyFraction=1%',
+        'accuracyFixed=0.1ohm',
+      ],
+      'L_h =',
+    ],
     [['uniformWire', 'resistivity=0.0172', 'length=20m', 'area=3.31mm2'], 'R = 0.1039 Ω'],
     [['ampacity', 'code=NEC 2017', 'gauge=23', 'bundle=7'], 'I_max = 1.2 A'],
     [['ampacity', 'code=NEC 2017', 'gauge=24', 'bundle=37', 'temperatureRating=60degC', 'halfLoaded=yes'], 'I_max = 0.84 A'],
@@ -111,6 +154,7 @@ describe('farend work', () => {
     [['bundleRise', 'filmCoefficient=4', 'installation=open-air'], 'installation: expected no other word about the installation'],
     [['remotePowering', 'conductorCurrents=99999x0.3A'], 'conductorCurrents: expected currents'],
     [['bounds', 'fn=operatingPoint', 'supplyVoltage=1V..2V..3V'], 'supplyVoltage: expected a figure, or two'],
+    [['unbalance', 'pairs=all'], 'pairs: expected pairs by their pins'],
     [['operatingPoint', 'supplyVoltage=1V..2V..3V'], 'supplyVoltage: expected a voltage'],
   ])('%j is refused in plain words', async (argv, words) => {
     const { code, out, complaints } = await run(...argv);

@@ -1,6 +1,7 @@
 /** A sheet worked through: rows written out, slips put in where they are asked for, every step evaluated with units. @module */
 import type { SourceKey } from '../sources/sources.ts';
 import { evaluateTo, type Formula, formulaOf, type Measured, measured } from './formula.ts';
+import { givensOf, linesOf, writtenOut } from './lines.ts';
 import type { Figures, Reading, ReadingPasses, ReadingRow, Sheet, SheetGiven, SheetNo, SheetStep } from './sheet.ts';
 import type { WorkingUnit } from './working-unit.ts';
 
@@ -45,47 +46,74 @@ export interface SheetChange {
   readonly heedless?: boolean | undefined;
 }
 
-/** One figure, and the row it belongs to. */
-type InRow<Item> = { readonly item: Item; readonly row?: ReadingRow; readonly index: number };
+/** A sheet as it stands, with all that a change of it can take over. */
+interface Plain {
+  readonly worked: Worked;
+  readonly reading: Reading;
+  readonly stated: readonly WorkedGiven[];
+  readonly scope: Readonly<Record<string, Measured>>;
+  readonly steps: ReadonlyMap<string, WorkedStep>;
+}
+
+const plainly = new WeakMap<Reading, Plain>();
 
 /**
- * Works a sheet through.
+ * Works a sheet through; of a change to it, only what follows from the change is worked anew.
  *
  * @throws Error if the sheet itself is at fault: a symbol that is not known yet, a result that is not of its unit.
  */
 export function evaluateSheet<Input>(sheet: Sheet<Input>, read: Reading, change: SheetChange = {}): Worked {
+  const known = plainly.get(read) ?? work(sheet, read, {}, undefined);
+  plainly.set(read, known);
+  const { givens, steps, rounded } = change;
+  return givens === undefined && steps === undefined && rounded === undefined ? known.worked : work(sheet, read, change, known).worked;
+}
+
+function work<Input>(sheet: Sheet<Input>, read: Reading, change: SheetChange, known: Plain | undefined): Plain {
   const scope: Record<string, Measured> = {};
-  const given = (from: Reading, isFound: boolean): WorkedGiven[] =>
-    placed(sheet.givens, from)
-      .filter(({ item }) => (item.found === true) === isFound)
-      .map(({ item, row, index }) => {
-        const value = (row?.values ?? from.values)[item.symbol];
-        if (value === undefined) throw new Error(`${item.symbol} has not been read`);
-        const figure = { ...named(item, row, index), template: item.symbol, value, ...rowOf(row, index) };
-        scope[figure.symbol] = measured(value, item.unit);
-        return figure;
-      });
-  const stated = given(read, false).map((figure): WorkedGiven => {
+  const moved = new Set<string>();
+  const given = (list: readonly WorkedGiven[], before: Plain | undefined): readonly WorkedGiven[] => {
+    for (const { symbol, value, unit } of list) scope[symbol] = before?.scope[symbol] ?? measured(value, unit);
+    return list;
+  };
+  const stated = given(known?.stated ?? givensOf(sheet, read, false), known).map((figure): WorkedGiven => {
     const formula = change.givens?.[figure.template];
     if (formula === undefined) return figure;
+    moved.add(figure.symbol);
     return { ...figure, value: evaluateTo(formulaOf(formula.replaceAll('#', String(figure.number ?? 0))), scope, figure.unit) };
   });
-  for (const { symbol, value, unit } of stated) scope[symbol] = measured(value, unit);
-  const reading = change.givens === undefined ? foundIn(sheet, read) : (sheet.find?.(restated(read, stated)) ?? read);
-  const givens = sheet.find === undefined ? stated : [...stated, ...given(reading, true)];
+  for (const { symbol, value, unit } of stated) if (moved.has(symbol)) scope[symbol] = measured(value, unit);
+
+  // What the sheet finds, it finds anew from givens that were mistaken; nothing of the plain working holds then.
+  const isFoundAnew = sheet.find !== undefined && (known === undefined || moved.size > 0);
+  const reading = isFoundAnew ? (sheet.find?.(moved.size > 0 ? restated(read, stated) : read) ?? read) : (known?.reading ?? read);
+  const base = isFoundAnew ? undefined : known;
+  const givens = sheet.find === undefined ? stated : [...stated, ...given(givensOf(sheet, reading, true), base)];
 
   const steps: WorkedStep[] = [];
   const run = (list: readonly SheetStep[], only?: ReadingRow): string | undefined => {
-    for (const { item, row, index } of placed(list, reading)) {
+    for (const { item, row, index, ...step } of linesOf(list, reading)) {
       if (only !== undefined && row !== undefined && row !== only) continue;
       const { rounded } = change;
-      const formula = writtenOut(change.steps?.[item.symbol] ?? item.formula, index, scope, row?.links);
-      const parsed = formulaOf(formula);
-      const step = { ...named(item, row, index), source: item.source === 'row' ? (row?.source ?? 'circuit-laws') : item.source };
+      const before = base?.steps.get(step.symbol);
+      const mistaken = change.steps?.[item.symbol];
+      const isRounded = rounded?.symbol === step.symbol;
+      if (before !== undefined && mistaken === undefined && !isRounded && !before.parsed.symbols.some((symbol) => moved.has(symbol))) {
+        steps.push(before);
+        scope[step.symbol] = base?.scope[step.symbol] as Measured;
+        continue;
+      }
+      const written = mistaken === undefined ? before : undefined;
+      const formula = written?.formula ?? writtenOut(mistaken ?? item.formula, index, scope, row?.links);
+      const parsed = written?.parsed ?? formulaOf(formula);
       let value = change.heedless === true ? unlessFaulty(parsed, scope, item.unit) : evaluateTo(parsed, scope, item.unit);
-      if (value === undefined) continue;
-      if (rounded?.symbol === step.symbol) value = Number(value.toPrecision(rounded.figures));
-      steps.push({ ...step, template: item.symbol, formula, parsed, value, ...rowOf(row, index) });
+      if (value === undefined) {
+        moved.add(step.symbol);
+        continue;
+      }
+      if (isRounded) value = Number(value.toPrecision(rounded.figures));
+      if (value !== before?.value) moved.add(step.symbol);
+      steps.push({ ...step, formula, parsed, value });
       scope[step.symbol] = measured(value, item.unit);
       if (item.no !== undefined && value < 0 && change.heedless !== true) return endIn(item.no, row);
     }
@@ -98,17 +126,8 @@ export function evaluateSheet<Input>(sheet: Sheet<Input>, read: Reading, change:
   const no = run(sheet.steps);
   const why = no ?? reading.no;
   const { passes } = reading;
-  return { givens, steps, ...(passes === undefined ? {} : { passes }), ...(why === undefined ? {} : { no: why }) };
-}
-
-const found = new WeakMap<Reading, Reading>();
-
-/** The reading with what the sheet finds; a reading is gone over once, however many steps of it are then changed. */
-function foundIn<Input>({ find }: Sheet<Input>, reading: Reading): Reading {
-  if (find === undefined) return reading;
-  const known = found.get(reading) ?? find(reading);
-  found.set(reading, known);
-  return known;
+  const worked = { givens, steps, ...(passes === undefined ? {} : { passes }), ...(why === undefined ? {} : { no: why }) };
+  return { worked, reading, stated, scope, steps: new Map(steps.map((step) => [step.symbol, step])) };
 }
 
 /** The reading with its figures as they were mistaken. */
@@ -132,87 +151,4 @@ function unlessFaulty(formula: Formula, scope: Readonly<Record<string, Measured>
   } catch {
     return undefined;
   }
-}
-
-/** The figures that apply, those of a list once for each row: row by row, in the order of the sheet. */
-function placed<Item extends SheetGiven | SheetStep>(items: readonly Item[], reading: Reading): InRow<Item>[] {
-  const cases = reading.cases ?? [];
-  const found: InRow<Item>[] = [];
-  for (let start = 0; start < items.length; ) {
-    const { each } = items[start] as Item;
-    let end = start + 1;
-    if (each === undefined) {
-      const item = items[start] as Item;
-      if (item.when === undefined || cases.includes(item.when)) found.push({ item, index: 0 });
-    } else {
-      while (end < items.length && items[end]?.each === each) end++;
-      for (const [place, row] of (reading.rows?.[each] ?? []).entries()) {
-        for (const item of items.slice(start, end)) {
-          if (item.when === undefined || cases.includes(item.when) || row.cases?.includes(item.when)) {
-            found.push({ item, row, index: row.number ?? place + 1 });
-          }
-        }
-      }
-    }
-    start = end;
-  }
-  return found;
-}
-
-/** The row of a figure, as it is kept beside it. */
-function rowOf(row: ReadingRow | undefined, number: number): { readonly number?: number; readonly label?: string } {
-  return row === undefined ? {} : { number, label: row.label };
-}
-
-/** A figure with the number, the label and the source of its row. */
-function named<Item extends SheetGiven | SheetStep>(
-  item: Item,
-  row: ReadingRow | undefined,
-  index: number,
-): Omit<Item, 'source'> & { source?: SourceKey } {
-  const { source, ...rest } = item;
-  const cited = source === 'row' ? row?.source : source;
-  const figure = cited === undefined ? rest : { ...rest, source: cited };
-  if (row === undefined) return figure;
-  const numbered = (text: string): string => text.replaceAll('#', String(index));
-  const path = corePath(item.core, row, index);
-  const { core: _stated, ...unnamed } = figure as unknown as { readonly core?: string };
-  return {
-    ...(unnamed as typeof figure),
-    ...(path === undefined ? {} : { core: path }),
-    symbol: numbered(item.symbol),
-    latex: numbered(item.latex),
-    meaning: numbered(item.meaning).replaceAll('@', row.label),
-  };
-}
-
-/** What the core calls a figure of a row; nothing where its link is one that the row does not have. */
-function corePath(core: string | undefined, row: ReadingRow, index: number): string | undefined {
-  const link = /^<(\w+)>$/.exec(core ?? '')?.[1];
-  return link === undefined ? core?.replaceAll('@', row.core ?? String(index - 1)) : row.links?.[link];
-}
-
-/** A formula with its row's number and links, and its lists `[R_#]` and `[L_#,]` as sums and lists of the rows there are. */
-function writtenOut(
-  formula: string,
-  index: number,
-  scope: Readonly<Record<string, Measured>>,
-  links: Readonly<Record<string, string>> = {},
-): string {
-  return formula
-    .replaceAll(/<(\w+)>/g, (_whole, link: string) => links[link] ?? '')
-    .replaceAll(/\[([^\]]*)\]/g, (_whole, inner: string) => {
-      const listed = inner.endsWith(',');
-      const term = listed ? inner.slice(0, -1) : inner;
-      const template = /[A-Za-z_]\w*#/.exec(term)?.[0] ?? '';
-      const stem = template.slice(0, -1);
-      const numbers = Object.keys(scope).flatMap((symbol) =>
-        symbol.startsWith(stem) && /^\d+$/.test(symbol.slice(stem.length)) ? [Number(symbol.slice(stem.length))] : [],
-      );
-      return numbers
-        .sort((a, b) => a - b)
-        .map((number) => term.replaceAll('#', String(number)))
-        .join(listed ? ', ' : ' + ');
-    })
-    .replaceAll('#', String(index));
 }

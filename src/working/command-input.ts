@@ -68,6 +68,12 @@ const voltage: Reader = (text) => {
   return high === undefined ? read(low) : { low: read(low), high: read(high) };
 };
 
+/** `10%`, `0.1`, or `2.4V`. */
+const drop: Reader = (text) => {
+  if (text.endsWith('%')) return (number(text.slice(0, -1)) as number) / 100;
+  return /[a-z]$/i.test(text) ? { volts: parseQuantity(text, { quantity: 'voltage' }).value } : number(text);
+};
+
 /** `24x4,2x3`: 24 ports of class 4, 2 of class 3. */
 const ports: Reader = (text) => {
   const groups = text.split(',').map((group) => /^(\d+)x([0-8])$/.exec(group.trim()));
@@ -115,7 +121,9 @@ const KEYS: Readonly<Record<string, readonly [path: string, read: Reader]>> = {
   pseVoltage: ['pseVoltage', voltage],
   pdPower: ['pdPower', quantity('power')],
   minimumVoltage: ['minimumVoltage', quantity('voltage')],
-  permittedDrop: ['permittedDrop', (text) => (text.endsWith('%') ? (number(text.slice(0, -1)) as number) / 100 : number(text))],
+  maximumVoltage: ['maximumVoltage', quantity('voltage')],
+  permittedDrop: ['permittedDrop', drop],
+  ampacity: ['ampacity', quantity('current')],
   maximumResistance: ['maximumResistance', quantity('resistance')],
   loop: ['loop', word],
   cabling: ['cabling', word],

@@ -28,6 +28,7 @@ const HIGHEST = 'permitted drop in volts at the highest voltage';
 const AMPACITY = 'most current of a power';
 const OHMS = 'stated in ohms';
 const LENGTH = 'stated in metres';
+const OUT_AND_BACK = 'out and back';
 const HOT = 'as it is';
 const COOL = 'at 20 °C';
 const LINK = 'without cords, at 20 °C';
@@ -511,6 +512,17 @@ export const maximumRunSheet: Sheet<MaximumRunInput> = {
     },
     {
       symbol: 'L_#',
+      meaning: '@: the length it allows',
+      formula: '(X_# - R_0) / r',
+      unit: 'm',
+      latex: 'L_{#}',
+      source: 'circuit-laws',
+      each: 'limit',
+      when: OUT_AND_BACK,
+      no: lengthNo,
+    },
+    {
+      symbol: 'L_#',
       meaning: '@: the length it allows, at 20 °C',
       formula: '(X_# / f_# - R_20) / r20',
       unit: 'm',
@@ -556,7 +568,7 @@ export const maximumRunSheet: Sheet<MaximumRunInput> = {
   ],
   assumptions: ['Direct current, steady state. Every conductor at its most; the device at the load stated.'],
   validity: 'Installed cable, one way. Rules of cabling are lengths and loops at 20 °C; power is judged hot.',
-  cautions: [],
+  cautions: ['An ampacity is that of the table that applies where the cable lies: the local code and a licensed practitioner come first.'],
   slips: [
     { slip: 'cold-resistance', givens: { T: 'T_ref', 'Tc_#': 'T_ref' } },
     { slip: 'one-way-length', when: 'two-wire', steps: { r: 'rl_1' } },
@@ -697,19 +709,19 @@ function readTwoWire(input: TwoWireCircuit | UnequalTwoWireCircuit): Reading {
   const fixed: ReadingRow[] = [];
   const rows: ReadingRow[] = [];
   let isHighest = false;
-  if (load.power !== undefined && load.power > 0) rows.push(resistance('collapse', 'twoPair', COLLAPSE));
-  if (load.current !== undefined && load.current > 0) rows.push(resistance('collapse', 'twoPair', SHORT));
+  if (load.power !== undefined && load.power > 0) rows.push(ofLoop('collapse', COLLAPSE));
+  if (load.current !== undefined && load.current > 0) rows.push(ofLoop('collapse', SHORT));
   if (minimumVoltage !== undefined && bites(V, load, minimumVoltage)) {
-    rows.push(resistance('device-voltage', 'twoPair', VOLTAGE, { 'U_#': minimumVoltage }, [`voltage, ${kind}`]));
+    rows.push(ofLoop('device-voltage', VOLTAGE, { 'U_#': minimumVoltage }, [`voltage, ${kind}`]));
   }
   if (typeof permittedDrop === 'number' && bites(V, load, V * (1 - permittedDrop))) {
-    rows.push(resistance('voltage-drop', 'twoPair', DROP, { 'k_#': permittedDrop }, [`voltage, ${kind}`]));
+    rows.push(ofLoop('voltage-drop', DROP, { 'k_#': permittedDrop }, [`voltage, ${kind}`]));
   } else if (typeof permittedDrop === 'object') addDrop(permittedDrop.volts);
   if (maximumVoltage !== undefined) {
     fixed.push({ label: 'device-overvoltage', values: { 'v_#': high, 'w_#': maximumVoltage }, cases: ['V'] });
   }
   if (ampacity !== undefined) addAmpacity(ampacity);
-  if (maximumResistance !== undefined) rows.push(resistance('device-resistance', 'twoPair', OHMS, { 'X_#': maximumResistance }));
+  if (maximumResistance !== undefined) rows.push(ofLoop('device-resistance', OHMS, { 'X_#': maximumResistance }));
   const equal = [['one conductor', out]] as const;
   const unequal = [
     ['out', out],
@@ -742,9 +754,9 @@ function readTwoWire(input: TwoWireCircuit | UnequalTwoWireCircuit): Reading {
     if (load.resistance !== undefined) {
       if (volts >= high) return;
       isHighest = true;
-      rows.push(resistance('voltage-drop', 'twoPair', HIGHEST, { 'd_#': volts }));
+      rows.push(ofLoop('voltage-drop', HIGHEST, { 'd_#': volts }));
     } else if (volts < V && bites(V, load, V - volts)) {
-      rows.push(resistance('voltage-drop', 'twoPair', VOLTS, { 'd_#': volts }, [`voltage, ${kind}`]));
+      rows.push(ofLoop('voltage-drop', VOLTS, { 'd_#': volts }, [`voltage, ${kind}`]));
     }
   }
 
@@ -752,7 +764,7 @@ function readTwoWire(input: TwoWireCircuit | UnequalTwoWireCircuit): Reading {
   function addAmpacity(most: number): void {
     if (load.power !== undefined) {
       if (load.power > 0 && bites(V, load, load.power / most)) {
-        rows.push(resistance('ampacity', 'twoPair', AMPACITY, { 'Iz_#': most }, [`voltage, ${kind}`]));
+        rows.push(ofLoop('ampacity', AMPACITY, { 'Iz_#': most }, [`voltage, ${kind}`]));
       }
     } else if (load.current !== undefined) {
       fixed.push({ label: 'ampacity', values: { 'v_#': load.current, 'w_#': most }, cases: ['A'] });
@@ -765,6 +777,11 @@ function readTwoWire(input: TwoWireCircuit | UnequalTwoWireCircuit): Reading {
 
 function common(temperature: number | undefined, connections: number, connectionResistance: number): Figures {
   return { T: temperature ?? 20, T_ref: 20, n: connections, R_c: connectionResistance };
+}
+
+/** A limit that is, or is turned into, a resistance of a two-wire circuit, out and back. */
+function ofLoop(label: string, kind: string, values: Figures = {}, cases: readonly string[] = []): ReadingRow {
+  return { label, values, cases: [kind, ...cases, OUT_AND_BACK] };
 }
 
 /** A limit that is, or is turned into, a resistance of one of the loops. */

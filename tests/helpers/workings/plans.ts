@@ -1,6 +1,7 @@
 /** Random questions, the core's answers and what people get wrong: plans. @module */
 import { cable } from '../../../src/cable/cable.ts';
 import { runResistance, type Segment } from '../../../src/cable/run-resistance.ts';
+import type { Load } from '../../../src/circuit/operating-point.ts';
 import { resistancePerMetre } from '../../../src/conductor/resistance-per-metre.ts';
 import { atMaximum } from '../../../src/conductor/to-maximum.ts';
 import type { PoeClassNumber } from '../../../src/ethernet/class-table.ts';
@@ -49,23 +50,28 @@ const ofLoops = (
   });
 };
 
+/** The current of a load without any line. */
+const draw = ({ power, current, resistance = Number.POSITIVE_INFINITY }: Load, volts: number): number =>
+  current ?? (power ?? volts ** 2 / resistance) / volts;
+
 const maximumRunAsked: Asked<'maximumRun'> = {
   question: (random) => {
     if (random() < 0.4) {
       const supplyVoltage = uniform(random, 5, 60);
       const out = conductor(random);
+      const of: Load = pick(random, [
+        { power: logUniform(random, 0.1, 100) },
+        { current: logUniform(random, 0.01, 5) },
+        { resistance: logUniform(random, 1, 1e4) },
+      ]);
       return {
         supplyVoltage: random() < 0.5 ? supplyVoltage : { low: supplyVoltage, high: 70 },
         ...(random() < 0.7 ? { conductor: out } : { out, back: conductor(random) }),
         temperature: temperature(random),
-        load: pick(random, [
-          { power: logUniform(random, 0.1, 100) },
-          { current: logUniform(random, 0.01, 5) },
-          { resistance: logUniform(random, 1, 1e4) },
-        ]),
+        load: of,
         minimumVoltage: random() < 0.7 ? supplyVoltage * uniform(random, 0.4, 0.99) : undefined,
         permittedDrop: pick(random, [undefined, uniform(random, 0.01, 0.5), { volts: supplyVoltage * uniform(random, 0.01, 1.2) }]),
-        ampacity: random() < 0.4 ? logUniform(random, 0.05, 20) : undefined,
+        ampacity: pick(random, [undefined, logUniform(random, 0.05, 20), draw(of, supplyVoltage) * uniform(random, 0.9, 2.2)]),
         maximumVoltage: random() < 0.2 ? uniform(random, 40, 90) : undefined,
         maximumResistance: random() < 0.3 ? logUniform(random, 0.5, 50) : undefined,
         connections: whole(random, 0, 4),

@@ -41,6 +41,10 @@ describe('farend work', () => {
     [['operatingPoint', 'supplyVoltage=50V', 'resistance=12.5ohm', 'power=25.5W'], 'V_L = 42.5 V'],
     [['maximumRun', 'cable=cat5e', 'poeClass=2', 'cabling=none', 'maximumResistance=13ohm'], 'L = 69.30 m'],
     [['maximumRun', 'supplyVoltage=21V..27.6V', 'conductor=18awg', 'power=6W', 'permittedDrop=10%'], 'L ='],
+    [
+      ['maximumRun', 'supplyVoltage=24V', 'conductor=18awg', 'current=1A', 'permittedDrop=2.4V', 'ampacity=5A', 'maximumVoltage=30V'],
+      'L =',
+    ],
     [['maximumRun', 'cable=cat5e', 'poeClass=4', 'cords=cord-24:5m,cord-26:3m:40degC'], 'L ='],
     [['powerAtPd', 'poeClass=8', 'run=cat6:80m:45degC,cord-26:5m'], 'P_av ='],
     [['switchBudget', 'capacity=370W', 'ports=12x4,2x3', 'reserve=10%'], 'P_all ='],

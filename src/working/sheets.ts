@@ -7,6 +7,7 @@ import type { UniformWireInput } from '../conductor/uniform-wire.ts';
 import type { PowerAtPdInput } from '../ethernet/power-at-pd.ts';
 import type { PsePowerForInput } from '../ethernet/pse-power-for.ts';
 import type { MaximumRunInput } from '../plan/maximum-run.ts';
+import type { SwitchBudgetInput } from '../plan/switch-budget.ts';
 import type { Sheet } from './sheet.ts';
 import { type AwgWorkingInput, awgSheet } from './sheets/awg.ts';
 import { loopResistanceSheet } from './sheets/loop-resistance.ts';
@@ -18,7 +19,7 @@ import { psePowerForSheet } from './sheets/pse-power-for.ts';
 import { type ResistanceAtTemperatureInput, resistanceAtTemperatureSheet } from './sheets/resistance-at-temperature.ts';
 import { type ResistancePerMetreInput, resistancePerMetreSheet } from './sheets/resistance-per-metre.ts';
 import { runResistanceSheet } from './sheets/run-resistance.ts';
-import { type ClassBudgetInput, switchBudgetSheet } from './sheets/switch-budget.ts';
+import { switchBudgetSheet } from './sheets/switch-budget.ts';
 import { uniformWireSheet } from './sheets/uniform-wire.ts';
 import { voltageDropSheet } from './sheets/voltage-drop.ts';
 
@@ -48,8 +49,8 @@ export interface WorkingInputs {
   readonly psePowerFor: PsePowerForInput;
   /** The longest run by every limit. */
   readonly maximumRun: MaximumRunInput;
-  /** The budget of a switch by class. */
-  readonly switchBudget: ClassBudgetInput;
+  /** The budget of a switch, by class or by draw. */
+  readonly switchBudget: SwitchBudgetInput;
 }
 
 /** The name of a calculation that can be shown. */

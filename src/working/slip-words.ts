@@ -22,6 +22,7 @@ export const SLIP_WORDS = {
   'unstable-root': 'the other root of the quadratic was taken, at which no load settles',
   'class-power-for-pd-power': 'the power of the class at the port was taken for the power at the device',
   'pd-power-for-class-power': 'the power that the class allows the device was set aside, not the power of the class at the port',
+  'run-loss-left-out': 'the power of the devices was added up, without the heat in their runs',
   'reserve-left-out': 'nothing was kept back: the reserve was left out',
   'percent-of-wrong-voltage': 'the drop was set against the voltage at the load, not that of the supply',
   'wrong-sign': 'the figure is right, its sign is not',

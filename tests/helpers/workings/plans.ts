@@ -5,14 +5,14 @@ import type { Load } from '../../../src/circuit/operating-point.ts';
 import { resistancePerMetre } from '../../../src/conductor/resistance-per-metre.ts';
 import { atMaximum } from '../../../src/conductor/to-maximum.ts';
 import type { PoeClassNumber } from '../../../src/ethernet/class-table.ts';
-import { assignedClass, type PoeClass } from '../../../src/ethernet/poe-class.ts';
+import { assignedClass, type PoeClass, poeClass } from '../../../src/ethernet/poe-class.ts';
 import { appliedLimits } from '../../../src/ethernet/power-at-pd.ts';
 import type { MaximumPoweredRunInput } from '../../../src/plan/maximum-powered-run.ts';
 import { maximumRun } from '../../../src/plan/maximum-run.ts';
 import type { RunLimit } from '../../../src/plan/run-limit.ts';
-import { switchBudget } from '../../../src/plan/switch-budget.ts';
+import { type BudgetPort, type SwitchBudgetInput, switchBudget } from '../../../src/plan/switch-budget.ts';
 import type { WorkingInputs } from '../../../src/working/index.ts';
-import { logUniform, pick, uniform, whole } from '../random.ts';
+import { logUniform, pick, type Random, uniform, whole } from '../random.ts';
 import { type Asked, again, conductor, poe, temperature } from './kit.ts';
 
 const FACTOR = { pairLoop: 2, twoPair: 1, fourPair: 0.5 } as const;
@@ -145,20 +145,72 @@ const maximumRunAsked: Asked<'maximumRun'> = {
   ],
 };
 
+/** A sum over the ports, each with the class that it grants. */
+const sum = (input: SwitchBudgetInput, of: (port: BudgetPort, granted: PoeClass) => number): number => {
+  const { powered, denied } = switchBudget(input);
+  return [...powered, ...denied].reduce((total, { port, grantedClass }) => {
+    const entry = input.ports.find((one) => one.port === port) as BudgetPort;
+    return total + of(entry, poeClass(grantedClass));
+  }, 0);
+};
+
+/** A port, whose figures a basis may or may not look at; the first has them all. */
+const budgetPort = (random: Random, port: number): BudgetPort => {
+  const number = whole(random, 0, 8) as PoeClassNumber;
+  const most = poeClass(number).pdPower;
+  const some = (value: number): number | undefined => (port === 1 || random() < 0.8 ? value : undefined);
+  return {
+    port,
+    poeClass: number,
+    // Now and then a port too weak for the class.
+    pseType: random() < 0.1 ? 2 : undefined,
+    priority: pick(random, [undefined, 'critical', 'high', 'low']),
+    requested: some(most * random()),
+    pdPower: some(random() < 0.2 ? most : most * random()),
+    measured: some(most * random()),
+    resistance: some(uniform(random, 0.5, 20)),
+    pseVoltage: some(uniform(random, 44, 57)),
+  };
+};
+
 const switchBudgetAsked: Asked<'switchBudget'> = {
-  question: (random) => ({
-    capacity: whole(random, 60, 1500),
-    basis: 'class',
-    reserve: pick(random, [undefined, 0.1]),
-    policy: pick(random, [undefined, 'fill']),
-    ports: Array.from({ length: whole(random, 1, 48) }, (_, index) => ({
-      port: index + 1,
-      poeClass: whole(random, 0, 8) as PoeClassNumber,
-      priority: pick(random, [undefined, 'critical', 'high', 'low']),
-    })),
-  }),
+  question: (random) => {
+    const basis = pick(random, ['class', 'class', 'requested', 'calculated', 'measured'] as const);
+    // By class many ports are a few rows; by draw each is a row of its own.
+    const count = whole(random, 1, basis === 'class' ? 48 : 4);
+    return {
+      capacity: whole(random, basis === 'class' ? 60 : 20, basis === 'class' ? 1500 : 300),
+      basis,
+      reserve: pick(random, [undefined, 0.1]),
+      policy: pick(random, [undefined, 'fill']),
+      ports: Array.from({ length: count }, (_, index) => budgetPort(random, index + 1)),
+    };
+  },
   answer: switchBudget,
-  mistakes: [],
+  mistakes: [
+    {
+      slip: 'pd-power-for-class-power',
+      of: 'demand',
+      make: (input) => (input.basis === 'class' ? sum(input, (_port, granted) => granted.pdPower) : undefined),
+    },
+    {
+      slip: 'run-loss-left-out',
+      of: 'demand',
+      make: (input) => {
+        if (input.basis !== 'requested' && input.basis !== 'calculated') return undefined;
+        return sum(input, ({ requested, pdPower }, granted) => {
+          const stated = input.basis === 'requested' ? (requested ?? pdPower) : pdPower;
+          // A device that is granted less than it asks for keeps to that.
+          return Math.min(stated ?? granted.pdPower, granted.pdPowerLater ?? granted.pdPower);
+        });
+      },
+    },
+    {
+      slip: 'reserve-left-out',
+      of: 'headroom',
+      make: (input) => (switchBudget(input).denied.length > 0 ? undefined : switchBudget({ ...input, reserve: 0 }).headroom),
+    },
+  ],
 };
 
 /** By name. */

@@ -48,6 +48,9 @@ describe('farend work', () => {
     [['maximumRun', 'cable=cat5e', 'poeClass=4', 'cords=cord-24:5m,cord-26:3m:40degC'], 'L ='],
     [['powerAtPd', 'poeClass=8', 'run=cat6:80m:45degC,cord-26:5m'], 'P_av ='],
     [['switchBudget', 'capacity=370W', 'ports=12x4,2x3', 'reserve=10%'], 'P_all ='],
+    [['switchBudget', 'capacity=60W', 'basis=calculated', 'ports=2x4:13W:8.44ohm,1x3'], 'P_all ='],
+    [['switchBudget', 'capacity=60W', 'basis=requested', 'ports=2x4:13W'], 'P_all ='],
+    [['switchBudget', 'capacity=60W', 'basis=measured', 'ports=2x4:11.2W'], 'P_all = 22.4 W'],
     [['uniformWire', 'resistivity=0.0172', 'length=20m', 'area=3.31mm2'], 'R = 0.1039 Ω'],
     [['resistanceAtTemperature', 'resistance=10ohm', 'temperature=20degC', 'coefficient=0.004', 'at=100degC'], 'R_2 = 13.2 Ω'],
   ])('%j', async (argv, words) => {

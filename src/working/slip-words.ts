@@ -21,6 +21,7 @@ export const SLIP_WORDS = {
   'power-at-wrong-end': 'the current was taken as the power of the load over the voltage of the supply: P = V I holds at one end at a time',
   'unstable-root': 'the other root of the quadratic was taken, at which no load settles',
   'class-power-for-pd-power': 'the power of the class at the port was taken for the power at the device',
+  'allowed-for-available': 'the power that the class allows the device was taken for what arrives at it: over a better run more does',
   'pd-power-for-class-power': 'the power that the class allows the device was set aside, not the power of the class at the port',
   'run-loss-left-out': 'the power of the devices was added up, without the heat in their runs',
   'reserve-left-out': 'nothing was kept back: the reserve was left out',

@@ -7,6 +7,12 @@ import type { Reading, ReadingRow, Sheet } from '../sheet.ts';
 
 const CLASS = 'by class';
 const MEASURED = 'measured';
+/** The power of the class bounds, or stands in for, what is set aside. */
+const BOUND = 'class bounds';
+const UP = 'rounded up';
+const WHOLE = 'whole';
+const MEASURED_UP = 'measured, rounded up';
+const MEASURED_WHOLE = 'measured, whole';
 /** How a port that is set aside what its draw takes comes to its figure. */
 const FLOW = 'by flow';
 const OVER = 'over its class';
@@ -70,7 +76,7 @@ export const switchBudgetSheet: Sheet<SwitchBudgetInput> = {
       core: 'ports[].poeClass',
       source: 'ieee-802.3-class',
       each: 'port',
-      when: CLASS,
+      when: BOUND,
     },
     {
       symbol: 'M_#',
@@ -203,7 +209,7 @@ export const switchBudgetSheet: Sheet<SwitchBudgetInput> = {
       latex: 'P_{#}',
       source: 'circuit-laws',
       each: 'port',
-      when: 'S up',
+      when: UP,
     },
     {
       symbol: 'P_#',
@@ -213,7 +219,7 @@ export const switchBudgetSheet: Sheet<SwitchBudgetInput> = {
       latex: 'P_{#}',
       source: 'circuit-laws',
       each: 'port',
-      when: 'S whole',
+      when: WHOLE,
     },
     {
       symbol: 'P_#',
@@ -223,7 +229,7 @@ export const switchBudgetSheet: Sheet<SwitchBudgetInput> = {
       latex: 'P_{#}',
       source: 'measured-power',
       each: 'port',
-      when: 'M up',
+      when: MEASURED_UP,
     },
     {
       symbol: 'P_#',
@@ -234,7 +240,7 @@ export const switchBudgetSheet: Sheet<SwitchBudgetInput> = {
       source: 'measured-power',
       core: '@.power',
       each: 'port',
-      when: 'M whole',
+      when: MEASURED_WHOLE,
     },
     {
       symbol: 'C_use',
@@ -353,7 +359,7 @@ function readBudget(input: SwitchBudgetInput): Reading {
     values: { C: capacity, k: reserve, u: 1e-9 },
     cases: [
       ...(placed.length === 0 ? ['no ports'] : ['ports', fits, `${kind}, ${fits}`]),
-      ...(rows.some(({ cases }) => cases?.some((one) => ['S up', 'S whole', 'M up'].includes(one))) ? ['nanowatts'] : []),
+      ...(rows.some(({ cases }) => cases?.some((one) => [UP, WHOLE, MEASURED_UP].includes(one))) ? ['nanowatts'] : []),
       ...(reserve > 0 ? [`reserve, ${fits}`] : []),
     ],
     rows: { class: basis === 'class' ? classRows(budgeted) : [], port: rows },
@@ -413,12 +419,12 @@ function casesOf(basis: SwitchBudgetInput['basis'], entry: BudgetPort, port: Bud
   // The budget adds whole nanowatts, rounded up.
   const isWhole = Math.round(port.power * 1e9) / 1e9 === port.power;
   if (basis === 'measured') {
-    return entry.measured === undefined ? [CLASS, UNASKED] : [MEASURED, isWhole ? 'M whole' : 'M up'];
+    return entry.measured === undefined ? [BOUND, UNASKED] : [MEASURED, isWhole ? MEASURED_WHOLE : MEASURED_UP];
   }
-  if (basis === 'requested' && entry.requested === undefined) return [CLASS, 'drawn', UNASKED];
-  if (isTooLong) return [CLASS, 'drawn', 'run', UNCARRIED];
-  if (port.power === ofClass) return [CLASS, 'drawn', 'run', 'carried', OVER];
-  return [CLASS, 'drawn', 'run', 'carried', FLOW, isWhole ? 'S whole' : 'S up'];
+  if (basis === 'requested' && entry.requested === undefined) return [BOUND, 'drawn', UNASKED];
+  if (isTooLong) return [BOUND, 'drawn', 'run', UNCARRIED];
+  if (port.power === ofClass) return [BOUND, 'drawn', 'run', 'carried', OVER];
+  return [BOUND, 'drawn', 'run', 'carried', FLOW, isWhole ? WHOLE : UP];
 }
 
 function counted(ports: readonly Budgeted[]): { 'n_#': number; 'q_#': number } {

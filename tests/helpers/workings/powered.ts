@@ -26,6 +26,10 @@ const powerAtPdAsked: Asked<'powerAtPd'> = {
   },
   mistakes: [
     { slip: 'class-power-for-pd-power', make: (input) => powerAtPd(input).limits.psePower },
+    {
+      slip: 'allowed-for-available',
+      make: (input) => (input.pdPower === undefined ? powerAtPd(input).limits.pdPower : undefined),
+    },
     { slip: 'pair-loop-for-pairset', make: (input) => available(withLoop(input, pairsOf(input))) },
     { slip: 'pairset-for-four-pair', make: (input) => (pairsOf(input) === 4 ? available(withLoop(input, 2)) : undefined) },
     { slip: 'four-pair-for-pairset', make: (input) => (pairsOf(input) === 2 ? available(withLoop(input, 0.5)) : undefined) },

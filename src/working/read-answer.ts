@@ -15,9 +15,15 @@ const NUMBER = /^([+-]?(?:\d+(?:\.\d*)?|\.\d+)(?:[eE][+-]?\d+)?)\s*(.*)$/;
 /** Words by which an answer says that there is none. */
 const NO = /^(?:no|none|never|impossible|infeasible|not possible|cannot)\b\D*$/i;
 
-/** Whether the answer is the word no. */
-export function saysNo(answer: number | string): boolean {
-  return typeof answer === 'string' && NO.test(answer.trim());
+/** Words by which an answer says that any figure will do. */
+const ANY = /^(?:any|no (?:limit|bound|maximum)|unlimited|unbounded|infinite|infinity)\b\D*$/i;
+
+/** Whether the answer is that there is none (`no`), or that any will do (`any`); nothing where it is a figure. */
+export function wordOf(answer: number | string): 'no' | 'any' | undefined {
+  if (typeof answer !== 'string') return undefined;
+  const text = answer.trim();
+  if (ANY.test(text)) return 'any';
+  return NO.test(text) ? 'no' : undefined;
 }
 
 const QUANTITY: Readonly<Partial<Record<WorkingUnit, QuantityName>>> = {

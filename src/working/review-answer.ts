@@ -2,7 +2,7 @@
 import { requireObject } from '../quantity/guards.ts';
 import { InputError } from '../quantity/input-error.ts';
 import { shownFigure } from './figures.ts';
-import { readAnswer, saysNo } from './read-answer.ts';
+import { readAnswer, wordOf } from './read-answer.ts';
 import type { WorkingInputs, WorkingName } from './sheets.ts';
 import { sheetOf, showWorking } from './show-working.ts';
 import { type Slipped, type SlipValues, slipValues } from './slip-values.ts';
@@ -52,8 +52,9 @@ export interface AnswerReview {
  *
  * @param name - The calculation, as for {@link showWorking}.
  * @param input - Its input.
- * @param answer - A number in the unit of the result, or text with a unit, such as `8.4 ohm`, or the word no. The figures
- *   written are those that count: 8.4 is right from 8.35 to 8.45.
+ * @param answer - A number in the unit of the result, or text with a unit, such as `8.4 ohm`, or the word no (or any, of what
+ *   nothing bounds). The figures written are those that count: 8.4 is right from 8.35 to 8.45. A decimal comma, parted thousands
+ *   and powers of ten are read; a comma that may be either is refused.
  * @param options - Which of the results was asked for, if not the last.
  * @returns The verdict, the slips that fit, and the step to check first.
  * @throws {@link InputError} As {@link showWorking}, if the answer is no number of that kind, or there is no such result.
@@ -104,16 +105,19 @@ function reviewed(
     const under = slips.under(expected.symbol);
     return steps.find(({ symbol }) => under.has(symbol)) as WorkingStep;
   };
-  if (saysNo(answer)) {
-    if (!feasible) return { verdict: 'right', expected, slips: [], message: `Right: ${no}.` };
+  const word = wordOf(answer);
+  if (word !== undefined) {
+    // Any figure will do only where nothing bounds it.
+    if (!feasible && (word === 'no' || no?.startsWith('nothing bounds') === true))
+      return { verdict: 'right', expected, slips: [], message: `Right: ${no}.` };
+    if (!feasible) return wrongNo(no, expected, steps.at(-2) ?? firstOf());
     const check = firstOf();
     return { verdict: 'wrong', expected, slips: [], check, message: `Wrong: there is an answer. Check first: ${check.meaning}.` };
   }
   if (!feasible) {
     // Whatever figure it is, and of whatever unit.
     if (typeof answer !== 'string' || !/\d/.test(answer)) readAnswer(answer, '1');
-    const check = steps.at(-2) ?? firstOf();
-    return { verdict: 'wrong', expected, slips: [], check, message: `Wrong: ${no}. Check first: ${check.meaning}.` };
+    return wrongNo(no, expected, steps.at(-2) ?? firstOf());
   }
   const { value, tolerance } = readAnswer(answer, expected.unit);
   const common = { expected, answer: value, tolerance };
@@ -135,6 +139,11 @@ function reviewed(
     shown: shownFigure(gives, expected.unit, false),
   }));
   return { ...common, verdict: 'wrong', slips: fits, check, message: messageOf(fits, check) };
+}
+
+/** A figure, or any figure, where there is none. */
+function wrongNo(no: string | undefined, expected: WorkingResult, check: WorkingStep): AnswerReview {
+  return { verdict: 'wrong', expected, slips: [], check, message: `Wrong: ${no}. Check first: ${check.meaning}.` };
 }
 
 /** The first step that a slip went wrong at, or that a wrong given enters, of those that the result rests on. */

@@ -171,6 +171,25 @@ describe('as people write it', () => {
   });
 });
 
+describe('any length at all', () => {
+  const circuit = { supplyVoltage: { low: 21, high: 28 }, conductor: awg(18) } as const;
+  const ANY = ['any length', 'no limit', 'unlimited', 'Infinite.'];
+
+  test('is right where nothing bounds it', () => {
+    for (const answer of [...ANY, 'none'])
+      expect(reviewAnswer('maximumRun', { ...circuit, load: { power: 0 } }, answer).verdict).toBe('right');
+  });
+
+  test('is wrong where none will do, and where there is a longest', () => {
+    const none = { ...circuit, load: { power: 6 }, minimumVoltage: 22 };
+    for (const answer of ANY) {
+      expect(reviewAnswer('maximumRun', none, answer).verdict).toBe('wrong');
+      expect(reviewAnswer('maximumRun', { ...none, minimumVoltage: 19 }, answer)).toMatchObject({ verdict: 'wrong', slips: [] });
+    }
+    expect(reviewAnswer('maximumRun', none, 'no').verdict).toBe('right');
+  });
+});
+
 describe('the step to look at', () => {
   test('is one that the result rests on', () => {
     const question = { cable: cable('cat5e'), poeClass: 2, cabling: 'none', maximumResistance: { ohms: 13, loop: 'pairLoop' } } as const;

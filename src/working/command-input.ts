@@ -125,14 +125,35 @@ const yesOrNo: Reader = (text) => {
   return text === 'yes';
 };
 
-/** `24x4,2x3`: 24 ports of class 4, 2 of class 3. */
-const ports: Reader = (text) => {
-  const groups = text.split(',').map((group) => /^(\d+)x([0-8])$/.exec(group.trim()));
-  const found: { port: number; poeClass: number }[] = [];
+/** `10%`, `0.1`, or `2.4V`. */
+const drop: Reader = (text) => {
+  if (text.endsWith('%')) return (number(text.slice(0, -1)) as number) / 100;
+  return /[a-z]$/i.test(text) ? { volts: parseQuantity(text, { quantity: 'voltage' }).value } : number(text);
+};
+
+/** A port as it is typed: which of its powers is meant, the basis says. */
+interface TypedPort {
+  readonly port: number;
+  readonly poeClass: number;
+  readonly power?: number;
+  readonly resistance?: number;
+}
+
+/** `24x4,2x3:9W:4.2ohm`: 24 ports of class 4, and 2 of class 3 with a power and the loop that it sees. */
+const ports: Reader = (text): TypedPort[] => {
+  const groups = text.split(',').map((group) => /^(\d+)x([0-8])(?::([^:]+))?(?::([^:]+))?$/.exec(group.trim()));
+  const found: TypedPort[] = [];
   for (const group of groups) {
-    const count = Number(group?.[1] ?? Number.NaN);
-    if (!(count <= 1000)) throw new InputError('unreadable', 'value', 'ports and their classes, such as 24x4,2x3', text);
-    for (let index = 0; index < count; index++) found.push({ port: found.length + 1, poeClass: Number(group?.[2]) });
+    const [, count, poeClass, power, loop] = group ?? [];
+    if (!(Number(count) <= 1000)) {
+      throw new InputError('unreadable', 'value', 'ports and their classes, such as 24x4,2x3 or 24x4:13W:5ohm', text);
+    }
+    const port = {
+      poeClass: Number(poeClass),
+      ...(power === undefined ? {} : { power: parseQuantity(power, { quantity: 'power' }).value }),
+      ...(loop === undefined ? {} : { resistance: parseQuantity(loop, { quantity: 'resistance' }).value }),
+    };
+    for (let index = 0; index < Number(count); index++) found.push({ port: found.length + 1, ...port });
   }
   return found;
 };
@@ -157,6 +178,8 @@ const pairResistance: Reader = (text) => (text.includes(':') ? pairs(text) : qua
 const pairNames: Reader = (text) => text.split(',').map((name) => name.trim().replace('-', ','));
 
 const fraction: Reader = (text) => (text.endsWith('%') ? (number(text.slice(0, -1)) as number) / 100 : number(text));
+/** What the power of a typed port is called on each basis. */
+const POWER_OF: Readonly<Record<string, string>> = { requested: 'requested', measured: 'measured' };
 
 /** Every key: where its value goes, and how it is read. */
 const KEYS: Readonly<Record<string, readonly [path: string, read: Reader]>> = {
@@ -215,7 +238,9 @@ const KEYS: Readonly<Record<string, readonly [path: string, read: Reader]>> = {
   pseVoltage: ['pseVoltage', voltage],
   pdPower: ['pdPower', quantity('power')],
   minimumVoltage: ['minimumVoltage', quantity('voltage')],
-  permittedDrop: ['permittedDrop', (text) => (text.endsWith('%') ? (number(text.slice(0, -1)) as number) / 100 : number(text))],
+  maximumVoltage: ['maximumVoltage', quantity('voltage')],
+  permittedDrop: ['permittedDrop', drop],
+  ampacity: ['ampacity', quantity('current')],
   maximumResistance: ['maximumResistance', quantity('resistance')],
   loop: ['loop', word],
   cabling: ['cabling', word],
@@ -272,7 +297,12 @@ export function inputFrom(name: WorkingName, words: readonly string[]): Record<s
     const { fn, ...rest } = input;
     return { fn, input: rest };
   }
-  if (name === 'switchBudget') input['basis'] = 'class';
+  if (name === 'switchBudget') {
+    input['basis'] ??= 'class';
+    const called = POWER_OF[String(input['basis'])] ?? 'pdPower';
+    const typed = input['ports'] as readonly TypedPort[] | undefined;
+    input['ports'] = typed?.map(({ power, ...port }) => (power === undefined ? port : { ...port, [called]: power }));
+  }
   if (input['loop'] !== undefined || (name === 'maximumRun' && 'cable' in input && 'maximumResistance' in input)) {
     input['maximumResistance'] = { ohms: input['maximumResistance'], loop: input['loop'] ?? 'unstated' };
     delete input['loop'];

@@ -6,7 +6,6 @@ export type { MostPowerInput } from './sheets/most-power.ts';
 export type { RemotePoweringInput } from './sheets/remote-powering.ts';
 export type { ResistanceAtTemperatureInput } from './sheets/resistance-at-temperature.ts';
 export type { ResistancePerMetreInput } from './sheets/resistance-per-metre.ts';
-export type { ClassBudgetInput } from './sheets/switch-budget.ts';
 export type { WorkingInputs, WorkingName } from './sheets.ts';
 export { showWorking } from './show-working.ts';
 export type { SlipName } from './slip-words.ts';

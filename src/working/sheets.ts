@@ -17,6 +17,7 @@ import type { PairUnbalanceInput } from '../ethernet/pair-unbalance.ts';
 import type { PowerAtPdInput } from '../ethernet/power-at-pd.ts';
 import type { PsePowerForInput } from '../ethernet/pse-power-for.ts';
 import type { MaximumRunInput } from '../plan/maximum-run.ts';
+import type { SwitchBudgetInput } from '../plan/switch-budget.ts';
 import type { Sheet } from './sheet.ts';
 import { ampacitySheet } from './sheets/ampacity.ts';
 import { type AwgWorkingInput, awgSheet } from './sheets/awg.ts';
@@ -38,7 +39,7 @@ import { type ResistanceAtTemperatureInput, resistanceAtTemperatureSheet } from 
 import { type ResistancePerMetreInput, resistancePerMetreSheet } from './sheets/resistance-per-metre.ts';
 import { runResistanceSheet } from './sheets/run-resistance.ts';
 import { solveNetworkSheet } from './sheets/solve-network.ts';
-import { type ClassBudgetInput, switchBudgetSheet } from './sheets/switch-budget.ts';
+import { switchBudgetSheet } from './sheets/switch-budget.ts';
 import { unbalanceSheet } from './sheets/unbalance.ts';
 import { uniformWireSheet } from './sheets/uniform-wire.ts';
 import { voltageDropSheet } from './sheets/voltage-drop.ts';
@@ -83,8 +84,6 @@ export interface WorkingInputs {
   readonly maximumRun: MaximumRunInput;
   /** A line known between limits. */
   readonly bounds: BoundsWorkingInput;
-  /** The budget of a switch by class. */
-  readonly switchBudget: ClassBudgetInput;
   /** What a code allows each conductor of a bundle. */
   readonly ampacity: AmpacityInput;
   /** How a warm cylinder sheds heat to still air. */
@@ -93,6 +92,8 @@ export interface WorkingInputs {
   readonly bundleRise: BundleRiseInput;
   /** The mean current of the conductors of a bundle. */
   readonly remotePowering: RemotePoweringInput;
+  /** The budget of a switch, by class or by draw. */
+  readonly switchBudget: SwitchBudgetInput;
 }
 
 /** The name of a calculation that can be shown. */

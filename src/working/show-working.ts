@@ -3,7 +3,7 @@ import { requireOneOf } from '../quantity/guards.ts';
 import { evaluateSheet, type WorkedGiven, type WorkedStep } from './evaluate-sheet.ts';
 import { isRounded, latexFigure, shownFigure } from './figures.ts';
 import { type Notation, written } from './formula.ts';
-import type { ReadingPasses, Sheet } from './sheet.ts';
+import type { Reading, ReadingPasses, Sheet } from './sheet.ts';
 import { sheets, type WorkingInputs, type WorkingName } from './sheets.ts';
 import { passesTable, tableOf } from './tables.ts';
 import type { Working, WorkingGiven, WorkingResult, WorkingStep, WorkingTable } from './working.ts';
@@ -28,9 +28,21 @@ import type { Working, WorkingGiven, WorkingResult, WorkingStep, WorkingTable } 
  * [feasible, no, result.shown]; // => [false, 'the line cannot carry the load: there is no such current', '50 W']
  */
 export function showWorking<Name extends WorkingName>(name: Name, input: WorkingInputs[Name]): Working {
+  return workingOf(name, input).working;
+}
+
+/** The working, and the sheet and the reading that it is of. @internal */
+export function workingOf<Name extends WorkingName>(
+  name: Name,
+  input: WorkingInputs[Name],
+): { readonly working: Working; readonly sheet: Sheet<WorkingInputs[Name]>; readonly reading: Reading } {
   const sheet = sheetOf(name);
   sheet.guard(input);
   const reading = sheet.read(input);
+  return { working: shown(name, sheet, reading), sheet, reading };
+}
+
+function shown<Input>(name: WorkingName, sheet: Sheet<Input>, reading: Reading): Working {
   const { givens, steps, passes, no } = evaluateSheet(sheet, reading);
   const figures = new Map<string, WorkedGiven | WorkedStep>([...givens, ...steps].map((figure) => [figure.symbol, figure]));
   const placed = tablesOf(sheet, passes, [...givens, ...steps]);
@@ -77,8 +89,8 @@ function tablesOf<Input>(
   return { tables, place };
 }
 
-/** The sheet of a name. @internal */
-export function sheetOf<Name extends WorkingName>(name: Name): Sheet<WorkingInputs[Name]> {
+/** The sheet of a name. */
+function sheetOf<Name extends WorkingName>(name: Name): Sheet<WorkingInputs[Name]> {
   if (typeof name !== 'string' || !Object.hasOwn(sheets, name)) requireOneOf(name, Object.keys(sheets), 'name');
   return sheets[name];
 }

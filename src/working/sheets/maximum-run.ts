@@ -1,19 +1,20 @@
 /** How far: every limit as a resistance, then as a length, and the shortest of them. @module */
 import type { Segment } from '../../cable/run-resistance.ts';
 import type { Load } from '../../circuit/operating-point.ts';
+import { assignedClass, poeClass } from '../../ethernet/poe-class.ts';
 import { appliedLimits } from '../../ethernet/power-at-pd.ts';
 import { closestCord, closestGauge, deratedRule } from '../../plan/cabling-checks.ts';
 import { CABLING_RULES, type CablingRules } from '../../plan/cabling-rules.ts';
+import { categoryCheck } from '../../plan/category-check.ts';
 import { judgedLoop } from '../../plan/device-resistance.ts';
 import { copperFraction } from '../../plan/material-check.ts';
 import type { MaximumPoweredRunInput } from '../../plan/maximum-powered-run.ts';
 import { type MaximumRunInput, maximumRun } from '../../plan/maximum-run.ts';
 import { hottestOf, insertionLossLength, isScreened } from '../../plan/signal-length.ts';
 import { legsAtMaximum, supplyRange, type TwoWireCircuit, type UnequalTwoWireCircuit } from '../../plan/two-wire-run.ts';
-import { InputError } from '../../quantity/input-error.ts';
 import type { Figures, Reading, ReadingRow, Sheet } from '../sheet.ts';
 import { CURRENT, loadGivens, loadReading, POWER, RESISTANCE } from './point-steps.ts';
-import { circuitKeys, poweredKeys, temperatureAssumption, twentyGiven } from './shared.ts';
+import { circuitKeys, FOUR_PAIRS, poweredKeys, TWO_PAIRS, temperatureAssumption, twentyGiven } from './shared.ts';
 
 /** What a row of the limits holds; each is turned into a resistance, or is a length as it stands. */
 const COLLAPSE = 'collapse of a power';
@@ -21,8 +22,13 @@ const SHORT = 'collapse of a current';
 const SUPPLY = 'power of the port';
 const VOLTAGE = 'voltage at the load';
 const DROP = 'permitted drop';
+const VOLTS = 'permitted drop in volts';
+/** A resistance takes most, and so drops most, at the highest voltage. */
+const HIGHEST = 'permitted drop in volts at the highest voltage';
+const AMPACITY = 'most current of a power';
 const OHMS = 'stated in ohms';
 const LENGTH = 'stated in metres';
+const OUT_AND_BACK = 'out and back';
 const HOT = 'as it is';
 const COOL = 'at 20 °C';
 const LINK = 'without cords, at 20 °C';
@@ -43,13 +49,23 @@ export const maximumRunSheet: Sheet<MaximumRunInput> = {
     'connections',
     'connectionResistance',
     'minimumVoltage',
+    'maximumVoltage',
     'permittedDrop',
+    'ampacity',
     'maximumResistance',
     'loop',
     'cabling',
   ],
   givens: [
     { symbol: 'V', meaning: 'voltage at the supply, the lowest it may have', unit: 'V', latex: 'V', core: 'pseVoltage or supplyVoltage' },
+    {
+      symbol: 'V_hi',
+      meaning: 'voltage at the supply, the highest it may have',
+      unit: 'V',
+      latex: 'V_{\\mathrm{hi}}',
+      core: 'supplyVoltage.high',
+      when: 'highest',
+    },
     ...loadGivens,
     {
       symbol: 'P_lim',
@@ -111,10 +127,17 @@ export const maximumRunSheet: Sheet<MaximumRunInput> = {
     { symbol: 'v_#', meaning: '@: what there is', unit: 'm', latex: 'v_{#}', core: 'cords', each: 'fixed', when: 'm' },
     { symbol: 'v_#', meaning: '@: what there is', unit: '1', latex: 'v_{#}', core: 'the input', each: 'fixed', when: '1' },
     { symbol: 'v_#', meaning: '@: what there is', unit: '°C', latex: 'v_{#}', core: 'temperature', each: 'fixed', when: '°C' },
-    { symbol: 'w_#', meaning: '@: the limit', unit: 'W', latex: 'w_{#}', core: 'poeClass', each: 'fixed', when: 'W' },
-    { symbol: 'w_#', meaning: '@: the limit', unit: 'm', latex: 'w_{#}', core: 'cabling', each: 'fixed', when: 'm' },
-    { symbol: 'w_#', meaning: '@: the limit', unit: '1', latex: 'w_{#}', core: 'cabling', each: 'fixed', when: '1' },
-    { symbol: 'w_#', meaning: '@: the limit', unit: '°C', latex: 'w_{#}', core: 'cabling', each: 'fixed', when: '°C' },
+    { symbol: 'v_#', meaning: '@: what there is', unit: '1', latex: 'v_{#}', core: 'the input', each: 'fixed', when: 'at least' },
+    { symbol: 'v_#', meaning: '@: what there is', unit: 'V', latex: 'v_{#}', core: 'the highest voltage', each: 'fixed', when: 'V' },
+    { symbol: 'v_#', meaning: '@: what there is', unit: 'A', latex: 'v_{#}', core: 'load.current', each: 'fixed', when: 'A' },
+    { symbol: 'w_#', meaning: '@: the limit', unit: 'W', latex: 'w_{#}', core: 'poeClass', source: 'row', each: 'fixed', when: 'W' },
+    { symbol: 'w_#', meaning: '@: the limit', unit: 'm', latex: 'w_{#}', core: 'cabling', source: 'row', each: 'fixed', when: 'm' },
+    { symbol: 'w_#', meaning: '@: the limit', unit: '1', latex: 'w_{#}', core: 'cabling', source: 'row', each: 'fixed', when: '1' },
+    { symbol: 'w_#', meaning: '@: the limit', unit: '°C', latex: 'w_{#}', core: 'cabling', source: 'row', each: 'fixed', when: '°C' },
+    { symbol: 'w_#', meaning: '@: the least', unit: '1', latex: 'w_{#}', core: 'poeClass', source: 'row', each: 'fixed', when: 'at least' },
+    { symbol: 'w_#', meaning: '@: the limit', unit: 'V', latex: 'w_{#}', core: 'the limits of the device', each: 'fixed', when: 'V' },
+    { symbol: 'w_#', meaning: '@: the limit', unit: 'A', latex: 'w_{#}', core: 'ampacity', each: 'fixed', when: 'A' },
+    { symbol: 'w_#', meaning: '@: the limit', unit: 'A', latex: 'w_{#}', core: 'ampacity', each: 'fixed', when: 'A of a resistance' },
     {
       symbol: 'U_#',
       meaning: '@: lowest voltage at the device',
@@ -132,6 +155,17 @@ export const maximumRunSheet: Sheet<MaximumRunInput> = {
       core: 'permittedDrop',
       each: 'limit',
       when: DROP,
+    },
+    { symbol: 'd_#', meaning: '@: most drop', unit: 'V', latex: 'd_{#}', core: 'permittedDrop.volts', each: 'limit', when: VOLTS },
+    { symbol: 'd_#', meaning: '@: most drop', unit: 'V', latex: 'd_{#}', core: 'permittedDrop.volts', each: 'limit', when: HIGHEST },
+    {
+      symbol: 'Iz_#',
+      meaning: '@: most current of the conductors as installed',
+      unit: 'A',
+      latex: 'I_{z,#}',
+      core: 'ampacity',
+      each: 'limit',
+      when: AMPACITY,
     },
     {
       symbol: 'X_#',
@@ -214,6 +248,50 @@ export const maximumRunSheet: Sheet<MaximumRunInput> = {
       source: 'row',
       each: 'fixed',
       when: '°C',
+      no: fixedNo,
+    },
+    {
+      symbol: 's_#',
+      meaning: '@: what there is over the least',
+      formula: 'v_# - w_#',
+      unit: '1',
+      latex: 's_{#}',
+      source: 'row',
+      each: 'fixed',
+      when: 'at least',
+      no: fixedNo,
+    },
+    {
+      symbol: 's_#',
+      meaning: '@: what is left',
+      formula: 'w_# - v_#',
+      unit: 'V',
+      latex: 's_{#}',
+      source: 'row',
+      each: 'fixed',
+      when: 'V',
+      no: fixedNo,
+    },
+    {
+      symbol: 's_#',
+      meaning: '@: what is left',
+      formula: 'w_# - v_#',
+      unit: 'A',
+      latex: 's_{#}',
+      source: 'row',
+      each: 'fixed',
+      when: 'A',
+      no: fixedNo,
+    },
+    {
+      symbol: 's_#',
+      meaning: '@: what is left where the load takes most, without any run',
+      formula: 'w_# - V_hi / R_L',
+      unit: 'A',
+      latex: 's_{#}',
+      source: 'row',
+      each: 'fixed',
+      when: 'A of a resistance',
       no: fixedNo,
     },
     {
@@ -348,6 +426,47 @@ export const maximumRunSheet: Sheet<MaximumRunInput> = {
       when: DROP,
     },
     {
+      symbol: 'U_#',
+      meaning: '@: lowest voltage at the device',
+      formula: 'V - d_#',
+      unit: 'V',
+      latex: 'U_{#}',
+      source: 'circuit-laws',
+      each: 'limit',
+      when: VOLTS,
+    },
+    {
+      symbol: 'U_#',
+      meaning: '@: lowest voltage at the device, at the highest supply: there a resistance drops most',
+      formula: 'V_hi - d_#',
+      unit: 'V',
+      latex: 'U_{#}',
+      source: 'circuit-laws',
+      each: 'limit',
+      when: HIGHEST,
+    },
+    {
+      symbol: 'U_#',
+      meaning: '@: voltage at the device under which it draws more',
+      formula: 'P / Iz_#',
+      unit: 'V',
+      latex: 'U_{#}',
+      source: 'circuit-laws',
+      each: 'limit',
+      when: AMPACITY,
+    },
+    {
+      symbol: 'X_#',
+      meaning: '@: most resistance: the drop over the current',
+      formula: '(V_hi - U_#) / (U_# / R_L)',
+      unit: 'Ω',
+      latex: 'X_{#}',
+      source: 'circuit-laws',
+      each: 'limit',
+      when: HIGHEST,
+      no: lengthNo,
+    },
+    {
       symbol: 'X_#',
       meaning: '@: most resistance: the drop over the current',
       formula: '(V - U_#) / (P / U_#)',
@@ -389,6 +508,17 @@ export const maximumRunSheet: Sheet<MaximumRunInput> = {
       source: 'three-loops',
       each: 'limit',
       when: HOT,
+      no: lengthNo,
+    },
+    {
+      symbol: 'L_#',
+      meaning: '@: the length it allows',
+      formula: '(X_# - R_0) / r',
+      unit: 'm',
+      latex: 'L_{#}',
+      source: 'circuit-laws',
+      each: 'limit',
+      when: OUT_AND_BACK,
       no: lengthNo,
     },
     {
@@ -438,13 +568,19 @@ export const maximumRunSheet: Sheet<MaximumRunInput> = {
   ],
   assumptions: ['Direct current, steady state. Every conductor at its most; the device at the load stated.'],
   validity: 'Installed cable, one way. Rules of cabling are lengths and loops at 20 °C; power is judged hot.',
-  cautions: [],
+  cautions: ['An ampacity is that of the table that applies where the cable lies: the local code and a licensed practitioner come first.'],
   slips: [
     { slip: 'cold-resistance', givens: { T: 'T_ref', 'Tc_#': 'T_ref' } },
-    { slip: 'one-way-length', steps: { r: 'rl_1' } },
-    { slip: 'pair-loop-for-pairset', givens: { 'f_#': '2' } },
-    { slip: 'pairset-for-pair-loop', givens: { 'f_#': '1' } },
-    { slip: 'class-power-for-pd-power', givens: { P: 'P_lim' } },
+    { slip: 'one-way-length', when: 'two-wire', steps: { r: 'rl_1' } },
+    // f is 2 for a pair loop, 1 for one pairset, 1/2 for two. Who mistakes the loop that power sees still knows a limit that is
+    // stated as a pair loop, which stays 2; who mistakes the pair loop still knows the others, which stay 1 and 1/2.
+    { slip: 'pair-loop-for-pairset', when: 'powered', givens: { 'f_#': '2' } },
+    { slip: 'pairset-for-pair-loop', when: 'powered', givens: { 'f_#': 'min(f_#, 1)' } },
+    { slip: 'pairset-for-four-pair', when: FOUR_PAIRS, givens: { 'f_#': 'max(f_#, 1)' } },
+    { slip: 'four-pair-for-pairset', when: TWO_PAIRS, givens: { 'f_#': 'max(f_#^2 / 2, 1 / 2)' } },
+    // With more draw the power of the port would bound the run as well, and leave none of it.
+    { slip: 'class-power-for-pd-power', when: 'light draw', givens: { P: 'P_lim' } },
+    { slip: 'connections-left-out', when: 'connections', givens: { n: '0' } },
   ],
   guard: maximumRun,
   read: (input) => cited('conductor' in input || 'out' in input ? readTwoWire(input) : readPowered(input as MaximumPoweredRunInput), input),
@@ -466,8 +602,12 @@ const FACTOR = { pairLoop: 2, twoPair: 1, fourPair: 0.5 } as const;
 function readPowered(input: MaximumPoweredRunInput): Reading {
   const { cable, temperature, cords = [], connections = 0, connectionResistance = 0.2, cabling = 'TIA-568' } = input;
   const { maximumResistance, minimumVoltage } = input;
-  const limits = appliedLimits(input);
-  const { pseVoltage: V = limits.pseVoltageMin, pdPower: P = limits.pdPower } = input;
+  // A port of too weak a type grants less, and the device still wants what it is made for.
+  const granted = input.pseType === undefined ? input.poeClass : assignedClass(input.poeClass, input.pseType);
+  const wanted = input.pdPower ?? (granted === input.poeClass ? undefined : poeClass(input.poeClass).pdPower);
+  const limits = appliedLimits({ ...input, poeClass: granted, pdPower: wanted });
+  const P = wanted ?? limits.pdPower;
+  const { pseVoltage: V = limits.pseVoltageMin } = input;
   const own = (length: number): Segment => ({ cable, length, temperature });
   const seen = limits.pairs === 4 ? 'fourPair' : 'twoPair';
 
@@ -477,6 +617,7 @@ function readPowered(input: MaximumPoweredRunInput): Reading {
   };
   // The share of pieces that are not copper, of which none is allowed.
   missed('material', 1 - copperFraction([own(0), ...cords]), 0, '1');
+  missed('pse-voltage', V, limits.pseVoltageMax, 'V');
   const rows: ReadingRow[] = [];
   if (P > 0) rows.push(resistance('collapse', seen, COLLAPSE));
   if (limits.psePowerLimit < 2 * P) rows.push(resistance('pse-power', seen, SUPPLY));
@@ -499,7 +640,15 @@ function readPowered(input: MaximumPoweredRunInput): Reading {
       alpha: cable.temperatureCoefficient,
       ...common(temperature, connections, connectionResistance),
     },
-    cases: ['powered', POWER, cords.length === 0 ? 'no cords' : 'cords', ...(rows.length === 0 ? [] : ['bounded'])],
+    cases: [
+      'powered',
+      POWER,
+      limits.pairs === 4 ? FOUR_PAIRS : TWO_PAIRS,
+      cords.length === 0 ? 'no cords' : 'cords',
+      ...(P > 0 && limits.psePowerLimit >= 2 * P ? ['light draw'] : []),
+      ...(connections * connectionResistance > 0 ? ['connections'] : []),
+      ...(rows.length === 0 ? [] : ['bounded']),
+    ],
     rows: {
       fixed,
       limit: rows,
@@ -516,6 +665,7 @@ function readPowered(input: MaximumPoweredRunInput): Reading {
     assumptions: [
       ...temperatureAssumption(temperature),
       ...(input.pseType === undefined ? [`The port is of Type ${limits.type}, the weakest that serves class ${input.poeClass}.`] : []),
+      ...(granted === input.poeClass ? [] : [`A Type ${limits.type} port grants class ${granted}; the device still draws what it wants.`]),
     ],
     ...(rows.length === 0 ? { no: 'nothing bounds the length of this run' } : {}),
   };
@@ -529,6 +679,10 @@ function readPowered(input: MaximumPoweredRunInput): Reading {
       rows.push(resistance('permanent-link-loop', 'pairLoop', OHMS, { 'X_#': rules.permanentLinkLoop.limit }, [LINK]));
     }
     rows.push(resistance('channel-resistance', seen, OHMS, { 'X_#': limits.channelResistance }));
+    const category = categoryCheck([own(0), ...cords], limits.type);
+    if (category !== undefined) {
+      fixed.push({ label: category.name, values: { 'v_#': category.value, 'w_#': category.limit }, cases: ['at least'] });
+    }
     missed('connections', connections, rules.connections.limit, '1');
     const derated = deratedRule(temperature ?? 20, isScreened(cable), rules);
     if (derated !== undefined) rows.push(metres('derated-length', derated.limit, 0, 1));
@@ -545,27 +699,29 @@ function readPowered(input: MaximumPoweredRunInput): Reading {
 }
 
 function readTwoWire(input: TwoWireCircuit | UnequalTwoWireCircuit): Reading {
-  const { temperature, load, minimumVoltage, permittedDrop, maximumResistance, connections = 0, connectionResistance = 0 } = input;
-  // What this sheet does not show it must not pass over: the answer would not be the core's.
-  if (typeof permittedDrop === 'object') {
-    throw new InputError('conflict', 'permittedDrop', 'a fraction of the supply voltage: volts have no sheet', permittedDrop);
-  }
-  if (input.ampacity !== undefined) throw new InputError('conflict', 'ampacity', 'no ampacity: it has no sheet', input.ampacity);
-  const { low: V } = supplyRange(input.supplyVoltage);
+  const { temperature, load, minimumVoltage, maximumVoltage, permittedDrop, ampacity, maximumResistance } = input;
+  const { connections = 0, connectionResistance = 0 } = input;
+  const { low: V, high } = supplyRange(input.supplyVoltage);
   const [out, back] = legsAtMaximum(input);
   const isEqual = input.conductor !== undefined;
   const loaded = loadReading(load);
   const kind = loaded.cases[0] as string;
+  const fixed: ReadingRow[] = [];
   const rows: ReadingRow[] = [];
-  if (load.power !== undefined && load.power > 0) rows.push(resistance('collapse', 'twoPair', COLLAPSE));
-  if (load.current !== undefined && load.current > 0) rows.push(resistance('collapse', 'twoPair', SHORT));
+  let isHighest = false;
+  if (load.power !== undefined && load.power > 0) rows.push(ofLoop('collapse', COLLAPSE));
+  if (load.current !== undefined && load.current > 0) rows.push(ofLoop('collapse', SHORT));
   if (minimumVoltage !== undefined && bites(V, load, minimumVoltage)) {
-    rows.push(resistance('device-voltage', 'twoPair', VOLTAGE, { 'U_#': minimumVoltage }, [`voltage, ${kind}`]));
+    rows.push(ofLoop('device-voltage', VOLTAGE, { 'U_#': minimumVoltage }, [`voltage, ${kind}`]));
   }
-  if (permittedDrop !== undefined && bites(V, load, V * (1 - permittedDrop))) {
-    rows.push(resistance('voltage-drop', 'twoPair', DROP, { 'k_#': permittedDrop }, [`voltage, ${kind}`]));
+  if (typeof permittedDrop === 'number' && bites(V, load, V * (1 - permittedDrop))) {
+    rows.push(ofLoop('voltage-drop', DROP, { 'k_#': permittedDrop }, [`voltage, ${kind}`]));
+  } else if (typeof permittedDrop === 'object') addDrop(permittedDrop.volts);
+  if (maximumVoltage !== undefined) {
+    fixed.push({ label: 'device-overvoltage', values: { 'v_#': high, 'w_#': maximumVoltage }, cases: ['V'] });
   }
-  if (maximumResistance !== undefined) rows.push(resistance('device-resistance', 'twoPair', OHMS, { 'X_#': maximumResistance }));
+  if (ampacity !== undefined) addAmpacity(ampacity);
+  if (maximumResistance !== undefined) rows.push(ofLoop('device-resistance', OHMS, { 'X_#': maximumResistance }));
   const equal = [['one conductor', out]] as const;
   const unequal = [
     ['out', out],
@@ -573,9 +729,17 @@ function readTwoWire(input: TwoWireCircuit | UnequalTwoWireCircuit): Reading {
   ] as const;
   const ways = isEqual ? equal : unequal;
   return {
-    values: { ...loaded.values, V, ...common(temperature, connections, connectionResistance) },
-    cases: ['two-wire', kind, isEqual ? 'equal' : 'unequal', ...(rows.length === 0 ? [] : ['bounded'])],
+    values: { ...loaded.values, V, V_hi: high, ...common(temperature, connections, connectionResistance) },
+    cases: [
+      'two-wire',
+      kind,
+      isEqual ? 'equal' : 'unequal',
+      ...(isHighest ? ['highest'] : []),
+      ...(connections * connectionResistance > 0 ? ['connections'] : []),
+      ...(rows.length === 0 ? [] : ['bounded']),
+    ],
     rows: {
+      fixed,
       limit: rows,
       leg: ways.map(([way, { name, resistancePerMetre, temperatureCoefficient = 0 }]) => ({
         label: `${way}, ${name}`,
@@ -585,10 +749,39 @@ function readTwoWire(input: TwoWireCircuit | UnequalTwoWireCircuit): Reading {
     assumptions: temperatureAssumption(temperature),
     ...(rows.length === 0 ? { no: 'nothing bounds the length of this run' } : {}),
   };
+
+  function addDrop(volts: number): void {
+    if (load.resistance !== undefined) {
+      if (volts >= high) return;
+      isHighest = true;
+      rows.push(ofLoop('voltage-drop', HIGHEST, { 'd_#': volts }));
+    } else if (volts < V && bites(V, load, V - volts)) {
+      rows.push(ofLoop('voltage-drop', VOLTS, { 'd_#': volts }, [`voltage, ${kind}`]));
+    }
+  }
+
+  /** A power draws more the longer the run; a resistance draws most without one. */
+  function addAmpacity(most: number): void {
+    if (load.power !== undefined) {
+      if (load.power > 0 && bites(V, load, load.power / most)) {
+        rows.push(ofLoop('ampacity', AMPACITY, { 'Iz_#': most }, [`voltage, ${kind}`]));
+      }
+    } else if (load.current !== undefined) {
+      fixed.push({ label: 'ampacity', values: { 'v_#': load.current, 'w_#': most }, cases: ['A'] });
+    } else {
+      isHighest = true;
+      fixed.push({ label: 'ampacity', values: { 'w_#': most }, cases: ['A of a resistance'] });
+    }
+  }
 }
 
 function common(temperature: number | undefined, connections: number, connectionResistance: number): Figures {
   return { T: temperature ?? 20, T_ref: 20, n: connections, R_c: connectionResistance };
+}
+
+/** A limit that is, or is turned into, a resistance of a two-wire circuit, out and back. */
+function ofLoop(label: string, kind: string, values: Figures = {}, cases: readonly string[] = []): ReadingRow {
+  return { label, values, cases: [kind, ...cases, OUT_AND_BACK] };
 }
 
 /** A limit that is, or is turned into, a resistance of one of the loops. */

@@ -85,7 +85,10 @@ export const mostPowerSheet: Sheet<MostPowerInput> = {
   assumptions: ['Direct current, steady state.'],
   validity: 'A load that holds its power constant, as most electronics do.',
   cautions: [],
-  slips: [],
+  slips: [
+    { slip: 'unstable-root', steps: { I_1: '(V + sqrt(D)) / (2 * R)', V_1: '(V - sqrt(D)) / 2' } },
+    { slip: 'power-at-wrong-end', steps: { I_1: 'P / V', V_1: 'V - P / V * R' } },
+  ],
   guard: (input) => {
     requireObject(input, 'input', 'an object with supplyVoltage, resistance and load');
     requirePositive(input.resistance, 'resistance', 'Ω');

@@ -2,7 +2,7 @@
 import { appliedLimits, loopThatPowerSees, type PowerAtPdInput, powerAtPd } from '../../ethernet/power-at-pd.ts';
 import type { Reading, Sheet } from '../sheet.ts';
 import { currentStep, discriminantStep } from './point-steps.ts';
-import { poweredKeys } from './shared.ts';
+import { FOUR_PAIRS, poweredKeys, TWO_PAIRS } from './shared.ts';
 
 export const powerAtPdSheet: Sheet<PowerAtPdInput> = {
   title: 'Power at a powered device',
@@ -129,10 +129,11 @@ export const powerAtPdSheet: Sheet<PowerAtPdInput> = {
     { slip: 'power-at-wrong-end', steps: { I: 'P / V', V_PD: 'V - P / V * R', I_PSE: 'P / V' } },
     { slip: 'class-power-for-pd-power', givens: { P: 'P_PSE' } },
     { slip: 'class-power-for-pd-power', steps: { P_av: 'P_PSE' } },
+    { slip: 'allowed-for-available', when: 'draw of the class', steps: { P_av: 'P' } },
     { slip: 'unstable-root', steps: { I: '2 * P / (V - sqrt(D))', V_PD: '(V - sqrt(D)) / 2' } },
     { slip: 'pair-loop-for-pairset', steps: { R: '2 * R_w' } },
-    { slip: 'pairset-for-four-pair', steps: { R: 'R_w' } },
-    { slip: 'four-pair-for-pairset', steps: { R: 'R_w / 2' } },
+    { slip: 'pairset-for-four-pair', when: FOUR_PAIRS, steps: { R: 'R_w' } },
+    { slip: 'four-pair-for-pairset', when: TWO_PAIRS, steps: { R: 'R_w / 2' } },
   ],
   guard: powerAtPd,
   read: readPowerAtPd,
@@ -154,6 +155,7 @@ function readPowerAtPd(input: PowerAtPdInput): Reading {
       input.pdPower === undefined ? 'draw of the class' : 'draw stated',
       input.pseVoltage === undefined ? 'voltage of the type' : 'voltage stated',
       typeof resistance === 'object' ? 'run' : 'loop',
+      limits.pairs === 4 ? FOUR_PAIRS : TWO_PAIRS,
       // Beyond half the supply voltage more current brings less power: the line bites before the class does.
       2 * limits.psePower * R > V * V ? 'collapse bites' : 'class bites',
     ],

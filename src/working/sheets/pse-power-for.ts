@@ -4,7 +4,7 @@ import { type PsePowerForInput, psePowerFor } from '../../ethernet/pse-power-for
 import { portVoltageRange } from '../../ethernet/pse-voltage.ts';
 import type { Reading, Sheet } from '../sheet.ts';
 import { currentStep, discriminantStep } from './point-steps.ts';
-import { poweredKeys } from './shared.ts';
+import { FOUR_PAIRS, poweredKeys, TWO_PAIRS } from './shared.ts';
 
 export const psePowerForSheet: Sheet<PsePowerForInput> = {
   title: 'Power that a port must source',
@@ -126,8 +126,8 @@ export const psePowerForSheet: Sheet<PsePowerForInput> = {
     { slip: 'class-power-for-pd-power', givens: { P: 'P_class' } },
     { slip: 'unstable-root', steps: { I: '2 * P / (V - sqrt(D))' } },
     { slip: 'pair-loop-for-pairset', steps: { R: '2 * R_w' } },
-    { slip: 'pairset-for-four-pair', steps: { R: 'R_w' } },
-    { slip: 'four-pair-for-pairset', steps: { R: 'R_w / 2' } },
+    { slip: 'pairset-for-four-pair', when: FOUR_PAIRS, steps: { R: 'R_w' } },
+    { slip: 'four-pair-for-pairset', when: TWO_PAIRS, steps: { R: 'R_w / 2' } },
   ],
   guard: psePowerFor,
   read: readPsePower,
@@ -150,6 +150,7 @@ function readPsePower(input: PsePowerForInput): Reading {
       input.pdPower === undefined ? 'draw of the class' : 'draw stated',
       input.pseVoltage === undefined ? 'voltage of the type' : 'voltage stated',
       typeof resistance === 'object' ? 'run' : resistance === undefined ? 'worst channel' : 'loop',
+      limits.pairs === 4 ? FOUR_PAIRS : TWO_PAIRS,
     ],
     assumptions:
       input.pseType === undefined ? [`The port is of Type ${limits.type}, the weakest that serves class ${input.poeClass}.`] : [],

@@ -57,7 +57,7 @@ export const resistanceAtTemperatureSheet: Sheet<ResistanceAtTemperatureInput> =
   assumptions: ['Resistance rises along a straight line with temperature.'],
   validity: 'For copper the straight line is good to 0.5 % from 0 to 77 °C.',
   cautions: [],
-  slips: [],
+  slips: [{ slip: 'coefficient-from-wrong-temperature', when: 'known elsewhere', steps: { R_2: 'R_1 * (1 + alpha * (T_2 - T_1))' } }],
   guard: (input) => {
     requireObject(input, 'input', 'an object with resistance, temperature, coefficient and at');
     const { at, ...line } = input;
@@ -65,5 +65,6 @@ export const resistanceAtTemperatureSheet: Sheet<ResistanceAtTemperatureInput> =
   },
   read: ({ resistance, temperature, coefficient, coefficientTemperature = 20, at }) => ({
     values: { R_1: resistance, T_1: temperature, alpha: coefficient, T_0: coefficientTemperature, T_2: at },
+    cases: temperature === coefficientTemperature ? [] : ['known elsewhere'],
   }),
 };

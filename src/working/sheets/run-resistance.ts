@@ -112,6 +112,7 @@ export const runResistanceSheet: Sheet<RunResistanceInput> = {
     { slip: 'pairset-for-four-pair', steps: { R_four: 'R_pairset' } },
     { slip: 'four-pair-for-pairset', steps: { R_pairset: 'R_w / 2' } },
     { slip: 'cold-resistance', givens: { 'T_#': 'T_ref' } },
+    { slip: 'connections-left-out', when: 'connections', givens: { n: '0' } },
   ],
   guard: runResistance,
   read: readRun,
@@ -120,7 +121,7 @@ export const runResistanceSheet: Sheet<RunResistanceInput> = {
 function readRun({ segments, connections = 0, connectionResistance = 0.2, basis = 'maximum' }: RunResistanceInput): Reading {
   return {
     values: { n: connections, R_c: connectionResistance, T_ref: 20 },
-    cases: [segments.length === 0 ? 'no pieces' : 'pieces'],
+    cases: [segments.length === 0 ? 'no pieces' : 'pieces', ...(connections * connectionResistance > 0 ? ['connections'] : [])],
     rows: {
       piece: segments.map(({ cable, length, temperature = 20 }) => ({
         label: cable.title,

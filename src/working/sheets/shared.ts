@@ -9,6 +9,10 @@ export const circuitKeys: readonly string[] = ['supplyVoltage', 'conductor', 'ou
 /** For a powered device without its run. */
 export const poweredKeys: readonly string[] = ['poeClass', 'pseType', 'pairs', 'pseVoltage', 'pdPower'];
 
+/** Power over one pairset, and over two. */
+export const TWO_PAIRS = 'two pairs';
+export const FOUR_PAIRS = 'four pairs';
+
 /** Of a conductor whose temperature coefficient is known. */
 export const WARM = 'warm';
 /** Of one that is known at 20 °C alone. */

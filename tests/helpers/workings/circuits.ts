@@ -13,6 +13,7 @@ const runResistanceAsked: Asked<'runResistance'> = {
   }),
   answer: runResistance,
   mistakes: [
+    { slip: 'one-way-length', make: (_input, answer) => (number(figureOf(answer, 'pairLoop')) ?? 0) / 2 },
     { slip: 'pairset-for-pair-loop', make: (_input, answer) => number(figureOf(answer, 'twoPair')) },
     { slip: 'pair-loop-for-pairset', of: 'twoPair', make: (_input, answer) => number(figureOf(answer, 'pairLoop')) },
     { slip: 'pairset-for-four-pair', of: 'fourPair', make: (_input, answer) => number(figureOf(answer, 'twoPair')) },
@@ -22,6 +23,7 @@ const runResistanceAsked: Asked<'runResistance'> = {
       make: (input) =>
         again(runResistanceAsked, { ...input, segments: input.segments.map((piece) => ({ ...piece, temperature: 20 })) }, 'pairLoop'),
     },
+    { slip: 'connections-left-out', make: (input) => again(runResistanceAsked, { ...input, connections: 0 }, 'pairLoop') },
     {
       slip: 'feet-for-metres',
       make: (input) =>
@@ -70,7 +72,20 @@ const mostPowerAsked: Asked<'mostPower'> = {
     ...operatingPoint(input),
     maximumLoadPower: mostOf(input.supplyVoltage, input.resistance),
   }),
-  mistakes: [],
+  mistakes: [
+    {
+      slip: 'unstable-root',
+      of: 'loadVoltage',
+      make: ({ supplyVoltage }, answer) => supplyVoltage - (number(figureOf(answer, 'loadVoltage')) ?? 0),
+    },
+    {
+      slip: 'unstable-root',
+      of: 'current',
+      // Both roots together are the current into a short.
+      make: ({ supplyVoltage, resistance }, answer) => supplyVoltage / resistance - (number(figureOf(answer, 'current')) ?? 0),
+    },
+    { slip: 'power-at-wrong-end', of: 'current', make: ({ supplyVoltage, load }) => load.power / supplyVoltage },
+  ],
 };
 
 const voltageDropAsked: Asked<'voltageDrop'> = {
@@ -92,9 +107,26 @@ const voltageDropAsked: Asked<'voltageDrop'> = {
       make: ({ load }, answer) => (load.power === undefined ? undefined : number(figureOf(answer, 'loadVoltage'))),
     },
     {
+      slip: 'power-at-wrong-end',
+      make: ({ supplyVoltage, load }, answer) => {
+        if (load.power === undefined) return undefined;
+        // The line by what it drops, and the current by the wrong voltage.
+        const [current, drop] = [number(figureOf(answer, 'current')) ?? 0, number(figureOf(answer, 'voltageDrop')) ?? 0];
+        return (load.power / supplyVoltage) * (drop / current);
+      },
+    },
+    {
+      slip: 'percent-of-wrong-voltage',
+      of: 'dropFraction',
+      make: (_input, answer) => (number(figureOf(answer, 'voltageDrop')) ?? 0) / (number(figureOf(answer, 'loadVoltage')) ?? 0),
+    },
+    {
       slip: 'one-way-length',
-      make: (input) =>
-        input.conductor === undefined ? undefined : again(voltageDropAsked, { ...input, length: input.length / 2 }, 'voltageDrop'),
+      make: (input) => {
+        // Of unequal conductors it is the way out that is looked at.
+        const { out, back: _back, conductor: _conductor, ...rest } = input;
+        return again(voltageDropAsked, { ...rest, conductor: out ?? input.conductor, length: input.length / 2 }, 'voltageDrop');
+      },
     },
     { slip: 'cold-resistance', make: (input) => again(voltageDropAsked, { ...input, temperature: 20 }, 'voltageDrop') },
     { slip: 'metres-for-feet', make: (input) => again(voltageDropAsked, { ...input, length: input.length * FOOT }, 'voltageDrop') },

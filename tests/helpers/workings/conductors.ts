@@ -49,7 +49,13 @@ const resistanceAtTemperatureAsked: Asked<'resistanceAtTemperature'> = {
     at: uniform(random, -40, 150),
   }),
   answer: ({ at, ...line }) => ({ resistanceAtTemperature: resistanceAtTemperature(line, at) }),
-  mistakes: [],
+  mistakes: [
+    {
+      slip: 'coefficient-from-wrong-temperature',
+      // As if the coefficient were stated at the temperature of the known resistance.
+      make: ({ at, ...line }) => resistanceAtTemperature({ ...line, coefficientTemperature: line.temperature }, at),
+    },
+  ],
 };
 
 const loopResistanceAsked: Asked<'loopResistance'> = {

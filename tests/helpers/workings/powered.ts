@@ -1,10 +1,10 @@
 import type { RunResistance } from '../../../src/cable/run-resistance.ts';
 import { type PowerAtPdInput, powerAtPd } from '../../../src/ethernet/power-at-pd.ts';
-import { psePowerFor } from '../../../src/ethernet/pse-power-for.ts';
+import { type PsePowerForInput, psePowerFor } from '../../../src/ethernet/pse-power-for.ts';
 import { type Asked, figureOf, number, poweredQuestion } from './kit.ts';
 
-/** The core's answer with the loop that power sees that many times as large. */
-const withLoop = (input: PowerAtPdInput, times: number): PowerAtPdInput | undefined => {
+/** The same question, the loop that power sees that many times as large. */
+const withLoop = <Input extends PowerAtPdInput | PsePowerForInput>(input: Input, times: number): Input | undefined => {
   const { resistance } = input;
   if (typeof resistance !== 'object') return undefined;
   const scaled: RunResistance = { ...resistance, twoPair: resistance.twoPair * times, fourPair: resistance.fourPair * times };
@@ -26,7 +26,11 @@ const powerAtPdAsked: Asked<'powerAtPd'> = {
   },
   mistakes: [
     { slip: 'class-power-for-pd-power', make: (input) => powerAtPd(input).limits.psePower },
-    { slip: 'pair-loop-for-pairset', make: (input) => (pairsOf(input) === 2 ? available(withLoop(input, 2)) : undefined) },
+    {
+      slip: 'allowed-for-available',
+      make: (input) => (input.pdPower === undefined ? powerAtPd(input).limits.pdPower : undefined),
+    },
+    { slip: 'pair-loop-for-pairset', make: (input) => available(withLoop(input, pairsOf(input))) },
     { slip: 'pairset-for-four-pair', make: (input) => (pairsOf(input) === 4 ? available(withLoop(input, 2)) : undefined) },
     { slip: 'four-pair-for-pairset', make: (input) => (pairsOf(input) === 2 ? available(withLoop(input, 0.5)) : undefined) },
     {
@@ -40,11 +44,27 @@ const powerAtPdAsked: Asked<'powerAtPd'> = {
       },
     },
     {
+      slip: 'power-at-wrong-end',
+      of: 'operating.loadVoltage',
+      make: (input) => {
+        const { limits, pseVoltage, resistance } = powerAtPd(input);
+        return pseVoltage - ((input.pdPower ?? limits.pdPower) / pseVoltage) * resistance;
+      },
+    },
+    {
       slip: 'unstable-root',
       of: 'operating.loadVoltage',
       make: (_input, answer) => (number(figureOf(answer, 'pseVoltage')) ?? 0) - (number(figureOf(answer, 'operating.loadVoltage')) ?? 0),
     },
   ],
+};
+
+/** What a port sources over a loop that many times as large. */
+const sourced = (input: PsePowerForInput, times: number): number | undefined => {
+  const scaled = withLoop(input, times);
+  if (scaled === undefined) return undefined;
+  const { average } = psePowerFor(scaled);
+  return average.atLowest.feasible ? average.atLowest.supplyPower : undefined;
 };
 
 const psePowerForAsked: Asked<'psePowerFor'> = {
@@ -65,6 +85,17 @@ const psePowerForAsked: Asked<'psePowerFor'> = {
       make: (input) => {
         const { average } = psePowerFor({ ...input, pdPeakPower: undefined, pdPower: psePowerFor(input).limits.psePower });
         return average.feasible ? average.psePower : undefined;
+      },
+    },
+    { slip: 'pair-loop-for-pairset', make: (input) => sourced(input, psePowerFor(input).limits.pairs) },
+    { slip: 'pairset-for-four-pair', make: (input) => (psePowerFor(input).limits.pairs === 4 ? sourced(input, 2) : undefined) },
+    { slip: 'four-pair-for-pairset', make: (input) => (psePowerFor(input).limits.pairs === 2 ? sourced(input, 0.5) : undefined) },
+    {
+      slip: 'pse-power-over-pd-voltage',
+      make: (input) => {
+        const { average, limits, resistance } = psePowerFor(input);
+        if (!average.atLowest.feasible) return undefined;
+        return average.pdPower + (limits.psePower / average.atLowest.loadVoltage) ** 2 * resistance;
       },
     },
     {

@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { cable } from '../../../src/cable/cable.ts';
+import { runResistance } from '../../../src/cable/run-resistance.ts';
 import { awg } from '../../../src/conductor/awg.ts';
 import { reviewAnswer } from '../../../src/working/index.ts';
 import { as, expectInputError, expectPlain } from '../../helpers/expectations.ts';
@@ -43,7 +44,7 @@ describe('wrong, and why', () => {
     const review = reviewAnswer('operatingPoint', worst, '7.5 V');
     expect(review.slips).toMatchObject([{ slip: 'unstable-root', value: 7.5, shown: '7.5 V' }]);
     expect(review.message).toContain('the other root of the quadratic');
-    expect(review.check?.symbol).toBe('I');
+    expect(review.check?.symbol).toBe('V_L');
   });
 
   test('two slips that give the same figure are both named', () => {
@@ -76,6 +77,159 @@ describe('wrong, and why', () => {
 
   test('it is plain data', () => {
     for (const answer of ['42.5', '7.5 V', '1 V']) expectPlain(reviewAnswer('operatingPoint', worst, answer));
+  });
+});
+
+describe('as people write it', () => {
+  const of = (answer: string | number): ReturnType<typeof reviewAnswer> => reviewAnswer('operatingPoint', worst, answer);
+
+  test.each([
+    '42,5 V',
+    '42,5',
+    '4.25 × 10^1 V',
+    '4.25x10^1',
+    '4,25·10¹ V',
+    '42 500 mV',
+    '42\u202f500 mV',
+    '42,500.0 mV',
+    '≈ 42.5 V',
+    '42.5 V.',
+  ])('%s is 42.5 V', (answer) => {
+    expect(of(answer)).toMatchObject({ verdict: 'right', answer: 42.5 });
+  });
+
+  const far = { conductor: awg(24), length: 15_000 }; // 2526.5 Ω
+  test.each(['2 526.5 ohm', "2'526.5", '2.526,5', '2.5265 kΩ', '2.5265 kohm', '2526', '2.53 kΩ', '2.5265e3', '0.0025265 MΩ'])(
+    '%s is 2526.5 Ω',
+    (answer) => {
+      expect(reviewAnswer('loopResistance', far, answer).verdict).toBe('right');
+    },
+  );
+
+  test('a comma that may part thousands or decimals is refused, and both readings are named', () => {
+    const { expected } = expectInputError(() => reviewAnswer('loopResistance', far, '2,527 ohm'), 'answer', 'unreadable');
+    expect(expected).toContain('2527 or 2.527');
+    // No number of thousands begins with a nought.
+    expect(reviewAnswer('operatingPoint', worst, '0,150', { of: 'dropFraction' }).verdict).toBe('right');
+  });
+
+  test('the sign counts, whichever sign is typed', () => {
+    for (const answer of ['-42.5 V', '\u221242.5 V', -42.5]) {
+      expect(of(answer)).toMatchObject({ verdict: 'wrong', answer: -42.5, slips: [{ slip: 'wrong-sign', value: -42.5 }] });
+    }
+    expect(of('+42.5 V').verdict).toBe('right');
+  });
+
+  test('0 is no rounded figure, however it is written', () => {
+    for (const answer of ['0', '0 V', '0.0', '-0', 0, -0]) expectPlain(of(answer));
+    // 0.15, which rounds to 0.
+    for (const answer of ['0', '0.', 0, '0 %']) {
+      expect(reviewAnswer('operatingPoint', worst, answer, { of: 'dropFraction' })).toMatchObject({
+        verdict: 'wrong',
+        answer: 0,
+        slips: [],
+      });
+    }
+    expect(reviewAnswer('operatingPoint', worst, '0.2', { of: 'dropFraction' }).verdict).toBe('right');
+    const idle = { ...worst, load: { power: 0 } };
+    for (const answer of ['0', '0 %', 0, -0])
+      expect(reviewAnswer('operatingPoint', idle, answer, { of: 'dropFraction' }).verdict).toBe('right');
+  });
+
+  test('more digits than a number holds are as good as all of them', () => {
+    expect(of('42.500000000000000000000000000001 V').verdict).toBe('right');
+    expect(of('42.50000100000000000000000000 V').verdict).toBe('wrong');
+    expectInputError(() => of('1e400'), 'answer', 'range');
+    expect(of('1e-400')).toMatchObject({ verdict: 'wrong', slips: [] });
+  });
+
+  test('percent and fraction', () => {
+    const drop = { of: 'dropFraction' };
+    for (const answer of ['15 %', '15%', '15 percent', '15 per cent', '0.15'])
+      expect(reviewAnswer('operatingPoint', worst, answer, drop).verdict).toBe('right');
+    expect(reviewAnswer('operatingPoint', worst, '15', drop).slips).toMatchObject([{ slip: 'percent-for-fraction', value: 15 }]);
+    expect(reviewAnswer('operatingPoint', worst, '0.15 %', drop).slips).toMatchObject([{ slip: 'fraction-for-percent' }]);
+  });
+
+  test('a current in mA, and one that does not say so', () => {
+    const current = { of: 'current' };
+    expect(reviewAnswer('operatingPoint', worst, '600 mA', current).verdict).toBe('right');
+    expect(reviewAnswer('operatingPoint', worst, '600', current).slips).toMatchObject([{ slip: 'times-thousand', value: 600 }]);
+  });
+
+  test('a length in feet, and one that does not say so', () => {
+    const question = { cable: cable('cat5e'), poeClass: 2, cabling: 'none', maximumResistance: { ohms: 13, loop: 'pairLoop' } } as const;
+    expect(reviewAnswer('maximumRun', question, '227.4 ft').verdict).toBe('right'); // 69.296 m
+    expect(reviewAnswer('maximumRun', question, '227.4').slips).toMatchObject([{ slip: 'feet-in-answer' }]);
+  });
+
+  test('no, in a few words', () => {
+    const over = { ...worst, load: { power: 60 } };
+    for (const answer of ['No.', 'none', 'no, the line cannot carry it', 'Not possible', 'cannot be'])
+      expect(reviewAnswer('operatingPoint', over, answer).verdict).toBe('right');
+    expectInputError(() => reviewAnswer('operatingPoint', over, 'nothing to say'), 'answer', 'unreadable');
+  });
+});
+
+describe('any length at all', () => {
+  const circuit = { supplyVoltage: { low: 21, high: 28 }, conductor: awg(18) } as const;
+  const ANY = ['any length', 'no limit', 'unlimited', 'Infinite.'];
+
+  test('is right where nothing bounds it', () => {
+    for (const answer of [...ANY, 'none'])
+      expect(reviewAnswer('maximumRun', { ...circuit, load: { power: 0 } }, answer).verdict).toBe('right');
+  });
+
+  test('is wrong where none will do, and where there is a longest', () => {
+    const none = { ...circuit, load: { power: 6 }, minimumVoltage: 22 };
+    for (const answer of ANY) {
+      expect(reviewAnswer('maximumRun', none, answer).verdict).toBe('wrong');
+      expect(reviewAnswer('maximumRun', { ...none, minimumVoltage: 19 }, answer)).toMatchObject({ verdict: 'wrong', slips: [] });
+    }
+    expect(reviewAnswer('maximumRun', none, 'no').verdict).toBe('right');
+  });
+});
+
+describe('the step to look at', () => {
+  test('is one that the result rests on', () => {
+    const question = { cable: cable('cat5e'), poeClass: 2, cabling: 'none', maximumResistance: { ohms: 13, loop: 'pairLoop' } } as const;
+    // Not the power of the class, which comes first on the page.
+    expect(reviewAnswer('maximumRun', question, '50 m').check?.symbol).toBe('r');
+    expect(reviewAnswer('operatingPoint', worst, '0.9 A', { of: 'current' }).check?.symbol).toBe('D');
+    expect(reviewAnswer('runResistance', { segments: [], connections: 2 }, '3 ohm', { of: 'twoPair' }).check?.symbol).toBe('R_w');
+  });
+
+  test('is the figure itself where only the answer went wrong', () => {
+    expect(reviewAnswer('operatingPoint', worst, '600', { of: 'current' }).check?.symbol).toBe('I');
+  });
+});
+
+describe('slips that cannot be meant', () => {
+  const claimed = (of: Parameters<typeof reviewAnswer<'maximumRun'>>[1], answer: string): string[] =>
+    reviewAnswer('maximumRun', of, answer).slips.map(({ slip }) => slip);
+
+  test('no pairs in a two-wire circuit: half and twice the length', () => {
+    const question = { supplyVoltage: 24, conductor: awg(18), load: { current: 1 }, permittedDrop: { volts: 2.4 } }; // 57.3 m
+    const { value } = reviewAnswer('maximumRun', question, 'no').expected;
+    expect(claimed(question, (value / 2).toPrecision(5))).toEqual([]);
+    expect(claimed(question, (value * 2).toPrecision(5))).toEqual(['one-way-length']);
+  });
+
+  test('a limit that is stated as a pair loop stays one where the loop of the power is mistaken', () => {
+    const loop = { cable: cable('cat5e'), poeClass: 4, cabling: 'none', maximumResistance: { ohms: 5, loop: 'pairLoop' } } as const;
+    const { value } = reviewAnswer('maximumRun', loop, 'no').expected;
+    expect(claimed(loop, (value * 2).toPrecision(5))).toEqual(['pairset-for-pair-loop']);
+    expect(claimed(loop, (value / 2).toPrecision(5))).toEqual([]);
+  });
+
+  test('two pairsets that are not there', () => {
+    // 2.814 Ω of one pairset: half of it over one pairset, and the whole over two.
+    expect(
+      reviewAnswer('powerAtPd', { poeClass: 4, resistance: runResistance(run) }, '1.407 ohm', { of: 'resistance' }).slips,
+    ).toMatchObject([{ slip: 'four-pair-for-pairset' }]);
+    expect(
+      reviewAnswer('powerAtPd', { poeClass: 8, resistance: runResistance(run) }, '2.814 ohm', { of: 'resistance' }).slips,
+    ).toMatchObject([{ slip: 'pairset-for-four-pair' }]);
   });
 });
 

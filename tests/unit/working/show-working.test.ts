@@ -89,7 +89,7 @@ describe('a wrong question', () => {
     expectInputError(() => showWorking('loopResistance', as({ conductor: awg(24) })), 'length', 'missing');
     expectInputError(() => showWorking('awg', { size: 41 }), 'size', 'range');
     expectInputError(() => showWorking('mostPower', { supplyVoltage: 24, resistance: 0, load: { power: 1 } }), 'resistance', 'range');
-    expectInputError(() => showWorking('switchBudget', as({ capacity: 60, basis: 'calculated', ports: [] })), 'basis', 'conflict');
+    expectInputError(() => showWorking('switchBudget', as({ capacity: 60, basis: 'guessed', ports: [] })), 'basis', 'unknown');
   });
 
   test.each(NAMES)('%s: nothing where an object should be', (name) => {

@@ -36,7 +36,9 @@ function namesAt(end: End, kind: string, isPowered: boolean): Readonly<Record<st
   ];
   // With a fixed current more supply voltage is more power drawn; with a fixed resistance more current too.
   const moved = kind === POWER ? figures : figures.slice(0, kind === RESISTANCE ? 1 : 4);
-  const names = end === 'middle' ? figures : moved;
+  // The steps after the rows have the least, and of a line the most, by the same name.
+  const later = end === 'worst' ? ['loadVoltage', 'available'] : end === 'best' && !isPowered ? ['loadVoltage'] : [];
+  const names = (end === 'middle' ? figures : moved).filter(([name]) => !later.includes(name));
   return Object.fromEntries(
     names.map(([name, path, worst]) => {
       const side = (end === 'worst') === (worst === 'low') ? 'low' : 'high';

@@ -108,7 +108,9 @@ describe('a wrong question', () => {
 
 describe.each(NAMES)('the sheet %s', (name) => {
   test('names each figure once, and each has words, a unit and LaTeX of its own', () => {
-    for (const { givens, steps } of samples(name, 20)) {
+    for (const { givens, steps, results } of samples(name, 20)) {
+      const cores = results.map(({ core }) => core);
+      expect(cores.filter((core, index) => cores.indexOf(core) !== index)).toEqual([]);
       const symbols = [...givens, ...steps].map(({ symbol }) => symbol);
       expect(new Set(symbols).size).toBe(symbols.length);
       for (const { symbol, meaning, latex } of [...givens, ...steps]) {

@@ -31,8 +31,8 @@ export const PROBES: readonly Probe[] = [
   probe('switchBudget', 5.3),
   // A solver for trees and one for meshes, sections of 0 Ω, and a path in every refusal.
   probe('solveNetwork', 5.3),
-  // More than a hundred functions; a tenth is the bibliography, another tenth the words of refusals and cautions.
-  { name: 'whole core', code: "import * as farend from 'farend'; globalThis.kept = farend;", ceiling: 61.5 },
+  // More than a hundred functions; a tenth is the bibliography (that of the working is in it), another tenth the words of refusals and cautions.
+  { name: 'whole core', code: "import * as farend from 'farend'; globalThis.kept = farend;", ceiling: 62 },
 ];
 
 function probe(name: string, ceiling: number): Probe {

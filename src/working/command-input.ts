@@ -119,6 +119,8 @@ const KEYS: Readonly<Record<string, readonly [path: string, read: Reader]>> = {
   maximumResistance: ['maximumResistance', quantity('resistance')],
   loop: ['loop', word],
   cabling: ['cabling', word],
+  sourceResistance: ['sourceResistance', quantity('resistance')],
+  tripCurrent: ['tripCurrent', quantity('current')],
   capacity: ['capacity', quantity('power')],
   reserve: ['reserve', (text) => (text.endsWith('%') ? (number(text.slice(0, -1)) as number) / 100 : number(text))],
   policy: ['policy', word],

@@ -1,14 +1,18 @@
 /** Every sheet by its name: a new sheet is a file, a line in the type, and a line in the list. @module */
 import type { RunResistanceInput } from '../cable/run-resistance.ts';
+import type { FarEndFaultInput } from '../circuit/far-end-fault.ts';
 import type { OperatingPointInput } from '../circuit/operating-point.ts';
 import type { VoltageDropInput } from '../circuit/voltage-drop.ts';
 import type { LoopResistanceInput } from '../conductor/loop-resistance.ts';
 import type { UniformWireInput } from '../conductor/uniform-wire.ts';
 import type { PowerAtPdInput } from '../ethernet/power-at-pd.ts';
 import type { PsePowerForInput } from '../ethernet/pse-power-for.ts';
+import type { LeastPermittedDropInput } from '../plan/least-permitted-drop.ts';
 import type { MaximumRunInput } from '../plan/maximum-run.ts';
 import type { Sheet } from './sheet.ts';
 import { type AwgWorkingInput, awgSheet } from './sheets/awg.ts';
+import { farEndFaultCurrentSheet } from './sheets/far-end-fault-current.ts';
+import { leastPermittedDropSheet } from './sheets/least-permitted-drop.ts';
 import { loopResistanceSheet } from './sheets/loop-resistance.ts';
 import { maximumRunSheet } from './sheets/maximum-run.ts';
 import { type MostPowerInput, mostPowerSheet } from './sheets/most-power.ts';
@@ -42,6 +46,10 @@ export interface WorkingInputs {
   readonly mostPower: MostPowerInput;
   /** The drop along a two-wire circuit. */
   readonly voltageDrop: VoltageDropInput;
+  /** A short at the far end, against what opens the protective device. */
+  readonly farEndFaultCurrent: FarEndFaultInput;
+  /** The drop that must be permitted. */
+  readonly leastPermittedDrop: LeastPermittedDropInput;
   /** Power at a powered device. */
   readonly powerAtPd: PowerAtPdInput;
   /** Power that a port must source. */
@@ -66,6 +74,8 @@ export const sheets: { readonly [Name in WorkingName]: Sheet<WorkingInputs[Name]
   operatingPoint: operatingPointSheet,
   mostPower: mostPowerSheet,
   voltageDrop: voltageDropSheet,
+  farEndFaultCurrent: farEndFaultCurrentSheet,
+  leastPermittedDrop: leastPermittedDropSheet,
   powerAtPd: powerAtPdSheet,
   psePowerFor: psePowerForSheet,
   maximumRun: maximumRunSheet,

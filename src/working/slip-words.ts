@@ -19,6 +19,7 @@ export const SLIP_WORDS = {
   'unstable-root': 'the other root of the quadratic was taken, at which no load settles',
   'class-power-for-pd-power': 'the power of the class at the port was taken for the power at the device',
   'percent-of-wrong-voltage': 'the drop was set against the voltage at the load, not that of the supply',
+  'source-resistance-left-out': 'the resistance inside the supply was left out: the current flows through it as well',
   'times-thousand': 'the answer is a thousand times too large: milli, or kilo, in its unit',
   'over-thousand': 'the answer is a thousand times too small: milli, or kilo, in its unit',
   'per-100-m-for-per-km': 'a resistance in Ω/100 m was used as if it were in Ω/km',

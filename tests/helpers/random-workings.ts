@@ -6,9 +6,10 @@ import { conductors } from './workings/conductors.ts';
 import type { Asked } from './workings/kit.ts';
 import { plans } from './workings/plans.ts';
 import { powered } from './workings/powered.ts';
+import { solving } from './workings/solving.ts';
 
 /** Of each sheet. */
-export const workings: { readonly [Name in WorkingName]: Asked<Name> } = { ...conductors, ...circuits, ...powered, ...plans };
+export const workings: { readonly [Name in WorkingName]: Asked<Name> } = { ...conductors, ...circuits, ...powered, ...plans, ...solving };
 
 /** Every name of a sheet. */
 export const NAMES: readonly WorkingName[] = Object.keys(workings) as WorkingName[];

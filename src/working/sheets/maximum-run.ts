@@ -9,9 +9,10 @@ import { copperFraction } from '../../plan/material-check.ts';
 import type { MaximumPoweredRunInput } from '../../plan/maximum-powered-run.ts';
 import { type MaximumRunInput, maximumRun } from '../../plan/maximum-run.ts';
 import { hottestOf, insertionLossLength, isScreened } from '../../plan/signal-length.ts';
-import { legsAtMaximum, supplyRange, type TwoWireCircuit, type UnequalTwoWireCircuit } from '../../plan/two-wire-run.ts';
+import { supplyRange, type TwoWireCircuit, type UnequalTwoWireCircuit } from '../../plan/two-wire-run.ts';
 import { InputError } from '../../quantity/input-error.ts';
 import type { Figures, Reading, ReadingRow, Sheet } from '../sheet.ts';
+import { jointGivens, legGivens, legRows, legSteps } from './line-steps.ts';
 import { CURRENT, loadGivens, loadReading, POWER, RESISTANCE } from './point-steps.ts';
 import { circuitKeys, poweredKeys, temperatureAssumption, twentyGiven } from './shared.ts';
 
@@ -69,26 +70,10 @@ export const maximumRunSheet: Sheet<MaximumRunInput> = {
       when: 'powered',
     },
     { symbol: 'alpha', meaning: 'temperature coefficient at 20 °C', unit: '1/K', latex: '\\alpha', core: 'cable', when: 'powered' },
-    {
-      symbol: 'rl20_#',
-      meaning: '@: one metre at 20 °C, at its most',
-      unit: 'Ω/m',
-      latex: 'r_{20,#}',
-      core: 'conductor, or out and back',
-      each: 'leg',
-    },
-    {
-      symbol: 'alphal_#',
-      meaning: '@: temperature coefficient at 20 °C',
-      unit: '1/K',
-      latex: '\\alpha_{#}',
-      core: 'conductor, or out and back',
-      each: 'leg',
-    },
+    ...legGivens,
     { symbol: 'T', meaning: 'temperature of the conductors', unit: '°C', latex: 'T', core: 'temperature' },
     twentyGiven,
-    { symbol: 'n', meaning: 'connections along the run', unit: '1', latex: 'n', core: 'connections' },
-    { symbol: 'R_c', meaning: 'one connection, one conductor', unit: 'Ω', latex: 'R_{c}', core: 'connectionResistance' },
+    ...jointGivens,
     {
       symbol: 'rc20_#',
       meaning: 'cord #, @: one metre of one conductor at 20 °C',
@@ -225,33 +210,7 @@ export const maximumRunSheet: Sheet<MaximumRunInput> = {
       source: 'circuit-laws',
       when: 'powered',
     },
-    {
-      symbol: 'rl_#',
-      meaning: '@: one metre at its temperature',
-      formula: 'rl20_# * (1 + alphal_# * (T - T_ref))',
-      unit: 'Ω/m',
-      latex: 'r_{#}',
-      source: 'circuit-laws',
-      each: 'leg',
-    },
-    {
-      symbol: 'r',
-      meaning: 'one metre of run, out and back',
-      formula: '2 * rl_1',
-      unit: 'Ω/m',
-      latex: 'r',
-      source: 'circuit-laws',
-      when: 'equal',
-    },
-    {
-      symbol: 'r',
-      meaning: 'one metre of run, out and back',
-      formula: 'rl_1 + rl_2',
-      unit: 'Ω/m',
-      latex: 'r',
-      source: 'circuit-laws',
-      when: 'unequal',
-    },
+    ...legSteps,
     {
       symbol: 'Rc_#',
       meaning: 'cord #, one conductor, at its temperature',
@@ -552,7 +511,6 @@ function readTwoWire(input: TwoWireCircuit | UnequalTwoWireCircuit): Reading {
   }
   if (input.ampacity !== undefined) throw new InputError('conflict', 'ampacity', 'no ampacity: it has no sheet', input.ampacity);
   const { low: V } = supplyRange(input.supplyVoltage);
-  const [out, back] = legsAtMaximum(input);
   const isEqual = input.conductor !== undefined;
   const loaded = loadReading(load);
   const kind = loaded.cases[0] as string;
@@ -566,21 +524,12 @@ function readTwoWire(input: TwoWireCircuit | UnequalTwoWireCircuit): Reading {
     rows.push(resistance('voltage-drop', 'twoPair', DROP, { 'k_#': permittedDrop }, [`voltage, ${kind}`]));
   }
   if (maximumResistance !== undefined) rows.push(resistance('device-resistance', 'twoPair', OHMS, { 'X_#': maximumResistance }));
-  const equal = [['one conductor', out]] as const;
-  const unequal = [
-    ['out', out],
-    ['back', back],
-  ] as const;
-  const ways = isEqual ? equal : unequal;
   return {
     values: { ...loaded.values, V, ...common(temperature, connections, connectionResistance) },
     cases: ['two-wire', kind, isEqual ? 'equal' : 'unequal', ...(rows.length === 0 ? [] : ['bounded'])],
     rows: {
       limit: rows,
-      leg: ways.map(([way, { name, resistancePerMetre, temperatureCoefficient = 0 }]) => ({
-        label: `${way}, ${name}`,
-        values: { 'rl20_#': resistancePerMetre, 'alphal_#': temperatureCoefficient },
-      })),
+      leg: legRows(input),
     },
     assumptions: temperatureAssumption(temperature),
     ...(rows.length === 0 ? { no: 'nothing bounds the length of this run' } : {}),

@@ -43,6 +43,11 @@ describe('farend work', () => {
     [['maximumRun', 'supplyVoltage=21V..27.6V', 'conductor=18awg', 'power=6W', 'permittedDrop=10%'], 'L ='],
     [['maximumRun', 'cable=cat5e', 'poeClass=4', 'cords=cord-24:5m,cord-26:3m:40degC'], 'L ='],
     [['powerAtPd', 'poeClass=8', 'run=cat6:80m:45degC,cord-26:5m'], 'P_av ='],
+    [
+      ['farEndFaultCurrent', 'supplyVoltage=24V', 'conductor=22awg', 'length=100m', 'tripCurrent=8A', 'sourceResistance=50mohm'],
+      'I_more =',
+    ],
+    [['leastPermittedDrop', 'supplyVoltage=21V..27.6V', 'conductor=18awg', 'length=60m', 'power=6W'], 'V_most = 0.7'],
     [['switchBudget', 'capacity=370W', 'ports=12x4,2x3', 'reserve=10%'], 'P_all ='],
     [['uniformWire', 'resistivity=0.0172', 'length=20m', 'area=3.31mm2'], 'R = 0.1039 Ω'],
     [['resistanceAtTemperature', 'resistance=10ohm', 'temperature=20degC', 'coefficient=0.004', 'at=100degC'], 'R_2 = 13.2 Ω'],

@@ -119,6 +119,8 @@ const KEYS: Readonly<Record<string, readonly [path: string, read: Reader]>> = {
   maximumResistance: ['maximumResistance', quantity('resistance')],
   loop: ['loop', word],
   cabling: ['cabling', word],
+  installed: ['installed', pieces],
+  maximumVoltage: ['maximumVoltage', quantity('voltage')],
   sourceResistance: ['sourceResistance', quantity('resistance')],
   tripCurrent: ['tripCurrent', quantity('current')],
   capacity: ['capacity', quantity('power')],
@@ -148,7 +150,7 @@ export function inputFrom(name: WorkingName, words: readonly string[]): Record<s
     else input[outer] = { ...(input[outer] as object | undefined), [inner]: value };
   }
   if (name === 'switchBudget') input['basis'] = 'class';
-  if (input['loop'] !== undefined || (name === 'maximumRun' && 'cable' in input && 'maximumResistance' in input)) {
+  if (input['loop'] !== undefined || ('poeClass' in input && 'maximumResistance' in input)) {
     input['maximumResistance'] = { ohms: input['maximumResistance'], loop: input['loop'] ?? 'unstated' };
     delete input['loop'];
   }

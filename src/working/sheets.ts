@@ -8,12 +8,14 @@ import type { UniformWireInput } from '../conductor/uniform-wire.ts';
 import type { PowerAtPdInput } from '../ethernet/power-at-pd.ts';
 import type { PsePowerForInput } from '../ethernet/pse-power-for.ts';
 import type { LeastPermittedDropInput } from '../plan/least-permitted-drop.ts';
+import type { LowestSupplyVoltageInput } from '../plan/lowest-supply-voltage.ts';
 import type { MaximumRunInput } from '../plan/maximum-run.ts';
 import type { Sheet } from './sheet.ts';
 import { type AwgWorkingInput, awgSheet } from './sheets/awg.ts';
 import { farEndFaultCurrentSheet } from './sheets/far-end-fault-current.ts';
 import { leastPermittedDropSheet } from './sheets/least-permitted-drop.ts';
 import { loopResistanceSheet } from './sheets/loop-resistance.ts';
+import { lowestSupplyVoltageSheet } from './sheets/lowest-supply-voltage.ts';
 import { maximumRunSheet } from './sheets/maximum-run.ts';
 import { type MostPowerInput, mostPowerSheet } from './sheets/most-power.ts';
 import { operatingPointSheet } from './sheets/operating-point.ts';
@@ -56,6 +58,8 @@ export interface WorkingInputs {
   readonly psePowerFor: PsePowerForInput;
   /** The longest run by every limit. */
   readonly maximumRun: MaximumRunInput;
+  /** The lowest supply voltage by every limit. */
+  readonly lowestSupplyVoltage: LowestSupplyVoltageInput;
   /** The budget of a switch by class. */
   readonly switchBudget: ClassBudgetInput;
 }
@@ -79,5 +83,6 @@ export const sheets: { readonly [Name in WorkingName]: Sheet<WorkingInputs[Name]
   powerAtPd: powerAtPdSheet,
   psePowerFor: psePowerForSheet,
   maximumRun: maximumRunSheet,
+  lowestSupplyVoltage: lowestSupplyVoltageSheet,
   switchBudget: switchBudgetSheet,
 };

@@ -1,32 +1,37 @@
 /** How far: every limit as a resistance, then as a length, and the shortest of them. @module */
 import type { Segment } from '../../cable/run-resistance.ts';
-import type { Load } from '../../circuit/operating-point.ts';
 import { appliedLimits } from '../../ethernet/power-at-pd.ts';
 import { closestCord, closestGauge, deratedRule } from '../../plan/cabling-checks.ts';
 import { CABLING_RULES, type CablingRules } from '../../plan/cabling-rules.ts';
-import { judgedLoop } from '../../plan/device-resistance.ts';
 import { copperFraction } from '../../plan/material-check.ts';
 import type { MaximumPoweredRunInput } from '../../plan/maximum-powered-run.ts';
 import { type MaximumRunInput, maximumRun } from '../../plan/maximum-run.ts';
 import { hottestOf, insertionLossLength, isScreened } from '../../plan/signal-length.ts';
 import { supplyRange, type TwoWireCircuit, type UnequalTwoWireCircuit } from '../../plan/two-wire-run.ts';
-import { InputError } from '../../quantity/input-error.ts';
 import type { Figures, Reading, ReadingRow, Sheet } from '../sheet.ts';
+import {
+  COOL,
+  fixedGiven,
+  fixedGivens,
+  fixedSteps,
+  HOT,
+  LINK,
+  lineLimitRows,
+  mostResistanceSteps,
+  OHMS,
+  portPowerGiven,
+  poweredLimitRows,
+  resistanceLimitGivens,
+  resistanceRow,
+  shownDrop,
+  supplyGiven,
+} from './limit-steps.ts';
 import { jointGivens, legGivens, legRows, legSteps } from './line-steps.ts';
-import { CURRENT, loadGivens, loadReading, POWER, RESISTANCE } from './point-steps.ts';
+import { loadGivens, loadReading, POWER } from './point-steps.ts';
 import { circuitKeys, poweredKeys, temperatureAssumption, twentyGiven } from './shared.ts';
 
-/** What a row of the limits holds; each is turned into a resistance, or is a length as it stands. */
-const COLLAPSE = 'collapse of a power';
-const SHORT = 'collapse of a current';
-const SUPPLY = 'power of the port';
-const VOLTAGE = 'voltage at the load';
-const DROP = 'permitted drop';
-const OHMS = 'stated in ohms';
+/** What else a row of the limits may hold. */
 const LENGTH = 'stated in metres';
-const HOT = 'as it is';
-const COOL = 'at 20 °C';
-const LINK = 'without cords, at 20 °C';
 
 const NOT_EVEN = 'no length meets @: even a run of none misses it';
 const FIXED = 'no length meets @: the length plays no part in it';
@@ -50,17 +55,9 @@ export const maximumRunSheet: Sheet<MaximumRunInput> = {
     'cabling',
   ],
   givens: [
-    { symbol: 'V', meaning: 'voltage at the supply, the lowest it may have', unit: 'V', latex: 'V', core: 'pseVoltage or supplyVoltage' },
+    supplyGiven,
     ...loadGivens,
-    {
-      symbol: 'P_lim',
-      meaning: 'power that the class lets the port source',
-      unit: 'W',
-      latex: 'P_{\\lim}',
-      core: 'poeClass',
-      source: 'ieee-802.3-class',
-      when: 'powered',
-    },
+    portPowerGiven,
     {
       symbol: 'r20',
       meaning: 'one metre of one conductor at 20 °C, at its most',
@@ -92,50 +89,10 @@ export const maximumRunSheet: Sheet<MaximumRunInput> = {
     },
     { symbol: 'Tc_#', meaning: 'cord #: temperature', unit: '°C', latex: 'T_{c#}', core: 'cords[].temperature', each: 'cord' },
     { symbol: 'Lc_#', meaning: 'cord #: length', unit: 'm', latex: 'L_{c#}', core: 'cords[].length', each: 'cord' },
-    { symbol: 'v_#', meaning: '@: what there is', unit: 'W', latex: 'v_{#}', core: 'pdPower', each: 'fixed', when: 'W' },
-    { symbol: 'v_#', meaning: '@: what there is', unit: 'm', latex: 'v_{#}', core: 'cords', each: 'fixed', when: 'm' },
-    { symbol: 'v_#', meaning: '@: what there is', unit: '1', latex: 'v_{#}', core: 'the input', each: 'fixed', when: '1' },
-    { symbol: 'v_#', meaning: '@: what there is', unit: '°C', latex: 'v_{#}', core: 'temperature', each: 'fixed', when: '°C' },
-    { symbol: 'w_#', meaning: '@: the limit', unit: 'W', latex: 'w_{#}', core: 'poeClass', each: 'fixed', when: 'W' },
-    { symbol: 'w_#', meaning: '@: the limit', unit: 'm', latex: 'w_{#}', core: 'cabling', each: 'fixed', when: 'm' },
-    { symbol: 'w_#', meaning: '@: the limit', unit: '1', latex: 'w_{#}', core: 'cabling', each: 'fixed', when: '1' },
-    { symbol: 'w_#', meaning: '@: the limit', unit: '°C', latex: 'w_{#}', core: 'cabling', each: 'fixed', when: '°C' },
-    {
-      symbol: 'U_#',
-      meaning: '@: lowest voltage at the device',
-      unit: 'V',
-      latex: 'U_{#}',
-      core: 'the limits of the device',
-      each: 'limit',
-      when: VOLTAGE,
-    },
-    {
-      symbol: 'k_#',
-      meaning: '@: most drop, as a fraction of the supply voltage',
-      unit: '1',
-      latex: 'k_{#}',
-      core: 'permittedDrop',
-      each: 'limit',
-      when: DROP,
-    },
-    {
-      symbol: 'X_#',
-      meaning: '@: most resistance',
-      unit: 'Ω',
-      latex: 'X_{#}',
-      core: 'the limits of the device or the cabling',
-      each: 'limit',
-      when: OHMS,
-    },
-    {
-      symbol: 'f_#',
-      meaning: '@: the loop it is about, in wires one way',
-      unit: '1',
-      latex: 'f_{#}',
-      core: 'the loop',
-      each: 'limit',
-      when: 'resistance',
-    },
+    ...fixedGivens,
+    ...fixedGiven('v_#', '@: what there is', { m: 'cords', '°C': 'temperature' }),
+    ...fixedGiven('w_#', '@: the limit', { m: 'cabling', '°C': 'cabling' }),
+    ...resistanceLimitGivens,
     { symbol: 'a_#', meaning: '@: most length', unit: 'm', latex: 'a_{#}', core: 'cabling', each: 'limit', when: LENGTH },
     {
       symbol: 'b_#',
@@ -157,50 +114,7 @@ export const maximumRunSheet: Sheet<MaximumRunInput> = {
     },
   ],
   steps: [
-    {
-      symbol: 's_#',
-      meaning: '@: what is left',
-      formula: 'w_# - v_#',
-      unit: 'W',
-      latex: 's_{#}',
-      source: 'ieee-802.3-class',
-      each: 'fixed',
-      when: 'W',
-      no: fixedNo,
-    },
-    {
-      symbol: 's_#',
-      meaning: '@: what is left',
-      formula: 'w_# - v_#',
-      unit: 'm',
-      latex: 's_{#}',
-      source: 'row',
-      each: 'fixed',
-      when: 'm',
-      no: fixedNo,
-    },
-    {
-      symbol: 's_#',
-      meaning: '@: what is left',
-      formula: 'w_# - v_#',
-      unit: '1',
-      latex: 's_{#}',
-      source: 'row',
-      each: 'fixed',
-      when: '1',
-      no: fixedNo,
-    },
-    {
-      symbol: 's_#',
-      meaning: '@: what is left',
-      formula: 'w_# - v_#',
-      unit: 'K',
-      latex: 's_{#}',
-      source: 'row',
-      each: 'fixed',
-      when: '°C',
-      no: fixedNo,
-    },
+    ...fixedSteps(['W', 'm', '1', '°C'], fixedNo),
     {
       symbol: 'r',
       meaning: 'one metre of one conductor at its temperature',
@@ -265,80 +179,7 @@ export const maximumRunSheet: Sheet<MaximumRunInput> = {
       source: 'circuit-laws',
       when: 'no cords',
     },
-    {
-      symbol: 'X_#',
-      meaning: '@: most resistance, beyond which no current carries the power',
-      formula: 'V^2 / (4 * P)',
-      unit: 'Ω',
-      latex: 'X_{#}',
-      source: 'collapse',
-      each: 'limit',
-      when: COLLAPSE,
-    },
-    {
-      symbol: 'X_#',
-      meaning: '@: most resistance, beyond which even a short takes less',
-      formula: 'V / I',
-      unit: 'Ω',
-      latex: 'X_{#}',
-      source: 'circuit-laws',
-      each: 'limit',
-      when: SHORT,
-    },
-    {
-      symbol: 'X_#',
-      meaning: '@: most resistance: what the port may source more, over the current squared',
-      formula: '(P_lim - P) / (P_lim / V)^2',
-      unit: 'Ω',
-      latex: 'X_{#}',
-      source: 'circuit-laws',
-      each: 'limit',
-      when: SUPPLY,
-      no: lengthNo,
-    },
-    {
-      symbol: 'U_#',
-      meaning: '@: lowest voltage at the device',
-      formula: 'V * (1 - k_#)',
-      unit: 'V',
-      latex: 'U_{#}',
-      source: 'circuit-laws',
-      each: 'limit',
-      when: DROP,
-    },
-    {
-      symbol: 'X_#',
-      meaning: '@: most resistance: the drop over the current',
-      formula: '(V - U_#) / (P / U_#)',
-      unit: 'Ω',
-      latex: 'X_{#}',
-      source: 'circuit-laws',
-      each: 'limit',
-      when: `voltage, ${POWER}`,
-      no: lengthNo,
-    },
-    {
-      symbol: 'X_#',
-      meaning: '@: most resistance: the drop over the current',
-      formula: '(V - U_#) / I',
-      unit: 'Ω',
-      latex: 'X_{#}',
-      source: 'circuit-laws',
-      each: 'limit',
-      when: `voltage, ${CURRENT}`,
-      no: lengthNo,
-    },
-    {
-      symbol: 'X_#',
-      meaning: '@: most resistance: the drop over the current',
-      formula: '(V - U_#) / (U_# / R_L)',
-      unit: 'Ω',
-      latex: 'X_{#}',
-      source: 'circuit-laws',
-      each: 'limit',
-      when: `voltage, ${RESISTANCE}`,
-      no: lengthNo,
-    },
+    ...mostResistanceSteps(lengthNo),
     {
       symbol: 'L_#',
       meaning: '@: the length it allows',
@@ -420,8 +261,6 @@ function cited(reading: Reading, input: MaximumRunInput): Reading {
   return { ...reading, rows: Object.fromEntries(rows) };
 }
 
-const FACTOR = { pairLoop: 2, twoPair: 1, fourPair: 0.5 } as const;
-
 function readPowered(input: MaximumPoweredRunInput): Reading {
   const { cable, temperature, cords = [], connections = 0, connectionResistance = 0.2, cabling = 'TIA-568' } = input;
   const { maximumResistance, minimumVoltage } = input;
@@ -436,18 +275,7 @@ function readPowered(input: MaximumPoweredRunInput): Reading {
   };
   // The share of pieces that are not copper, of which none is allowed.
   missed('material', 1 - copperFraction([own(0), ...cords]), 0, '1');
-  const rows: ReadingRow[] = [];
-  if (P > 0) rows.push(resistance('collapse', seen, COLLAPSE));
-  if (limits.psePowerLimit < 2 * P) rows.push(resistance('pse-power', seen, SUPPLY));
-  for (const [label, U] of [
-    ['pd-voltage', limits.pdVoltageLimit],
-    ['device-voltage', minimumVoltage],
-  ] as const) {
-    if (U !== undefined && bites(V, { power: P }, U)) rows.push(resistance(label, seen, VOLTAGE, { 'U_#': U }, [`voltage, ${POWER}`]));
-  }
-  if (maximumResistance !== undefined) {
-    rows.push(resistance('device-resistance', judgedLoop(maximumResistance), OHMS, { 'X_#': maximumResistance.ohms }));
-  }
+  const rows = poweredLimitRows(limits, V, P, minimumVoltage, maximumResistance);
   if (cabling !== 'none') addCabling(CABLING_RULES[cabling]);
   return {
     values: {
@@ -483,11 +311,11 @@ function readPowered(input: MaximumPoweredRunInput): Reading {
     const cordsLength = cords.reduce((sum, { length }) => sum + length, 0);
     rows.push(metres('channel-length', rules.channelLength.limit, cordsLength, 1));
     rows.push(metres('permanent-link-length', rules.permanentLinkLength.limit, 0, 1));
-    rows.push(resistance('channel-loop', 'pairLoop', OHMS, { 'X_#': rules.channelLoop.limit }, [COOL]));
+    rows.push(resistanceRow('channel-loop', 'pairLoop', OHMS, { 'X_#': rules.channelLoop.limit }, [COOL]));
     if (rules.permanentLinkLoop !== undefined) {
-      rows.push(resistance('permanent-link-loop', 'pairLoop', OHMS, { 'X_#': rules.permanentLinkLoop.limit }, [LINK]));
+      rows.push(resistanceRow('permanent-link-loop', 'pairLoop', OHMS, { 'X_#': rules.permanentLinkLoop.limit }, [LINK]));
     }
-    rows.push(resistance('channel-resistance', seen, OHMS, { 'X_#': limits.channelResistance }));
+    rows.push(resistanceRow('channel-resistance', seen, OHMS, { 'X_#': limits.channelResistance }));
     missed('connections', connections, rules.connections.limit, '1');
     const derated = deratedRule(temperature ?? 20, isScreened(cable), rules);
     if (derated !== undefined) rows.push(metres('derated-length', derated.limit, 0, 1));
@@ -504,26 +332,13 @@ function readPowered(input: MaximumPoweredRunInput): Reading {
 }
 
 function readTwoWire(input: TwoWireCircuit | UnequalTwoWireCircuit): Reading {
-  const { temperature, load, minimumVoltage, permittedDrop, maximumResistance, connections = 0, connectionResistance = 0 } = input;
-  // What this sheet does not show it must not pass over: the answer would not be the core's.
-  if (typeof permittedDrop === 'object') {
-    throw new InputError('conflict', 'permittedDrop', 'a fraction of the supply voltage: volts have no sheet', permittedDrop);
-  }
-  if (input.ampacity !== undefined) throw new InputError('conflict', 'ampacity', 'no ampacity: it has no sheet', input.ampacity);
+  const { temperature, load, minimumVoltage, maximumResistance, connections = 0, connectionResistance = 0 } = input;
+  const permittedDrop = shownDrop(input);
   const { low: V } = supplyRange(input.supplyVoltage);
   const isEqual = input.conductor !== undefined;
   const loaded = loadReading(load);
   const kind = loaded.cases[0] as string;
-  const rows: ReadingRow[] = [];
-  if (load.power !== undefined && load.power > 0) rows.push(resistance('collapse', 'twoPair', COLLAPSE));
-  if (load.current !== undefined && load.current > 0) rows.push(resistance('collapse', 'twoPair', SHORT));
-  if (minimumVoltage !== undefined && bites(V, load, minimumVoltage)) {
-    rows.push(resistance('device-voltage', 'twoPair', VOLTAGE, { 'U_#': minimumVoltage }, [`voltage, ${kind}`]));
-  }
-  if (permittedDrop !== undefined && bites(V, load, V * (1 - permittedDrop))) {
-    rows.push(resistance('voltage-drop', 'twoPair', DROP, { 'k_#': permittedDrop }, [`voltage, ${kind}`]));
-  }
-  if (maximumResistance !== undefined) rows.push(resistance('device-resistance', 'twoPair', OHMS, { 'X_#': maximumResistance }));
+  const rows = lineLimitRows(V, load, kind, minimumVoltage, permittedDrop, maximumResistance);
   return {
     values: { ...loaded.values, V, ...common(temperature, connections, connectionResistance) },
     cases: ['two-wire', kind, isEqual ? 'equal' : 'unequal', ...(rows.length === 0 ? [] : ['bounded'])],
@@ -540,25 +355,6 @@ function common(temperature: number | undefined, connections: number, connection
   return { T: temperature ?? 20, T_ref: 20, n: connections, R_c: connectionResistance };
 }
 
-/** A limit that is, or is turned into, a resistance of one of the loops. */
-function resistance(
-  label: string,
-  loop: keyof typeof FACTOR,
-  kind: string,
-  values: Figures = {},
-  cases: readonly string[] = [],
-): ReadingRow {
-  const conditions = cases.includes(COOL) || cases.includes(LINK) ? [] : [HOT];
-  return { label, values: { ...values, 'f_#': FACTOR[loop] }, cases: ['resistance', kind, ...cases, ...conditions] };
-}
-
 function metres(label: string, limit: number, cords: number, perMetre: number): ReadingRow {
   return { label, values: { 'a_#': limit, 'b_#': cords, 'c_#': perMetre }, cases: [LENGTH] };
-}
-
-/** Whether a lowest voltage bounds the line at all: the stable root of a power lies above half of the supply voltage. */
-function bites(V: number, load: Load, U: number): boolean {
-  if (U > V) return true;
-  if (load.power !== undefined) return load.power > 0 && 2 * U >= V;
-  return load.current === undefined || load.current > 0;
 }

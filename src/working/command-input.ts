@@ -121,6 +121,7 @@ const KEYS: Readonly<Record<string, readonly [path: string, read: Reader]>> = {
   cabling: ['cabling', word],
   installed: ['installed', pieces],
   maximumVoltage: ['maximumVoltage', quantity('voltage')],
+  kind: ['kind', word],
   sourceResistance: ['sourceResistance', quantity('resistance')],
   tripCurrent: ['tripCurrent', quantity('current')],
   capacity: ['capacity', quantity('power')],

@@ -1,6 +1,7 @@
 /** The results of the core with every step shown, evaluated by mathjs with units; homework looked at. @module */
 export { type AnswerReview, type FoundSlip, type ReviewOptions, reviewAnswer } from './review-answer.ts';
 export type { AwgWorkingInput } from './sheets/awg.ts';
+export type { HighestLoadInput } from './sheets/highest-load.ts';
 export type { MostPowerInput } from './sheets/most-power.ts';
 export type { ResistanceAtTemperatureInput } from './sheets/resistance-at-temperature.ts';
 export type { ResistancePerMetreInput } from './sheets/resistance-per-metre.ts';

@@ -13,6 +13,7 @@ import type { MaximumRunInput } from '../plan/maximum-run.ts';
 import type { Sheet } from './sheet.ts';
 import { type AwgWorkingInput, awgSheet } from './sheets/awg.ts';
 import { farEndFaultCurrentSheet } from './sheets/far-end-fault-current.ts';
+import { type HighestLoadInput, highestLoadSheet } from './sheets/highest-load.ts';
 import { leastPermittedDropSheet } from './sheets/least-permitted-drop.ts';
 import { loopResistanceSheet } from './sheets/loop-resistance.ts';
 import { lowestSupplyVoltageSheet } from './sheets/lowest-supply-voltage.ts';
@@ -60,6 +61,8 @@ export interface WorkingInputs {
   readonly maximumRun: MaximumRunInput;
   /** The lowest supply voltage by every limit. */
   readonly lowestSupplyVoltage: LowestSupplyVoltageInput;
+  /** The highest load by every limit. */
+  readonly highestLoad: HighestLoadInput;
   /** The budget of a switch by class. */
   readonly switchBudget: ClassBudgetInput;
 }
@@ -84,5 +87,6 @@ export const sheets: { readonly [Name in WorkingName]: Sheet<WorkingInputs[Name]
   psePowerFor: psePowerForSheet,
   maximumRun: maximumRunSheet,
   lowestSupplyVoltage: lowestSupplyVoltageSheet,
+  highestLoad: highestLoadSheet,
   switchBudget: switchBudgetSheet,
 };

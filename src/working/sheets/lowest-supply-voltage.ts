@@ -7,6 +7,7 @@ import type { Figures, Reading, ReadingRow, Sheet, SheetStep } from '../sheet.ts
 import { COLLAPSE, DROP, portPowerGiven, SHORT, SUPPLY, shownDrop, VOLTAGE, voltageLimitGivens } from './limit-steps.ts';
 import { lineReading, loopGivens, loopSteps, POWERED, runReading } from './line-steps.ts';
 import {
+  asking,
   fixedOhmsRow,
   granted,
   openGivens,
@@ -78,6 +79,17 @@ const leastSteps: readonly SheetStep[] = [
   { ...least, meaning: '@: least voltage, from k V = I R', formula: 'I * R / k_#', when: `drop, ${CURRENT}` },
 ];
 
+/** The core, and what of its answers this sheet does not show. */
+const asked = asking((input: LowestSupplyVoltageInput) => {
+  const said = lowestSupplyVoltage(input);
+  if (isPowered<Run, Line>(input)) requireOthersMet(said, input.cabling);
+  else {
+    shownDrop(input);
+    requireLoadResistance(input.load);
+  }
+  return said;
+});
+
 export const lowestSupplyVoltageSheet: Sheet<LowestSupplyVoltageInput> = {
   title: 'The lowest supply voltage at which a run holds',
   core: 'lowestSupplyVoltage',
@@ -134,15 +146,7 @@ export const lowestSupplyVoltageSheet: Sheet<LowestSupplyVoltageInput> = {
     { slip: 'pairset-for-four-pair', when: 'two pairsets', steps: { R: 'R_w' } },
     { slip: 'class-power-for-pd-power', when: POWERED, givens: { P: 'P_lim' } },
   ],
-  guard: (input) => {
-    const said = lowestSupplyVoltage(input);
-    if (isPowered<Run, Line>(input)) requireOthersMet(said, input.cabling);
-    else {
-      shownDrop(input);
-      requireLoadResistance(input.load);
-    }
-    return said;
-  },
+  guard: asked.guard,
   read: (input) => (isPowered<Run, Line>(input) ? readRun(input) : readLine(input)),
 };
 
@@ -154,12 +158,12 @@ function readRun(input: Run): Reading {
   const { ohms: R } = run;
   const fixed = portRows(limits, P, undefined, segments);
   if (maximumResistance !== undefined) fixed.push(fixedOhmsRow(maximumResistance));
-  const asked: Asked[] = [{ label: 'collapse', volts: 2 * Math.sqrt(P * R), cases: [COLLAPSE] }];
+  const limited: Asked[] = [{ label: 'collapse', volts: 2 * Math.sqrt(P * R), cases: [COLLAPSE] }];
   // At its collapse a line takes twice the power of its load: a limit above that never bites.
   const { psePowerLimit: W, pdVoltageLimit } = limits;
-  if (P < W && W < 2 * P) asked.push({ label: 'pse-power', volts: W * Math.sqrt(R / (W - P)), cases: [SUPPLY] });
-  asked.push(...lowest('pd-voltage', pdVoltageLimit, { power: P }, R), ...lowest('device-voltage', minimumVoltage, { power: P }, R));
-  return reading(input, asked, fixed, limits.pseVoltageMax, {
+  if (P < W && W < 2 * P) limited.push({ label: 'pse-power', volts: W * Math.sqrt(R / (W - P)), cases: [SUPPLY] });
+  limited.push(...lowest('pd-voltage', pdVoltageLimit, { power: P }, R), ...lowest('device-voltage', minimumVoltage, { power: P }, R));
+  return reading(input, limited, fixed, limits.pseVoltageMax, {
     values: { ...run.values, P, P_lim: W },
     cases: [...run.cases, POWER],
     rows: run.rows,
@@ -177,18 +181,18 @@ function readLine(input: Line): Reading {
   const k = shownDrop(input);
   const fixed: ReadingRow[] = [];
   if (maximumResistance !== undefined) fixed.push(fixedOhmsRow(maximumResistance));
-  const asked: Asked[] = [];
-  if (P !== undefined) asked.push({ label: 'collapse', volts: 2 * Math.sqrt(P * R), cases: [COLLAPSE] });
-  if (I !== undefined) asked.push({ label: 'collapse', volts: I * R, cases: [SHORT] });
-  asked.push(...lowest('device-voltage', minimumVoltage, load, R));
+  const limited: Asked[] = [];
+  if (P !== undefined) limited.push({ label: 'collapse', volts: 2 * Math.sqrt(P * R), cases: [COLLAPSE] });
+  if (I !== undefined) limited.push({ label: 'collapse', volts: I * R, cases: [SHORT] });
+  limited.push(...lowest('device-voltage', minimumVoltage, load, R));
   if (k !== undefined) {
     const drop = { label: 'voltage-drop', values: { 'k_#': k }, cases: [DROP, `drop, ${kind}`] };
     // More than half of its supply voltage no power loses along the line: that is left to the collapse.
-    if (P !== undefined && k <= 0.5) asked.push({ ...drop, volts: Math.sqrt((P * R) / (k * (1 - k))) });
-    if (I !== undefined) asked.push({ ...drop, volts: (I * R) / k });
+    if (P !== undefined && k <= 0.5) limited.push({ ...drop, volts: Math.sqrt((P * R) / (k * (1 - k))) });
+    if (I !== undefined) limited.push({ ...drop, volts: (I * R) / k });
     if (load.resistance !== undefined) fixed.push({ label: 'voltage-drop', values: { 'w_#': k }, cases: [SHARE], source: 'data-sheet' });
   }
-  return reading(input, asked, fixed, Math.min(maximumVoltage ?? MOST, MOST), {
+  return reading(input, limited, fixed, Math.min(maximumVoltage ?? MOST, MOST), {
     values: { ...line.values, ...loaded.values },
     cases: [...line.cases, ...loaded.cases],
     rows: line.rows,
@@ -216,12 +220,12 @@ function lowest(label: string, U: number | undefined, load: Load, R: number): As
 
 function reading(
   input: LowestSupplyVoltageInput,
-  asked: readonly Asked[],
+  limits: readonly Asked[],
   fixed: readonly ReadingRow[],
   most: number,
   of: Reading,
 ): Reading {
-  const binding = asked.filter(({ volts }) => volts > LEAST);
+  const binding = limits.filter(({ volts }) => volts > LEAST);
   const rows = binding.map(({ label, values = {}, cases }) => ({ label, values, cases }));
   return {
     ...of,
@@ -231,7 +235,7 @@ function reading(
       ...(rows.length === 0 ? [] : ['bounded']),
       ...(binding.some(({ volts }) => volts > most) ? [TOO_HIGH] : []),
     ],
-    rows: { ...of.rows, ...placed(lowestSupplyVoltage(input), fixed, rows) },
+    rows: { ...of.rows, ...placed(asked.said(input), fixed, rows) },
     ...(rows.length === 0 ? { no: 'any supply voltage will do: nothing bounds it' } : {}),
   };
 }

@@ -170,6 +170,18 @@ interface Said {
   readonly limits?: readonly { readonly limit: string; readonly shortfall?: number }[] | undefined;
 }
 
+/** What the core says of an input: asked by the guard, and remembered for the reading that follows it at once. */
+export function asking<Input, Answer extends Said>(
+  ask: (input: Input) => Answer,
+): { readonly guard: (input: Input) => Answer; readonly said: (input: Input) => Answer } {
+  let last: { readonly input: Input; readonly answer: Answer } | undefined;
+  const guard = (input: Input): Answer => {
+    last = { input, answer: ask(input) };
+    return last.answer;
+  };
+  return { guard, said: (input) => (last?.input === input ? last.answer : guard(input)) };
+}
+
 /** The rows in the order in which the core looks at them: which of those that are missed it names hangs on that. */
 export function placed(
   said: Said,

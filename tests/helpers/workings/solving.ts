@@ -5,6 +5,7 @@ import { farEndFaultCurrent } from '../../../src/circuit/far-end-fault.ts';
 import { voltageDrop } from '../../../src/circuit/voltage-drop.ts';
 import type { Conductor } from '../../../src/conductor/conductor.ts';
 import { toMaximum } from '../../../src/conductor/to-maximum.ts';
+import { highestLoad } from '../../../src/plan/highest-load.ts';
 import { leastPermittedDrop } from '../../../src/plan/least-permitted-drop.ts';
 import { lowestSupplyVoltage } from '../../../src/plan/lowest-supply-voltage.ts';
 import { checkPoweredRun, type PoweredRunInput } from '../../../src/plan/powered-run.ts';
@@ -143,7 +144,7 @@ const openRun = (random: Random): PoweredRunInput => {
   }
   return {
     ...common,
-    installed: Array.from({ length: whole(random, 1, 2) }, () => segment(random)),
+    installed: Array.from({ length: whole(random, 1, 2) }, () => ({ ...segment(random), length: uniform(random, 5, 200) })),
     cords:
       random() < 0.5
         ? undefined
@@ -283,9 +284,82 @@ const lowestSupplyAsked: Asked<'lowestSupplyVoltage'> = {
   ],
 };
 
+type Unloaded = WorkingInputs['highestLoad'];
+/** The least of the limits, or of resistances the greatest; those whose names are given are looked at another way. */
+const loadOf = (input: Unloaded, mistaken: Unloaded): number | undefined => {
+  const values = valuesOf(highestLoad(input), highestLoad(mistaken));
+  if (values.length === 0) return undefined;
+  return 'kind' in input && input.kind === 'resistance' ? Math.max(...values) : Math.min(...values);
+};
+
+const highestLoadAsked: Asked<'highestLoad'> = {
+  question: (random) => {
+    if (random() < 0.5) {
+      const { load: _, ...line } = openLine(random);
+      return { ...line, kind: pick(random, [undefined, 'power', 'current', 'resistance']) } as Unloaded;
+    }
+    const { pdPower: _, ...run } = openRun(random);
+    return run;
+  },
+  answer: (input) => bounded(highestLoad(input)),
+  mistakes: [
+    {
+      slip: 'one-way-length',
+      make: (input) =>
+        'length' in input && input.conductor !== undefined && (input.connections ?? 0) === 0
+          ? loadOf(input, { ...input, length: input.length / 2 })
+          : undefined,
+    },
+    { slip: 'cold-resistance', make: (input) => loadOf(input, cooled(input)) },
+    {
+      slip: 'power-at-wrong-end',
+      make: (input) => {
+        if (!('length' in input) || (input.kind ?? 'power') !== 'power') return undefined;
+        // The current that the drop allows, times the voltage of the supply.
+        const { low } = typeof input.supplyVoltage === 'object' ? input.supplyVoltage : { low: input.supplyVoltage };
+        const { limits } = highestLoad({ ...input, kind: 'current' });
+        const values = highestLoad(input).limits.flatMap(({ limit, value }) => {
+          if (value === undefined || limit === 'collapse') return value ?? [];
+          return low * (limits.find((one) => one.limit === limit)?.value ?? Number.NaN);
+        });
+        return values.length === 0 ? undefined : Math.min(...values);
+      },
+    },
+    {
+      slip: 'percent-of-wrong-voltage',
+      make: (input) => {
+        if (!('length' in input) || typeof input.permittedDrop !== 'number') return undefined;
+        return loadOf(input, { ...input, permittedDrop: input.permittedDrop / (1 + input.permittedDrop) });
+      },
+    },
+    {
+      slip: 'pair-loop-for-pairset',
+      make: (input) => ('installed' in input && pairsOf(input) === 2 ? loadOf(input, stretched(input, 2)) : undefined),
+    },
+    {
+      slip: 'pairset-for-four-pair',
+      make: (input) => ('installed' in input && pairsOf(input) === 4 ? loadOf(input, stretched(input, 2)) : undefined),
+    },
+    {
+      slip: 'class-power-for-pd-power',
+      make: (input) => {
+        if (!('installed' in input)) return undefined;
+        const { limits } = highestLoad(input);
+        return Math.min(
+          portPower(input),
+          ...limits.flatMap(({ limit, value }) => (value === undefined || limit === 'pd-power' ? [] : [value])),
+        );
+      },
+    },
+  ],
+};
+
 /** By name. */
-export const solving: { readonly [Name in 'farEndFaultCurrent' | 'leastPermittedDrop' | 'lowestSupplyVoltage']: Asked<Name> } = {
+export const solving: {
+  readonly [Name in 'farEndFaultCurrent' | 'leastPermittedDrop' | 'lowestSupplyVoltage' | 'highestLoad']: Asked<Name>;
+} = {
   farEndFaultCurrent: farEndFaultAsked,
   leastPermittedDrop: leastDropAsked,
   lowestSupplyVoltage: lowestSupplyAsked,
+  highestLoad: highestLoadAsked,
 };

@@ -50,6 +50,8 @@ describe('farend work', () => {
     [['leastPermittedDrop', 'supplyVoltage=21V..27.6V', 'conductor=18awg', 'length=60m', 'power=6W'], 'V_most = 0.7'],
     [['lowestSupplyVoltage', 'installed=cat5e:100m', 'poeClass=4', 'cabling=none'], 'V = 48.13 V'],
     [['lowestSupplyVoltage', 'conductor=18awg', 'length=60m', 'power=6W', 'minimumVoltage=19V', 'maximumVoltage=30V'], 'V ='],
+    [['highestLoad', 'installed=cat5e:130m', 'poeClass=4', 'cabling=none'], 'P = 25.5 W'],
+    [['highestLoad', 'supplyVoltage=24V', 'conductor=18awg', 'length=60m', 'kind=current', 'permittedDrop=5%'], 'I ='],
     [['switchBudget', 'capacity=370W', 'ports=12x4,2x3', 'reserve=10%'], 'P_all ='],
     [['uniformWire', 'resistivity=0.0172', 'length=20m', 'area=3.31mm2'], 'R = 0.1039 Ω'],
     [['resistanceAtTemperature', 'resistance=10ohm', 'temperature=20degC', 'coefficient=0.004', 'at=100degC'], 'R_2 = 13.2 Ω'],

@@ -60,6 +60,9 @@ const pieces = (text: string): Segment[] =>
     };
   });
 
+/** `24awg,22awg,18awg-stranded`, or `cat5e,cat6a,cord-26`. */
+const choice: Reader = (text) => text.split(',').map((one) => (/^(cat|cord)/.test(one.trim()) ? named(one.trim()) : conductor(one.trim())));
+
 /** `24V`, or `21V..27.6V`. */
 const voltage: Reader = (text) => {
   const [low = '', high, ...more] = text.split('..');
@@ -122,6 +125,7 @@ const KEYS: Readonly<Record<string, readonly [path: string, read: Reader]>> = {
   installed: ['installed', pieces],
   maximumVoltage: ['maximumVoltage', quantity('voltage')],
   kind: ['kind', word],
+  candidates: ['candidates', choice],
   sourceResistance: ['sourceResistance', quantity('resistance')],
   tripCurrent: ['tripCurrent', quantity('current')],
   capacity: ['capacity', quantity('power')],

@@ -14,6 +14,7 @@ import type { Sheet } from './sheet.ts';
 import { type AwgWorkingInput, awgSheet } from './sheets/awg.ts';
 import { farEndFaultCurrentSheet } from './sheets/far-end-fault-current.ts';
 import { type HighestLoadInput, highestLoadSheet } from './sheets/highest-load.ts';
+import { type HighestTemperatureInput, highestTemperatureSheet } from './sheets/highest-temperature.ts';
 import { leastPermittedDropSheet } from './sheets/least-permitted-drop.ts';
 import { loopResistanceSheet } from './sheets/loop-resistance.ts';
 import { lowestSupplyVoltageSheet } from './sheets/lowest-supply-voltage.ts';
@@ -25,6 +26,7 @@ import { psePowerForSheet } from './sheets/pse-power-for.ts';
 import { type ResistanceAtTemperatureInput, resistanceAtTemperatureSheet } from './sheets/resistance-at-temperature.ts';
 import { type ResistancePerMetreInput, resistancePerMetreSheet } from './sheets/resistance-per-metre.ts';
 import { runResistanceSheet } from './sheets/run-resistance.ts';
+import { type SmallestConductorInput, smallestConductorSheet } from './sheets/smallest-conductor.ts';
 import { type ClassBudgetInput, switchBudgetSheet } from './sheets/switch-budget.ts';
 import { uniformWireSheet } from './sheets/uniform-wire.ts';
 import { voltageDropSheet } from './sheets/voltage-drop.ts';
@@ -63,6 +65,10 @@ export interface WorkingInputs {
   readonly lowestSupplyVoltage: LowestSupplyVoltageInput;
   /** The highest load by every limit. */
   readonly highestLoad: HighestLoadInput;
+  /** The highest temperature by every limit. */
+  readonly highestTemperature: HighestTemperatureInput;
+  /** The smallest of the conductors, or cables, at hand. */
+  readonly smallestConductor: SmallestConductorInput;
   /** The budget of a switch by class. */
   readonly switchBudget: ClassBudgetInput;
 }
@@ -88,5 +94,7 @@ export const sheets: { readonly [Name in WorkingName]: Sheet<WorkingInputs[Name]
   maximumRun: maximumRunSheet,
   lowestSupplyVoltage: lowestSupplyVoltageSheet,
   highestLoad: highestLoadSheet,
+  highestTemperature: highestTemperatureSheet,
+  smallestConductor: smallestConductorSheet,
   switchBudget: switchBudgetSheet,
 };

@@ -151,6 +151,18 @@ export function bites(V: number, load: Load, U: number): boolean {
   return load.current === undefined || load.current > 0;
 }
 
+/** The most resistance of a row, which decides what applies, and is no figure of the working. */
+export function mostOhms({ cases = [], values }: ReadingRow, V: number, load: Load, portPower: number = 0): number {
+  const { power: P = 0, current: I = 0, resistance = 0 } = load;
+  const { 'X_#': X, 'k_#': k = 0, 'U_#': U = V * (1 - k) } = values;
+  if (X !== undefined) return X;
+  if (cases.includes(COLLAPSE)) return (V * V) / (4 * P);
+  if (cases.includes(SHORT)) return V / I;
+  if (cases.includes(SUPPLY)) return (portPower - P) / (portPower / V) ** 2;
+  if (load.power !== undefined) return (V - U) / (P / U);
+  return load.current !== undefined ? (V - U) / I : (V - U) / (U / resistance);
+}
+
 /** What bounds the loop of a powered device. */
 export function poweredLimitRows(
   { psePowerLimit, pdVoltageLimit, pairs }: PoeClass,

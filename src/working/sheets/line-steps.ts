@@ -14,6 +14,9 @@ const EQUAL = 'equal';
 const UNEQUAL = 'unequal';
 const PIECES = 'pieces';
 const NO_PIECES = 'no pieces';
+/** Whether there are cords beside the installed cable. */
+export const CORDS = 'cords';
+const NO_CORDS = 'no cords';
 
 /** The wires of a line. */
 export const legGivens: readonly SheetGiven[] = [
@@ -161,6 +164,68 @@ export const pieceSteps: readonly SheetStep[] = [
   },
 ];
 
+/** Cords, each at its own temperature. */
+export const cordGivens: readonly SheetGiven[] = [
+  {
+    symbol: 'rc20_#',
+    meaning: 'cord #, @: one metre of one conductor at 20 °C',
+    unit: 'Ω/m',
+    latex: 'r_{20,c#}',
+    core: 'cords[].cable',
+    each: 'cord',
+  },
+  {
+    symbol: 'alphac_#',
+    meaning: 'cord #: temperature coefficient at 20 °C',
+    unit: '1/K',
+    latex: '\\alpha_{c#}',
+    core: 'cords[].cable',
+    each: 'cord',
+  },
+  { symbol: 'Tc_#', meaning: 'cord #: temperature', unit: '°C', latex: 'T_{c#}', core: 'cords[].temperature', each: 'cord' },
+  { symbol: 'Lc_#', meaning: 'cord #: length', unit: 'm', latex: 'L_{c#}', core: 'cords[].length', each: 'cord' },
+];
+
+/** What a run has beside its installed cable, or its line. */
+export const restSteps: readonly SheetStep[] = [
+  {
+    symbol: 'Rc_#',
+    meaning: 'cord #, one conductor, at its temperature',
+    formula: 'rc20_# * (1 + alphac_# * (Tc_# - T_ref)) * Lc_#',
+    unit: 'Ω',
+    latex: 'R_{c#}',
+    source: 'circuit-laws',
+    each: 'cord',
+  },
+  {
+    symbol: 'R_0',
+    meaning: 'what a run of no length has: connections, one conductor',
+    formula: 'n * R_c',
+    unit: 'Ω',
+    latex: 'R_{0}',
+    source: 'circuit-laws',
+    when: NO_CORDS,
+  },
+  {
+    symbol: 'R_0',
+    meaning: 'what a run of no length has: connections and cords, one conductor',
+    formula: 'n * R_c + [Rc_#]',
+    unit: 'Ω',
+    latex: 'R_{0}',
+    source: 'circuit-laws',
+    when: CORDS,
+  },
+  {
+    symbol: 'R_0',
+    meaning: 'what a run of no length has: joints, out and back',
+    formula: '2 * n * R_c',
+    unit: 'Ω',
+    latex: 'R_{0}',
+    source: 'circuit-laws',
+    when: TWO_WIRE,
+  },
+];
+
 /** Pairsets that carry power. */
 export const pairsetsGiven: SheetGiven = {
   symbol: 'm',
@@ -280,6 +345,24 @@ export function pieceRows(segments: readonly Segment[]): readonly ReadingRow[] {
       'alpha_#': cable.temperatureCoefficient,
       'T_#': temperature,
       'L_#': length,
+    },
+  }));
+}
+
+/** Which of the two it is. */
+export function cordsCase(cords: readonly Segment[]): string {
+  return cords.length === 0 ? NO_CORDS : CORDS;
+}
+
+/** A row for each cord, at its most. */
+export function cordRows(cords: readonly Segment[]): readonly ReadingRow[] {
+  return cords.map(({ cable, length, temperature = 20 }) => ({
+    label: cable.title,
+    values: {
+      'rc20_#': cable.maximumResistancePerMetre,
+      'alphac_#': cable.temperatureCoefficient,
+      'Tc_#': temperature,
+      'Lc_#': length,
     },
   }));
 }

@@ -26,7 +26,7 @@ import {
   shownDrop,
   supplyGiven,
 } from './limit-steps.ts';
-import { jointGivens, legGivens, legRows, legSteps } from './line-steps.ts';
+import { cordGivens, cordRows, cordsCase, jointGivens, legGivens, legRows, legSteps, restSteps } from './line-steps.ts';
 import { loadGivens, loadReading, POWER } from './point-steps.ts';
 import { circuitKeys, poweredKeys, temperatureAssumption, twentyGiven } from './shared.ts';
 
@@ -71,24 +71,7 @@ export const maximumRunSheet: Sheet<MaximumRunInput> = {
     { symbol: 'T', meaning: 'temperature of the conductors', unit: '°C', latex: 'T', core: 'temperature' },
     twentyGiven,
     ...jointGivens,
-    {
-      symbol: 'rc20_#',
-      meaning: 'cord #, @: one metre of one conductor at 20 °C',
-      unit: 'Ω/m',
-      latex: 'r_{20,c#}',
-      core: 'cords[].cable',
-      each: 'cord',
-    },
-    {
-      symbol: 'alphac_#',
-      meaning: 'cord #: temperature coefficient at 20 °C',
-      unit: '1/K',
-      latex: '\\alpha_{c#}',
-      core: 'cords[].cable',
-      each: 'cord',
-    },
-    { symbol: 'Tc_#', meaning: 'cord #: temperature', unit: '°C', latex: 'T_{c#}', core: 'cords[].temperature', each: 'cord' },
-    { symbol: 'Lc_#', meaning: 'cord #: length', unit: 'm', latex: 'L_{c#}', core: 'cords[].length', each: 'cord' },
+    ...cordGivens,
     ...fixedGivens,
     ...fixedGiven('v_#', '@: what there is', { m: 'cords', '°C': 'temperature' }),
     ...fixedGiven('w_#', '@: the limit', { m: 'cabling', '°C': 'cabling' }),
@@ -125,42 +108,7 @@ export const maximumRunSheet: Sheet<MaximumRunInput> = {
       when: 'powered',
     },
     ...legSteps,
-    {
-      symbol: 'Rc_#',
-      meaning: 'cord #, one conductor, at its temperature',
-      formula: 'rc20_# * (1 + alphac_# * (Tc_# - T_ref)) * Lc_#',
-      unit: 'Ω',
-      latex: 'R_{c#}',
-      source: 'circuit-laws',
-      each: 'cord',
-    },
-    {
-      symbol: 'R_0',
-      meaning: 'what a run of no length has: connections, one conductor',
-      formula: 'n * R_c',
-      unit: 'Ω',
-      latex: 'R_{0}',
-      source: 'circuit-laws',
-      when: 'no cords',
-    },
-    {
-      symbol: 'R_0',
-      meaning: 'what a run of no length has: connections and cords, one conductor',
-      formula: 'n * R_c + [Rc_#]',
-      unit: 'Ω',
-      latex: 'R_{0}',
-      source: 'circuit-laws',
-      when: 'cords',
-    },
-    {
-      symbol: 'R_0',
-      meaning: 'what a run of no length has: joints, out and back',
-      formula: '2 * n * R_c',
-      unit: 'Ω',
-      latex: 'R_{0}',
-      source: 'circuit-laws',
-      when: 'two-wire',
-    },
+    ...restSteps,
     {
       symbol: 'R_20',
       meaning: 'the same at 20 °C',
@@ -286,19 +234,11 @@ function readPowered(input: MaximumPoweredRunInput): Reading {
       alpha: cable.temperatureCoefficient,
       ...common(temperature, connections, connectionResistance),
     },
-    cases: ['powered', POWER, cords.length === 0 ? 'no cords' : 'cords', ...(rows.length === 0 ? [] : ['bounded'])],
+    cases: ['powered', POWER, cordsCase(cords), ...(rows.length === 0 ? [] : ['bounded'])],
     rows: {
       fixed,
       limit: rows,
-      cord: cords.map((cord) => ({
-        label: cord.cable.title,
-        values: {
-          'rc20_#': cord.cable.maximumResistancePerMetre,
-          'alphac_#': cord.cable.temperatureCoefficient,
-          'Tc_#': cord.temperature ?? 20,
-          'Lc_#': cord.length,
-        },
-      })),
+      cord: cordRows(cords),
     },
     assumptions: [
       ...temperatureAssumption(temperature),

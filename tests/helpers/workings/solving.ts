@@ -1,14 +1,19 @@
 /** Random questions, the core's answers and what people get wrong: one unknown of a run. @module */
-import { cable } from '../../../src/cable/cable.ts';
+import { type Cable, cable } from '../../../src/cable/cable.ts';
 import type { Segment } from '../../../src/cable/run-resistance.ts';
 import { farEndFaultCurrent } from '../../../src/circuit/far-end-fault.ts';
+import { operatingPoint } from '../../../src/circuit/operating-point.ts';
 import { voltageDrop } from '../../../src/circuit/voltage-drop.ts';
+import { awg } from '../../../src/conductor/awg.ts';
 import type { Conductor } from '../../../src/conductor/conductor.ts';
 import { toMaximum } from '../../../src/conductor/to-maximum.ts';
 import { highestLoad } from '../../../src/plan/highest-load.ts';
+import { highestTemperature } from '../../../src/plan/highest-temperature.ts';
 import { leastPermittedDrop } from '../../../src/plan/least-permitted-drop.ts';
 import { lowestSupplyVoltage } from '../../../src/plan/lowest-supply-voltage.ts';
+import { maximumRun } from '../../../src/plan/maximum-run.ts';
 import { checkPoweredRun, type PoweredRunInput } from '../../../src/plan/powered-run.ts';
+import { type SmallestCableInput, smallestConductor } from '../../../src/plan/smallest-conductor.ts';
 import type { TwoWireRunInput, UnequalTwoWireRunInput } from '../../../src/plan/two-wire-run.ts';
 import type { WorkingInputs } from '../../../src/working/index.ts';
 import { logUniform, pick, type Random, uniform, whole } from '../random.ts';
@@ -239,6 +244,14 @@ const stretched = <
   };
 };
 
+/** The same question with every ohm of the run twice. */
+const doubled = (input: SmallestCableInput): SmallestCableInput => ({
+  ...input,
+  length: input.length * 2,
+  cords: input.cords?.map((cord) => ({ ...cord, length: cord.length * 2 })),
+  connectionResistance: (input.connectionResistance ?? 0.2) * 2,
+});
+
 type Unsupplied = WorkingInputs['lowestSupplyVoltage'];
 const supplyOf = (input: Unsupplied, mistaken: Unsupplied, without: readonly string[] = []): number | undefined =>
   greatest(valuesOf(lowestSupplyVoltage(input), lowestSupplyVoltage(mistaken), without));
@@ -354,12 +367,185 @@ const highestLoadAsked: Asked<'highestLoad'> = {
   ],
 };
 
+type Tempered = WorkingInputs['highestTemperature'];
+/** The limits are as many resistances whatever the run: only a mistake that leaves no temperature at all is another sheet. */
+const temperatureOf = (mistaken: Tempered): number | undefined => {
+  const answer = highestTemperature(mistaken);
+  return answer.feasible && answer.unbounded !== true ? answer.temperature : undefined;
+};
+/** Near 0 °C a temperature has lost its figures to the difference from 20 °C: it is asked about from 1 K away. */
+const isNearZero = (input: Tempered): boolean =>
+  highestTemperature(input).limits.some(({ value }) => value !== undefined && Math.abs(value) < 1);
+
+/** A line whose limits lie near what it is at some temperature. */
+const temperedLine = (random: Random): Tempered => {
+  const input = openLine(random);
+  const { connections = 0, connectionResistance = 0 } = input;
+  const V = typeof input.supplyVoltage === 'object' ? input.supplyVoltage.low : input.supplyVoltage;
+  const wire = conductor(random);
+  const own = input.conductor === undefined ? { out: { ...input.out }, back: { ...input.back } } : { conductor: wire };
+  const resistance =
+    ohms({ ...own, length: input.length, temperature: uniform(random, -60, 390) }) + 2 * connections * connectionResistance;
+  const drawn = load(random, V, resistance);
+  const point = operatingPoint({ supplyVoltage: V, resistance, load: drawn });
+  if (!point.feasible) throw new Error('a load that the line does not carry');
+  const near = (): number => uniform(random, 0.9, 1.02);
+  return {
+    ...input,
+    ...own,
+    load: drawn,
+    minimumVoltage: random() < 0.6 ? point.loadVoltage * near() : undefined,
+    permittedDrop: random() < 0.5 ? Math.min(point.dropFraction / near(), 0.99) : undefined,
+    maximumResistance: random() < 0.3 ? resistance / near() : undefined,
+  } as Tempered;
+};
+
+/** A run as long as its limits allow at some temperature. */
+const temperedRun = (random: Random): Tempered => {
+  const input: PoweredRunInput = { ...openRun(random), cabling: 'none' };
+  const [{ cable: own } = segment(random)] = input.installed;
+  const longest = maximumRun({ ...input, cable: own, temperature: uniform(random, -60, 390) });
+  if (!longest.feasible || longest.unbounded || longest.length < 1) return input;
+  const length = longest.length * uniform(random, 0.97, 1);
+  const share = pick(random, [1, uniform(random, 0.1, 0.9)]);
+  const pieces = share === 1 ? [length] : [length * share, length * (1 - share)];
+  return { ...input, installed: pieces.map((piece) => ({ cable: own, length: piece })) };
+};
+
+const highestTemperatureAsked: Asked<'highestTemperature'> = {
+  question: (random) => {
+    for (;;) {
+      const input = random() < 0.5 ? temperedLine(random) : temperedRun(random);
+      if (!isNearZero(input)) return input;
+    }
+  },
+  answer: (input) => bounded(highestTemperature(input)),
+  mistakes: [
+    {
+      slip: 'one-way-length',
+      make: (input) =>
+        'length' in input && input.conductor !== undefined && (input.connections ?? 0) === 0
+          ? temperatureOf({ ...input, length: input.length / 2 })
+          : undefined,
+    },
+    {
+      slip: 'cold-resistance',
+      make: (input) =>
+        'installed' in input && input.cords !== undefined
+          ? temperatureOf({ ...input, cords: input.cords.map((cord) => ({ ...cord, temperature: 20 })) })
+          : undefined,
+    },
+    {
+      slip: 'power-at-wrong-end',
+      make: (input) => {
+        if (!('length' in input) || input.load.power === undefined || typeof input.permittedDrop === 'object') return undefined;
+        const { low } = typeof input.supplyVoltage === 'object' ? input.supplyVoltage : { low: input.supplyVoltage };
+        const { minimumVoltage, permittedDrop } = input;
+        const leastVoltages = [minimumVoltage ?? [], permittedDrop === undefined ? [] : low * (1 - permittedDrop)].flat();
+        if (leastVoltages.length === 0 || leastVoltages.some((least) => least > low || 2 * least < low)) return undefined;
+        // What the mistaken current leaves for the line, as if a data sheet had stated it.
+        const ohmsLeft = Math.min(...leastVoltages.map((least) => ((low - least) * low) / Number(input.load.power)));
+        if (!(ohmsLeft < low ** 2 / (4 * input.load.power))) return undefined;
+        const maximumResistance = Math.min(ohmsLeft, input.maximumResistance ?? ohmsLeft);
+        const mistaken = highestTemperature({ ...input, minimumVoltage: undefined, permittedDrop: undefined, maximumResistance });
+        return mistaken.feasible && mistaken.unbounded !== true ? mistaken.temperature : undefined;
+      },
+    },
+    {
+      slip: 'percent-of-wrong-voltage',
+      make: (input) => {
+        if (!('length' in input) || typeof input.permittedDrop !== 'number' || input.permittedDrop > 0.5) return undefined;
+        return temperatureOf({ ...input, permittedDrop: input.permittedDrop / (1 + input.permittedDrop) });
+      },
+    },
+    {
+      slip: 'pair-loop-for-pairset',
+      make: (input) =>
+        'installed' in input && input.maximumResistance === undefined && pairsOf(input) === 2
+          ? temperatureOf(stretched(input, 2))
+          : undefined,
+    },
+    {
+      slip: 'pairset-for-four-pair',
+      make: (input) =>
+        'installed' in input && input.maximumResistance === undefined && pairsOf(input) === 4
+          ? temperatureOf(stretched(input, 2))
+          : undefined,
+    },
+  ],
+};
+
+/** A cable of no standard, as a maker might offer it. */
+const someCable = (random: Random, index: number): Cable => ({
+  ...cable('cat6'),
+  name: `cable-${index + 1}`,
+  title: `Cable ${index + 1}`,
+  maximumResistancePerMetre: logUniform(random, 0.02, 0.4),
+});
+
+type Undecided = WorkingInputs['smallestConductor'];
+/** The thinnest that passes, by what it has at most. */
+const thinnestOf = (input: Undecided): number | undefined =>
+  smallestConductor(input).candidates.find(({ passes }) => passes)?.resistancePerMetre;
+
+const smallestConductorAsked: Asked<'smallestConductor'> = {
+  question: (random) => {
+    if (random() < 0.5) {
+      const { conductor: _c, out: _o, back: _b, ...line } = openLine(random);
+      const gauges = Array.from({ length: whole(random, 1, 12) }, () =>
+        awg(whole(random, 4, 30), { stranding: pick(random, ['solid', 'stranded']) }),
+      );
+      return { ...line, candidates: gauges };
+    }
+    const { installed: _, ...run } = openRun(random);
+    return {
+      ...run,
+      cabling: 'none',
+      candidates: Array.from({ length: whole(random, 1, 8) }, (_one, index) => someCable(random, index)),
+      length: logUniform(random, 20, 500),
+      temperature: temperature(random),
+    };
+  },
+  answer: smallestConductor,
+  mistakes: [
+    {
+      slip: 'one-way-length',
+      make: (input) => ('load' in input && (input.connections ?? 0) === 0 ? thinnestOf({ ...input, length: input.length / 2 }) : undefined),
+    },
+    {
+      slip: 'cold-resistance',
+      make: (input) => {
+        if ('load' in input) return thinnestOf({ ...input, temperature: 20 });
+        return thinnestOf({ ...input, temperature: 20, cords: input.cords?.map((cord) => ({ ...cord, temperature: 20 })) });
+      },
+    },
+    {
+      slip: 'pair-loop-for-pairset',
+      make: (input) =>
+        'load' in input || input.maximumResistance !== undefined || pairsOf(input) === 4 ? undefined : thinnestOf(doubled(input)),
+    },
+    {
+      slip: 'pairset-for-four-pair',
+      make: (input) =>
+        'load' in input || input.maximumResistance !== undefined || pairsOf(input) === 2 ? undefined : thinnestOf(doubled(input)),
+    },
+  ],
+};
+
 /** By name. */
 export const solving: {
-  readonly [Name in 'farEndFaultCurrent' | 'leastPermittedDrop' | 'lowestSupplyVoltage' | 'highestLoad']: Asked<Name>;
+  readonly [Name in
+    | 'farEndFaultCurrent'
+    | 'leastPermittedDrop'
+    | 'lowestSupplyVoltage'
+    | 'highestLoad'
+    | 'highestTemperature'
+    | 'smallestConductor']: Asked<Name>;
 } = {
   farEndFaultCurrent: farEndFaultAsked,
   leastPermittedDrop: leastDropAsked,
   lowestSupplyVoltage: lowestSupplyAsked,
   highestLoad: highestLoadAsked,
+  highestTemperature: highestTemperatureAsked,
+  smallestConductor: smallestConductorAsked,
 };

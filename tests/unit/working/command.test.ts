@@ -52,6 +52,13 @@ describe('farend work', () => {
     [['lowestSupplyVoltage', 'conductor=18awg', 'length=60m', 'power=6W', 'minimumVoltage=19V', 'maximumVoltage=30V'], 'V ='],
     [['highestLoad', 'installed=cat5e:130m', 'poeClass=4', 'cabling=none'], 'P = 25.5 W'],
     [['highestLoad', 'supplyVoltage=24V', 'conductor=18awg', 'length=60m', 'kind=current', 'permittedDrop=5%'], 'I ='],
+    [['highestTemperature', 'supplyVoltage=21V..27.6V', 'conductor=18awg', 'length=150m', 'power=10W', 'minimumVoltage=17V'], 'T = 35.'],
+    [['highestTemperature', 'installed=cat5e:100m', 'cords=cord-26:5m:30degC', 'poeClass=4', 'cabling=none'], 'T ='],
+    [
+      ['smallestConductor', 'candidates=22awg,20awg,18awg', 'supplyVoltage=21V..27.6V', 'length=90m', 'power=6W', 'minimumVoltage=19V'],
+      '20 AWG: p =',
+    ],
+    [['smallestConductor', 'candidates=cat5e,cord-26', 'length=95m', 'poeClass=4', 'cabling=none'], 'p ='],
     [['switchBudget', 'capacity=370W', 'ports=12x4,2x3', 'reserve=10%'], 'P_all ='],
     [['uniformWire', 'resistivity=0.0172', 'length=20m', 'area=3.31mm2'], 'R = 0.1039 Ω'],
     [['resistanceAtTemperature', 'resistance=10ohm', 'temperature=20degC', 'coefficient=0.004', 'at=100degC'], 'R_2 = 13.2 Ω'],

@@ -116,7 +116,7 @@ export const highestTemperatureSheet: Sheet<HighestTemperatureInput> = {
     {
       symbol: 'r20',
       meaning: 'one metre of run at 20 °C, out and back',
-      formula: 'rl20_1 + rl20_1',
+      formula: '2 * rl20_1',
       unit: 'Ω/m',
       latex: 'r_{20}',
       source: 'circuit-laws',

@@ -166,7 +166,7 @@ const openRun = (random: Random): PoweredRunInput => {
 const openLine = (random: Random): TwoWireRunInput | UnequalTwoWireRunInput => {
   const V = uniform(random, 5, 60);
   const line = { ...wires(random), length: logUniform(random, 1, 2000), temperature: temperature(random) };
-  const joints = { connections: pick(random, [undefined, 0, 1, 4]), connectionResistance: pick(random, [undefined, 0.01]) };
+  const joints = { connections: pick(random, [undefined, 0, 0, 2]), connectionResistance: pick(random, [undefined, 0.01]) };
   const R = ohms(line) + 2 * (joints.connections ?? 0) * (joints.connectionResistance ?? 0);
   return {
     ...line,
@@ -385,7 +385,7 @@ const temperedLine = (random: Random): Tempered => {
   const wire = conductor(random);
   const own = input.conductor === undefined ? { out: { ...input.out }, back: { ...input.back } } : { conductor: wire };
   const resistance =
-    ohms({ ...own, length: input.length, temperature: uniform(random, -60, 390) }) + 2 * connections * connectionResistance;
+    ohms({ ...own, length: input.length, temperature: uniform(random, -60, 200) }) + 2 * connections * connectionResistance;
   const drawn = load(random, V, resistance);
   const point = operatingPoint({ supplyVoltage: V, resistance, load: drawn });
   if (!point.feasible) throw new Error('a load that the line does not carry');
@@ -404,7 +404,7 @@ const temperedLine = (random: Random): Tempered => {
 const temperedRun = (random: Random): Tempered => {
   const input: PoweredRunInput = { ...openRun(random), cabling: 'none' };
   const [{ cable: own } = segment(random)] = input.installed;
-  const longest = maximumRun({ ...input, cable: own, temperature: uniform(random, -60, 390) });
+  const longest = maximumRun({ ...input, cable: own, temperature: uniform(random, pick(random, [-60, 240]), 390) });
   if (!longest.feasible || longest.unbounded || longest.length < 1) return input;
   const length = longest.length * uniform(random, 0.97, 1);
   const share = pick(random, [1, uniform(random, 0.1, 0.9)]);
@@ -501,7 +501,7 @@ const smallestConductorAsked: Asked<'smallestConductor'> = {
     return {
       ...run,
       cabling: 'none',
-      candidates: Array.from({ length: whole(random, 1, 8) }, (_one, index) => someCable(random, index)),
+      candidates: Array.from({ length: whole(random, 1, 12) }, (_one, index) => someCable(random, index)),
       length: logUniform(random, 20, 500),
       temperature: temperature(random),
     };

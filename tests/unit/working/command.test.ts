@@ -50,7 +50,7 @@ describe('farend work', () => {
     [['leastPermittedDrop', 'supplyVoltage=21V..27.6V', 'conductor=18awg', 'length=60m', 'power=6W'], 'V_most = 0.7'],
     [['lowestSupplyVoltage', 'installed=cat5e:100m', 'poeClass=4', 'cabling=none'], 'V = 48.13 V'],
     [['lowestSupplyVoltage', 'conductor=18awg', 'length=60m', 'power=6W', 'minimumVoltage=19V', 'maximumVoltage=30V'], 'V ='],
-    [['highestLoad', 'installed=cat5e:130m', 'poeClass=4', 'cabling=none'], 'P = 25.5 W'],
+    [['highestLoad', 'installed=cat5e:130m', 'poeClass=4', 'cabling=none'], '= 25.5 W'],
     [['highestLoad', 'supplyVoltage=24V', 'conductor=18awg', 'length=60m', 'kind=current', 'permittedDrop=5%'], 'I ='],
     [['highestTemperature', 'supplyVoltage=21V..27.6V', 'conductor=18awg', 'length=150m', 'power=10W', 'minimumVoltage=17V'], 'T = 35.'],
     [['highestTemperature', 'installed=cat5e:100m', 'cords=cord-26:5m:30degC', 'poeClass=4', 'cabling=none'], 'T ='],

@@ -38,7 +38,7 @@ export interface SheetStep extends SheetFigure {
   readonly source: SourceKey | 'row';
   /** What the result of the core function calls it; `@` is what it calls the row. */
   readonly core?: string;
-  /** Of a least of a list: the symbol of the list. The label of the row that governs is then added to the meaning. */
+  /** Of a least, or a greatest, of a list: the symbol of the list. The label of the row that governs is then added to the meaning. */
   readonly least?: string;
   /** What it means where the figure is under 0. */
   readonly no?: SheetNo;

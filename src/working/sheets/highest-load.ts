@@ -16,7 +16,7 @@ import {
   VOLTAGE,
   voltageLimitGivens,
 } from './limit-steps.ts';
-import { type LineInput, lineReading, loopGivens, loopSteps, POWERED, runReading } from './line-steps.ts';
+import { type LineInput, lineReading } from './line-steps.ts';
 import {
   asking,
   fixedOhmsRow,
@@ -32,6 +32,7 @@ import {
   runAssumptions,
 } from './open-run.ts';
 import { CURRENT, POWER, RESISTANCE } from './point-steps.ts';
+import { loopGivens, loopSteps, POWERED, runReading } from './run-steps.ts';
 import { temperatureAssumption } from './shared.ts';
 
 type Run = Omit<PoweredRunInput, 'pdPower'>;

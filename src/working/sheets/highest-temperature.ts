@@ -17,24 +17,7 @@ import {
   shownDrop,
   supplyGiven,
 } from './limit-steps.ts';
-import {
-  CORDS,
-  cordGivens,
-  cordRows,
-  cordsCase,
-  jointGivens,
-  legGivens,
-  legRows,
-  lineLengthGiven,
-  lineReading,
-  POWERED,
-  perMetre,
-  pieceGivens,
-  piecesOhms,
-  restSteps,
-  runReading,
-  TWO_WIRE,
-} from './line-steps.ts';
+import { jointGivens, legGivens, legRows, lineLengthGiven, lineReading, perMetre, TWO_WIRE } from './line-steps.ts';
 import {
   asking,
   fixedRow,
@@ -50,6 +33,7 @@ import {
   runAssumptions,
 } from './open-run.ts';
 import { loadGivens, loadReading, POWER } from './point-steps.ts';
+import { CORDS, cordGivens, cordRows, cordsCase, POWERED, pieceGivens, piecesOhms, restSteps, runReading } from './run-steps.ts';
 import { loadKeys, twentyGiven } from './shared.ts';
 
 type Line = TwoWireRunInput | UnequalTwoWireRunInput;

@@ -5,7 +5,7 @@ import { isPowered } from '../../plan/one-unknown.ts';
 import type { PoweredRunInput } from '../../plan/powered-run.ts';
 import type { Figures, Reading, ReadingRow, Sheet, SheetStep } from '../sheet.ts';
 import { COLLAPSE, DROP, portPowerGiven, SHORT, SUPPLY, shownDrop, VOLTAGE, voltageLimitGivens } from './limit-steps.ts';
-import { lineReading, loopGivens, loopSteps, POWERED, runReading } from './line-steps.ts';
+import { lineReading } from './line-steps.ts';
 import {
   asking,
   fixedOhmsRow,
@@ -22,6 +22,7 @@ import {
   SHARE,
 } from './open-run.ts';
 import { CURRENT, loadGivens, loadReading, POWER, RESISTANCE } from './point-steps.ts';
+import { loopGivens, loopSteps, POWERED, runReading } from './run-steps.ts';
 import { loadKeys, temperatureAssumption } from './shared.ts';
 
 type Run = Omit<PoweredRunInput, 'pseVoltage'>;

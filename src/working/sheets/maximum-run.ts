@@ -26,8 +26,9 @@ import {
   shownDrop,
   supplyGiven,
 } from './limit-steps.ts';
-import { cordGivens, cordRows, cordsCase, jointGivens, legGivens, legRows, legSteps, restSteps } from './line-steps.ts';
+import { jointGivens, legGivens, legRows, legSteps } from './line-steps.ts';
 import { loadGivens, loadReading, POWER } from './point-steps.ts';
+import { cordGivens, cordRows, cordsCase, restSteps } from './run-steps.ts';
 import { circuitKeys, poweredKeys, temperatureAssumption, twentyGiven } from './shared.ts';
 
 /** What else a row of the limits may hold. */

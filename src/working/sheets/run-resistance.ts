@@ -1,7 +1,8 @@
 /** From the pieces of a run to its three loops. @module */
 import { type RunResistanceInput, runResistance } from '../../cable/run-resistance.ts';
 import type { Reading, Sheet } from '../sheet.ts';
-import { jointGivens, pieceGivens, pieceSteps } from './line-steps.ts';
+import { jointGivens } from './line-steps.ts';
+import { pieceGivens, pieceSteps } from './run-steps.ts';
 import { twentyGiven } from './shared.ts';
 
 export const runResistanceSheet: Sheet<RunResistanceInput> = {

@@ -17,7 +17,7 @@ import {
   shownDrop,
   supplyGiven,
 } from './limit-steps.ts';
-import { cordGivens, cordRows, cordsCase, jointGivens, POWERED, piecesOhms, restSteps, TWO_WIRE } from './line-steps.ts';
+import { jointGivens, TWO_WIRE } from './line-steps.ts';
 import {
   asking,
   fixedRow,
@@ -33,6 +33,7 @@ import {
   runAssumptions,
 } from './open-run.ts';
 import { loadGivens, loadReading, POWER } from './point-steps.ts';
+import { cordGivens, cordRows, cordsCase, POWERED, piecesOhms, restSteps } from './run-steps.ts';
 import { loadKeys, temperatureAssumption, twentyGiven } from './shared.ts';
 
 /** What smallestConductor takes. */

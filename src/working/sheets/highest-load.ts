@@ -3,6 +3,7 @@ import { type HighestLoad, highestLoad, type TwoWireHighestLoadInput } from '../
 import { isPowered } from '../../plan/one-unknown.ts';
 import type { PoweredRunInput } from '../../plan/powered-run.ts';
 import { supplyRange } from '../../plan/two-wire-run.ts';
+import { InputError } from '../../quantity/input-error.ts';
 import type { Reading, ReadingRow, Sheet, SheetStep } from '../sheet.ts';
 import {
   COLLAPSE,
@@ -236,6 +237,11 @@ function voltageRows(
   const rows: ReadingRow[] = [];
   for (const [label, U] of limits) {
     if (U === undefined) continue;
+    // With nothing to lose no load is left but none at all, which is where the core's search ends and not an answer of its own.
+    if (U === V && R > 0) {
+      const parameter = label === 'pd-voltage' ? 'pseVoltage' : 'minimumVoltage';
+      throw new InputError('conflict', parameter, `more at the supply than the device needs, ${U} V: there would be nothing to lose`, U);
+    }
     if (U > V) fixed.push(fixedRow(label, U, V, 'V'));
     else if (R > 0 && (kind !== POWER || 2 * U >= V)) rows.push({ label, values: { 'U_#': U }, cases: [VOLTAGE, `voltage, ${kind}`] });
   }

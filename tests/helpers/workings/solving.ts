@@ -1,3 +1,4 @@
+/** Random questions, the core's answers and what people get wrong: one unknown of a run. @module */
 import { farEndFaultCurrent } from '../../../src/circuit/far-end-fault.ts';
 import { operatingPoint } from '../../../src/circuit/operating-point.ts';
 import { awg } from '../../../src/conductor/awg.ts';

@@ -167,6 +167,10 @@ describe('what has no sheet is refused, not passed over', () => {
       'conflict',
     );
     expectInputError(() => showWorking('highestLoad', { ...unloaded, ampacity: 3 }), 'ampacity', 'conflict');
+    for (const kind of ['power', 'current', 'resistance'] as const) {
+      const nothingToLose = { ...unloaded, kind, minimumVoltage: unloaded.supplyVoltage.low };
+      expectInputError(() => showWorking('highestLoad', nothingToLose), 'minimumVoltage', 'conflict');
+    }
     const short = { load: { resistance: 0 }, minimumVoltage: 12 };
     expectInputError(() => showWorking('lowestSupplyVoltage', { ...unsupplied, ...short }), 'load.resistance', 'range');
     expectInputError(() => showWorking('highestTemperature', { ...line, length: 0 }), 'length', 'conflict');

@@ -60,6 +60,9 @@ const pieces = (text: string): Segment[] =>
     };
   });
 
+/** `24awg,22awg,18awg-stranded`, or `cat5e,cat6a,cord-26`. */
+const choice: Reader = (text) => text.split(',').map((one) => (/^(cat|cord)/.test(one.trim()) ? named(one.trim()) : conductor(one.trim())));
+
 /** `24V`, or `21V..27.6V`. */
 const voltage: Reader = (text) => {
   const [low = '', high, ...more] = text.split('..');
@@ -244,6 +247,10 @@ const KEYS: Readonly<Record<string, readonly [path: string, read: Reader]>> = {
   maximumResistance: ['maximumResistance', quantity('resistance')],
   loop: ['loop', word],
   cabling: ['cabling', word],
+  kind: ['kind', word],
+  candidates: ['candidates', choice],
+  sourceResistance: ['sourceResistance', quantity('resistance')],
+  tripCurrent: ['tripCurrent', quantity('current')],
   capacity: ['capacity', quantity('power')],
   reserve: ['reserve', (text) => (text.endsWith('%') ? (number(text.slice(0, -1)) as number) / 100 : number(text))],
   policy: ['policy', word],
@@ -303,7 +310,7 @@ export function inputFrom(name: WorkingName, words: readonly string[]): Record<s
     const typed = input['ports'] as readonly TypedPort[] | undefined;
     input['ports'] = typed?.map(({ power, ...port }) => (power === undefined ? port : { ...port, [called]: power }));
   }
-  if (input['loop'] !== undefined || (name === 'maximumRun' && 'cable' in input && 'maximumResistance' in input)) {
+  if (input['loop'] !== undefined || ('poeClass' in input && 'maximumResistance' in input)) {
     input['maximumResistance'] = { ohms: input['maximumResistance'], loop: input['loop'] ?? 'unstated' };
     delete input['loop'];
   }

@@ -91,9 +91,13 @@ function work<Input>(sheet: Sheet<Input>, read: Reading, change: SheetChange, kn
   const givens = sheet.find === undefined ? stated : [...stated, ...given(givensOf(sheet, reading, true), base)];
 
   const steps: WorkedStep[] = [];
-  const run = (list: readonly SheetStep[], only?: ReadingRow): string | undefined => {
+  const run = (
+    list: readonly SheetStep[],
+    missed?: { readonly each: string | undefined; readonly row: ReadingRow | undefined },
+  ): string | undefined => {
     for (const { item, row, index, ...step } of linesOf(list, reading)) {
-      if (only !== undefined && row !== undefined && row !== only) continue;
+      // Of the list in which a row gave way, only that row is explained.
+      if (missed?.row !== undefined && item.each === missed.each && row !== missed.row) continue;
       const { rounded } = change;
       const before = base?.steps.get(step.symbol);
       const mistaken = change.steps?.[item.symbol];
@@ -115,12 +119,12 @@ function work<Input>(sheet: Sheet<Input>, read: Reading, change: SheetChange, kn
       if (value !== before?.value) moved.add(step.symbol);
       steps.push({ ...step, formula, parsed, value });
       scope[step.symbol] = measured(value, item.unit);
-      if (item.no !== undefined && value < 0 && change.heedless !== true) return endIn(item.no, row);
+      if (item.no !== undefined && value < 0 && change.heedless !== true) return endIn(item.no, item.each, row);
     }
     return undefined;
   };
-  const endIn = (no: SheetNo, row: ReadingRow | undefined): string => {
-    run(no.steps, row);
+  const endIn = (no: SheetNo, each: string | undefined, row: ReadingRow | undefined): string => {
+    run(no.steps, { each, row });
     return no.says.replaceAll('@', row?.label ?? '');
   };
   const no = run(sheet.steps);

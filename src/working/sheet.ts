@@ -40,7 +40,7 @@ export interface SheetStep extends SheetFigure {
   readonly source: SourceKey | 'row';
   /** What the result of the core function calls it; `@` is what it calls the row, `<low>` what the row's link of that name says, if it has it. */
   readonly core?: string;
-  /** Of a least of a list, or of two: the symbols of the lists. The label of the row that governs is then added to the meaning. */
+  /** Of a least, or a greatest, of a list, or of two: the symbols of the lists. The label of the row that governs is then added to the meaning. */
   readonly least?: readonly string[];
   /** What it means where the figure is under 0. */
   readonly no?: SheetNo;

@@ -8,6 +8,7 @@ import type { BundleRiseInput } from '../cable/heat/bundle-rise.ts';
 import type { FilmCoefficientInput } from '../cable/heat/film-coefficient.ts';
 import type { RunResistanceInput } from '../cable/run-resistance.ts';
 import type { UnbalanceInput } from '../cable/unbalance.ts';
+import type { FarEndFaultInput } from '../circuit/far-end-fault.ts';
 import type { NetworkInput } from '../circuit/network-problem.ts';
 import type { OperatingPointInput } from '../circuit/operating-point.ts';
 import type { VoltageDropInput } from '../circuit/voltage-drop.ts';
@@ -16,6 +17,8 @@ import type { UniformWireInput } from '../conductor/uniform-wire.ts';
 import type { PairUnbalanceInput } from '../ethernet/pair-unbalance.ts';
 import type { PowerAtPdInput } from '../ethernet/power-at-pd.ts';
 import type { PsePowerForInput } from '../ethernet/pse-power-for.ts';
+import type { LeastPermittedDropInput } from '../plan/least-permitted-drop.ts';
+import type { LowestSupplyVoltageInput } from '../plan/lowest-supply-voltage.ts';
 import type { MaximumRunInput } from '../plan/maximum-run.ts';
 import type { SwitchBudgetInput } from '../plan/switch-budget.ts';
 import type { Sheet } from './sheet.ts';
@@ -24,10 +27,15 @@ import { type AwgWorkingInput, awgSheet } from './sheets/awg.ts';
 import { type BoundsWorkingInput, boundsSheet } from './sheets/bounds.ts';
 import { bundleRiseSheet } from './sheets/bundle-rise.ts';
 import { expectedReadingSheet } from './sheets/expected-reading.ts';
+import { farEndFaultCurrentSheet } from './sheets/far-end-fault-current.ts';
 import { filmCoefficientSheet } from './sheets/film-coefficient.ts';
 import { fromMeasurementSheet } from './sheets/from-measurement.ts';
+import { type HighestLoadInput, highestLoadSheet } from './sheets/highest-load.ts';
+import { type HighestTemperatureInput, highestTemperatureSheet } from './sheets/highest-temperature.ts';
+import { leastPermittedDropSheet } from './sheets/least-permitted-drop.ts';
 import { loadedVoltageSheet } from './sheets/loaded-voltage.ts';
 import { loopResistanceSheet } from './sheets/loop-resistance.ts';
+import { lowestSupplyVoltageSheet } from './sheets/lowest-supply-voltage.ts';
 import { maximumRunSheet } from './sheets/maximum-run.ts';
 import { type MostPowerInput, mostPowerSheet } from './sheets/most-power.ts';
 import { operatingPointSheet } from './sheets/operating-point.ts';
@@ -38,6 +46,7 @@ import { type RemotePoweringInput, remotePoweringSheet } from './sheets/remote-p
 import { type ResistanceAtTemperatureInput, resistanceAtTemperatureSheet } from './sheets/resistance-at-temperature.ts';
 import { type ResistancePerMetreInput, resistancePerMetreSheet } from './sheets/resistance-per-metre.ts';
 import { runResistanceSheet } from './sheets/run-resistance.ts';
+import { type SmallestConductorInput, smallestConductorSheet } from './sheets/smallest-conductor.ts';
 import { solveNetworkSheet } from './sheets/solve-network.ts';
 import { switchBudgetSheet } from './sheets/switch-budget.ts';
 import { unbalanceSheet } from './sheets/unbalance.ts';
@@ -74,6 +83,10 @@ export interface WorkingInputs {
   readonly solveNetwork: NetworkInput;
   /** Source and line from two readings at the far end. */
   readonly loadedVoltage: LoadedVoltageInput;
+  /** A short at the far end, against what opens the protective device. */
+  readonly farEndFaultCurrent: FarEndFaultInput;
+  /** The drop that must be permitted. */
+  readonly leastPermittedDrop: LeastPermittedDropInput;
   /** Power at a powered device. */
   readonly powerAtPd: PowerAtPdInput;
   /** Power that a port must source. */
@@ -94,6 +107,14 @@ export interface WorkingInputs {
   readonly remotePowering: RemotePoweringInput;
   /** The budget of a switch, by class or by draw. */
   readonly switchBudget: SwitchBudgetInput;
+  /** The lowest supply voltage by every limit. */
+  readonly lowestSupplyVoltage: LowestSupplyVoltageInput;
+  /** The highest load by every limit. */
+  readonly highestLoad: HighestLoadInput;
+  /** The highest temperature by every limit. */
+  readonly highestTemperature: HighestTemperatureInput;
+  /** The smallest of the conductors, or cables, at hand. */
+  readonly smallestConductor: SmallestConductorInput;
 }
 
 /** The name of a calculation that can be shown. */
@@ -115,11 +136,17 @@ export const sheets: { readonly [Name in WorkingName]: Sheet<WorkingInputs[Name]
   voltageDrop: voltageDropSheet,
   solveNetwork: solveNetworkSheet,
   loadedVoltage: loadedVoltageSheet,
+  farEndFaultCurrent: farEndFaultCurrentSheet,
+  leastPermittedDrop: leastPermittedDropSheet,
   powerAtPd: powerAtPdSheet,
   psePowerFor: psePowerForSheet,
   pairUnbalance: pairUnbalanceSheet,
   maximumRun: maximumRunSheet,
   bounds: boundsSheet,
+  lowestSupplyVoltage: lowestSupplyVoltageSheet,
+  highestLoad: highestLoadSheet,
+  highestTemperature: highestTemperatureSheet,
+  smallestConductor: smallestConductorSheet,
   switchBudget: switchBudgetSheet,
   ampacity: ampacitySheet,
   filmCoefficient: filmCoefficientSheet,

@@ -43,6 +43,7 @@ export const SLIP_WORDS = {
   'percent-for-fraction': 'the answer is in percent and does not say so: a fraction was asked for',
   'fraction-for-percent': 'the fraction was written with a % sign: it is a hundred times too small',
   'feet-in-answer': 'the answer is in feet and does not say so',
+  'source-resistance-left-out': 'the resistance inside the supply was left out: the current flows through it as well',
   'times-thousand': 'the answer is a thousand times too large: milli, or kilo, in its unit',
   'over-thousand': 'the answer is a thousand times too small: milli, or kilo, in its unit',
   'per-100-m-for-per-km': 'a resistance in Ω/100 m was used as if it were in Ω/km',

@@ -19,9 +19,14 @@ export const workings: { readonly [Name in WorkingName]: Asked<Name> } = {
   ...powered,
   ...plans,
   ...heat,
+  ...solving,
   ...field,
   ...ranges,
 };
+
+import { solving } from './workings/solving.ts';
+
+/** Of each sheet. */
 
 /** Every name of a sheet. */
 export const NAMES: readonly WorkingName[] = Object.keys(workings) as WorkingName[];

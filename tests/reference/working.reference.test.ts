@@ -199,3 +199,34 @@ test('a guide to interoperability of power over Ethernet, 9.7: a branch 6 % abov
     { slip: 'unbalance-of-one' },
   ]);
 });
+
+test('TI SLVS885G Table 2, put the other way round: 25.5 W behind 12.5 Ω needs 50 V and is all that may be drawn; 12.95 W behind 20 Ω, 44 V', () => {
+  for (const [poeClass, ohms, volts, watts] of [
+    [4, 12.5, '50.0', '25.50'],
+    [3, 20, '44.0', '12.95'],
+  ] as const) {
+    const own = { ...cable('cat5e'), maximumResistancePerMetre: ohms / 100 };
+    const run = { installed: [{ cable: own, length: 100 }], poeClass, cabling: 'none' } as const;
+    expectPrinted(showWorking('lowestSupplyVoltage', run).result.value, volts);
+    expectPrinted(showWorking('highestLoad', run).result.value, watts);
+    expectPrinted(showWorking('highestTemperature', run).result.value, '20', 1);
+  }
+});
+
+test('Kuphaldt: a short at the end of 2300 ft of 14 AWG at 230 V is 20.352 A', () => {
+  const conductor = conductorFromResistance({ ohmsPerKilometre: ohmsPerKilofoot((10.09 / 4107) * 1000) * 1000 });
+  const fault = showWorking('farEndFaultCurrent', { supplyVoltage: 230, conductor, length: feet(2300), tripCurrent: 15 });
+  expectPrinted(figure(fault, 'faultCurrent'), '20.352');
+});
+
+test('Kuphaldt: 15 Ω at 20 °C with 0.004041/°C is 15.909 Ω at 35 °C', () => {
+  const conductor = { ...conductorFromResistance({ ohmsPerKilometre: 150 }), temperatureCoefficient: 0.004041 };
+  const run = { supplyVoltage: 14, conductor, length: 50, load: { resistance: 250 }, maximumResistance: 15.909 };
+  expectPrinted(showWorking('highestTemperature', run).result.value, '35.0');
+});
+
+test('Beiser, problem 5.14: 209.3 ft of 12 AWG wire, there and back, drop 5 V of 15 A', () => {
+  const conductor = conductorFromResistance({ ohmsPerKilometre: ohmsPerKilofoot((10.4 / 6530) * 1000) * 1000 });
+  const run = { supplyVoltage: 120, conductor, length: feet(209.3) / 2, load: { current: 15 } };
+  expectPrinted(showWorking('leastPermittedDrop', run).result.value, '5.00');
+});

@@ -10,37 +10,38 @@ export const RESISTANCE = 'constant resistance';
 
 export const CANNOT = 'the line cannot carry the load: there is no such current';
 
-/** The explanation of a collapse. */
-export const collapseNo: SheetNo = {
-  says: CANNOT,
-  steps: [
-    {
-      symbol: 'P_max',
-      meaning: 'the most that this line delivers to any load',
-      formula: 'V^2 / (4 * R)',
-      unit: 'W',
-      latex: 'P_{\\max}',
-      source: 'collapse',
-      core: 'maximumLoadPower',
-    },
-  ],
+/** The most power of a line. */
+export const collapseStep: SheetStep = {
+  symbol: 'P_max',
+  meaning: 'the most that this line delivers to any load',
+  formula: 'V^2 / (4 * R)',
+  unit: 'W',
+  latex: 'P_{\\max}',
+  source: 'collapse',
+  core: 'maximumLoadPower',
 };
 
-/** The explanation of a current that even a shorted line does not pass. */
-export const shortNo: SheetNo = {
-  says: CANNOT,
-  steps: [
-    {
-      symbol: 'I_max',
-      meaning: 'the most that this line passes, into a short at its end',
-      formula: 'V / R',
-      unit: 'A',
-      latex: 'I_{\\max}',
-      source: 'circuit-laws',
-      core: 'maximumCurrent',
-    },
-  ],
+/** The most current of a line. */
+export const shortStep: SheetStep = {
+  symbol: 'I_max',
+  meaning: 'the most that this line passes, into a short at its end',
+  formula: 'V / R',
+  unit: 'A',
+  latex: 'I_{\\max}',
+  source: 'circuit-laws',
+  core: 'maximumCurrent',
 };
+
+/** A step that the core does not report. */
+export function unreported({ core: _core, ...step }: SheetStep): SheetStep {
+  return step;
+}
+
+/** The explanation of a collapse. */
+export const collapseNo: SheetNo = { says: CANNOT, steps: [collapseStep] };
+
+/** The explanation of a current that even a shorted line does not pass. */
+export const shortNo: SheetNo = { says: CANNOT, steps: [shortStep] };
 
 /** The load. */
 export const loadGivens: readonly SheetGiven[] = [

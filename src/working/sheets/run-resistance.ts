@@ -1,79 +1,17 @@
 /** From the pieces of a run to its three loops. @module */
 import { type RunResistanceInput, runResistance } from '../../cable/run-resistance.ts';
 import type { Reading, Sheet } from '../sheet.ts';
+import { jointGivens } from './line-steps.ts';
+import { pieceGivens, pieceSteps } from './run-steps.ts';
 import { twentyGiven } from './shared.ts';
 
 export const runResistanceSheet: Sheet<RunResistanceInput> = {
   title: 'The three loops of a run',
   core: 'runResistance',
   keys: ['segments', 'connections', 'connectionResistance', 'basis'],
-  givens: [
-    {
-      symbol: 'r20_#',
-      meaning: '@: one metre of one conductor at 20 °C',
-      unit: 'Ω/m',
-      latex: 'r_{20,#}',
-      core: 'segments[].cable',
-      each: 'piece',
-    },
-    {
-      symbol: 'alpha_#',
-      meaning: '@: temperature coefficient at 20 °C',
-      unit: '1/K',
-      latex: '\\alpha_{#}',
-      core: 'segments[].cable',
-      each: 'piece',
-    },
-    {
-      symbol: 'T_#',
-      meaning: '@: temperature of the conductor',
-      unit: '°C',
-      latex: 'T_{#}',
-      core: 'segments[].temperature',
-      each: 'piece',
-    },
-    { symbol: 'L_#', meaning: '@: length, one way', unit: 'm', latex: 'L_{#}', core: 'segments[].length', each: 'piece' },
-    { ...twentyGiven, when: 'pieces' },
-    { symbol: 'n', meaning: 'connections along the run', unit: '1', latex: 'n', core: 'connections' },
-    { symbol: 'R_c', meaning: 'one connection, one conductor', unit: 'Ω', latex: 'R_{c}', core: 'connectionResistance' },
-  ],
+  givens: [...pieceGivens, { ...twentyGiven, when: 'pieces' }, ...jointGivens],
   steps: [
-    {
-      symbol: 'r_#',
-      meaning: '@: one metre at its temperature',
-      formula: 'r20_# * (1 + alpha_# * (T_# - T_ref))',
-      unit: 'Ω/m',
-      latex: 'r_{#}',
-      source: 'circuit-laws',
-      each: 'piece',
-    },
-    {
-      symbol: 'R_#',
-      meaning: '@: one conductor, end to end',
-      formula: 'r_# * L_#',
-      unit: 'Ω',
-      latex: 'R_{#}',
-      source: 'circuit-laws',
-      each: 'piece',
-    },
-    {
-      symbol: 'R_w',
-      meaning: 'one conductor of the whole run',
-      formula: '[R_#] + n * R_c',
-      unit: 'Ω',
-      latex: 'R_{w}',
-      source: 'circuit-laws',
-      when: 'pieces',
-    },
-    {
-      symbol: 'R_w',
-      meaning: 'one conductor of the whole run',
-      formula: 'n * R_c',
-      unit: 'Ω',
-      latex: 'R_{w}',
-      source: 'circuit-laws',
-      when: 'no pieces',
-    },
+    ...pieceSteps,
     {
       symbol: 'R_pairset',
       meaning: 'one pairset: out on both wires of a pair, back on both of another',

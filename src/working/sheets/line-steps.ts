@@ -1,0 +1,158 @@
+/** A line of two wires in ohms: the givens and steps that several sheets share. @module */
+import type { Conductor } from '../../conductor/conductor.ts';
+import { atMaximum } from '../../conductor/to-maximum.ts';
+import type { Figures, ReadingRow, SheetGiven, SheetStep } from '../sheet.ts';
+
+/** Out and back on two wires. */
+export const TWO_WIRE = 'two-wire';
+/** Two wires alike, and two that differ. */
+const EQUAL = 'equal';
+const UNEQUAL = 'unequal';
+
+/** The wires of a line. */
+export const legGivens: readonly SheetGiven[] = [
+  {
+    symbol: 'rl20_#',
+    meaning: '@: one metre at 20 °C, at its most',
+    unit: 'Ω/m',
+    latex: 'r_{20,#}',
+    core: 'conductor, or out and back',
+    each: 'leg',
+  },
+  {
+    symbol: 'alphal_#',
+    meaning: '@: temperature coefficient at 20 °C',
+    unit: '1/K',
+    latex: '\\alpha_{#}',
+    core: 'conductor, or out and back',
+    each: 'leg',
+  },
+];
+
+/** One metre of a line at its temperature. */
+export const legSteps: readonly SheetStep[] = [
+  {
+    symbol: 'rl_#',
+    meaning: '@: one metre at its temperature',
+    formula: 'rl20_# * (1 + alphal_# * (T - T_ref))',
+    unit: 'Ω/m',
+    latex: 'r_{#}',
+    source: 'circuit-laws',
+    each: 'leg',
+  },
+  {
+    symbol: 'r',
+    meaning: 'one metre of run, out and back',
+    formula: '2 * rl_1',
+    unit: 'Ω/m',
+    latex: 'r',
+    source: 'circuit-laws',
+    when: EQUAL,
+  },
+  {
+    symbol: 'r',
+    meaning: 'one metre of run, out and back',
+    formula: 'rl_1 + rl_2',
+    unit: 'Ω/m',
+    latex: 'r',
+    source: 'circuit-laws',
+    when: UNEQUAL,
+  },
+];
+
+/** The temperature of a line. */
+export const lineTemperatureGiven: SheetGiven = {
+  symbol: 'T',
+  meaning: 'temperature of the conductors',
+  unit: '°C',
+  latex: 'T',
+  core: 'temperature',
+  when: TWO_WIRE,
+};
+
+/** The length of a line. */
+export const lineLengthGiven: SheetGiven = {
+  symbol: 'L',
+  meaning: 'length of the run, one way',
+  unit: 'm',
+  latex: 'L',
+  core: 'length',
+  when: TWO_WIRE,
+};
+
+/** Joints of a line, connections of a run. */
+export const jointGivens: readonly SheetGiven[] = [
+  { symbol: 'n', meaning: 'connections along the run', unit: '1', latex: 'n', core: 'connections' },
+  { symbol: 'R_c', meaning: 'one connection, one conductor', unit: 'Ω', latex: 'R_{c}', core: 'connectionResistance' },
+];
+
+/** A line of two wires and its joints. */
+export const lineLoopStep: SheetStep = {
+  symbol: 'R',
+  meaning: 'resistance of the line and its joints, out and back',
+  formula: 'r * L + 2 * n * R_c',
+  unit: 'Ω',
+  latex: 'R',
+  source: 'circuit-laws',
+  when: TWO_WIRE,
+};
+
+/** What a line or a run is read into: its ohms decide which cases apply, and are no figure of the working. */
+export interface LoopReading {
+  readonly values: Figures;
+  readonly cases: readonly string[];
+  readonly rows: Readonly<Record<string, readonly ReadingRow[]>>;
+  /** The loop that the load sees. */
+  readonly ohms: number;
+}
+
+/** A line as people state it. */
+export interface LineInput {
+  readonly conductor?: Conductor | undefined;
+  readonly out?: Conductor | undefined;
+  readonly back?: Conductor | undefined;
+  readonly length: number;
+  readonly temperature?: number | undefined;
+  readonly connections?: number | undefined;
+  readonly connectionResistance?: number | undefined;
+}
+
+/** The wires of a line, each at its most: one row where they are alike. */
+export function legRows({ conductor, out, back }: Pick<LineInput, 'conductor' | 'out' | 'back'>): readonly ReadingRow[] {
+  const ways =
+    conductor === undefined
+      ? ([
+          ['out', out],
+          ['back', back],
+        ] as const)
+      : ([['one conductor', conductor]] as const);
+  return ways.map(([way, wire]) => {
+    const { name, resistancePerMetre, temperatureCoefficient = 0 } = atMaximum(wire as Conductor);
+    return { label: `${way}, ${name}`, values: { 'rl20_#': resistancePerMetre, 'alphal_#': temperatureCoefficient } };
+  });
+}
+
+/** One metre of a line at 20 °C, out and back, and how much more each kelvin makes of it. */
+export function perMetre(legs: readonly ReadingRow[]): { readonly at20: number; readonly perKelvin: number } {
+  let at20 = 0;
+  let perKelvin = 0;
+  for (const { values } of legs.length === 1 ? [...legs, ...legs] : legs) {
+    const { 'rl20_#': r20 = 0, 'alphal_#': alpha = 0 } = values;
+    at20 += r20;
+    perKelvin += r20 * alpha;
+  }
+  return { at20, perKelvin };
+}
+
+/** A line of two wires. */
+export function lineReading(input: LineInput): LoopReading {
+  const { length: L, temperature: T = 20, connections: n = 0, connectionResistance: R_c = 0 } = input;
+  const leg = legRows(input);
+  const { at20, perKelvin } = perMetre(leg);
+  return {
+    values: { T, T_ref: 20, L, n, R_c },
+    cases: [TWO_WIRE, leg.length === 1 ? EQUAL : UNEQUAL],
+    rows: { leg },
+    ohms: (at20 + perKelvin * (T - 20)) * L + 2 * n * R_c,
+  };
+}

@@ -1,0 +1,157 @@
+/** Runs with one quantity left open, at random, and what mistakes make of them. @module */
+import { type Cable, cable } from '../../../src/cable/cable.ts';
+import type { Segment } from '../../../src/cable/run-resistance.ts';
+import { voltageDrop } from '../../../src/circuit/voltage-drop.ts';
+import type { Conductor } from '../../../src/conductor/conductor.ts';
+import { toMaximum } from '../../../src/conductor/to-maximum.ts';
+import { checkPoweredRun, type PoweredRunInput } from '../../../src/plan/powered-run.ts';
+import type { SmallestCableInput } from '../../../src/plan/smallest-conductor.ts';
+import type { TwoWireRunInput, UnequalTwoWireRunInput } from '../../../src/plan/two-wire-run.ts';
+import { logUniform, pick, type Random, uniform, whole } from '../random.ts';
+import { conductor, load, poe, segment, temperature } from './kit.ts';
+
+/** One wire for both ways, or one for each. */
+export const wires = (random: Random): { conductor: Conductor } | { out: Conductor; back: Conductor } =>
+  random() < 0.7 ? { conductor: conductor(random) } : { out: conductor(random), back: conductor(random) };
+
+/** The pairs that carry power. */
+export const pairsOf = ({ poeClass, pseType, pairs }: Pick<PoweredRunInput, 'poeClass' | 'pseType' | 'pairs'>): number =>
+  checkPoweredRun({ poeClass, pseType, pairs, installed: [], cabling: 'none' }).power.limits.pairs;
+
+/** What a line comes to at its most, by the current into a short at its end. */
+export const ohms = (line: { length: number; temperature?: number | undefined } & ReturnType<typeof wires>): number => {
+  const most = 'conductor' in line ? { conductor: toMaximum(line.conductor) } : { out: toMaximum(line.out), back: toMaximum(line.back) };
+  const short = voltageDrop({ ...line, ...most, supplyVoltage: 1, load: { resistance: 0 } } as Parameters<typeof voltageDrop>[0]);
+  if (!short.feasible) throw new Error('a short carries no power');
+  return 1 / short.current;
+};
+
+/** A run to a powered device: often as it comes without rules of cabling, now and then a short one that meets them. */
+export const openRun = (random: Random): PoweredRunInput => {
+  const { poeClass, pseType, limits } = poe(random);
+  const common = {
+    poeClass,
+    pseType,
+    pdPower: random() < 0.5 ? undefined : limits.pdPower * (random() < 0.9 ? random() : uniform(random, 1.01, 1.2)),
+    pseVoltage: random() < 0.5 ? undefined : uniform(random, 44, 57),
+    minimumVoltage: random() < 0.3 ? uniform(random, 34, 44) : undefined,
+  };
+  if (random() < 0.15) {
+    return {
+      ...common,
+      installed: [{ cable: cable('cat6'), length: uniform(random, 5, 80) }],
+      cabling: pick(random, [undefined, 'ISO/IEC 11801']),
+    };
+  }
+  return {
+    ...common,
+    installed: Array.from({ length: whole(random, 1, 2) }, () => ({ ...segment(random), length: uniform(random, 5, 200) })),
+    cords:
+      random() < 0.5
+        ? undefined
+        : [{ cable: cable(pick(random, ['cord-24', 'cord-26'])), length: uniform(random, 0.5, 10), temperature: temperature(random) }],
+    connections: pick(random, [undefined, 0, 2, 4]),
+    connectionResistance: pick(random, [undefined, 0.05]),
+    maximumResistance:
+      random() < 0.3 ? { ohms: uniform(random, 3, 40), loop: pick(random, ['pairLoop', 'twoPair', 'fourPair', 'unstated']) } : undefined,
+    cabling: 'none',
+  };
+};
+
+/** A line of two wires, with a load that it carries at some supply voltage, and limits near by. */
+export const openLine = (random: Random): TwoWireRunInput | UnequalTwoWireRunInput => {
+  const V = uniform(random, 5, 60);
+  const line = { ...wires(random), length: logUniform(random, 1, 2000), temperature: temperature(random) };
+  const joints = { connections: pick(random, [undefined, 0, 0, 2]), connectionResistance: pick(random, [undefined, 0.01]) };
+  const R = ohms(line) + 2 * (joints.connections ?? 0) * (joints.connectionResistance ?? 0);
+  return {
+    ...line,
+    ...joints,
+    supplyVoltage: random() < 0.5 ? V : { low: V, high: V * uniform(random, 1, 1.3) },
+    load: load(random, V, R),
+    minimumVoltage: random() < 0.7 ? V * uniform(random, 0.4, 1) : undefined,
+    maximumVoltage: random() < 0.3 ? V * uniform(random, 0.9, 3) : undefined,
+    permittedDrop: random() < 0.5 ? uniform(random, 0.01, 0.6) : undefined,
+    maximumResistance: random() < 0.3 ? R * logUniform(random, 0.3, 10) : undefined,
+  };
+};
+
+/** Without limits there is no answer, and the working says so. */
+export const bounded = <Answer extends { readonly feasible: boolean; readonly unbounded?: boolean | undefined }>(answer: Answer): object =>
+  answer.feasible && answer.unbounded === true ? { ...answer, feasible: false } : answer;
+
+interface Solved {
+  readonly limits: readonly { readonly limit: string; readonly value?: number }[];
+}
+
+/** The names of the limits that have a value of their own, of those that are looked at. */
+const speaking = ({ limits }: Solved, without: readonly string[]): string =>
+  limits
+    .flatMap(({ limit, value }) => (value === undefined || without.includes(limit) ? [] : [limit]))
+    .sort()
+    .join();
+
+/** Every value that a limit allows, where a mistaken question has the same limits speak as the right one: else it is another sheet. */
+export const valuesOf = (right: Solved, mistaken: Solved, without: readonly string[] = []): readonly number[] =>
+  speaking(right, without) === speaking(mistaken, without)
+    ? mistaken.limits.flatMap(({ limit, value }) => (value === undefined || without.includes(limit) ? [] : [value]))
+    : [];
+
+/** The greatest, or nothing of none. */
+export const greatest = (values: readonly number[]): number | undefined => (values.length === 0 ? undefined : Math.max(...values));
+
+/** The power that the port may source to a device. */
+export const portPower = (input: Omit<PoweredRunInput, 'installed'>): number =>
+  checkPoweredRun({ ...input, installed: [], cabling: 'none' }).power.limits.psePowerLimit;
+
+/** The same run at 20 °C throughout. */
+export const cooled = <
+  Input extends
+    | { readonly temperature?: number | undefined }
+    | { readonly installed: readonly Segment[]; readonly cords?: readonly Segment[] | undefined },
+>(
+  input: Input,
+): Input => {
+  const cool = (pieces: readonly Segment[]): Segment[] => pieces.map((piece) => ({ ...piece, temperature: 20 }));
+  return 'installed' in input
+    ? { ...input, installed: cool(input.installed), cords: input.cords === undefined ? undefined : cool(input.cords) }
+    : { ...input, temperature: 20 };
+};
+
+/** The same run with every ohm of it so many times. */
+export const stretched = <
+  Input extends {
+    readonly installed: readonly Segment[];
+    readonly cords?: readonly Segment[] | undefined;
+    readonly connectionResistance?: number | undefined;
+  },
+>(
+  input: Input,
+  times: number,
+): Input => {
+  const longer = (pieces: readonly Segment[] = []): Segment[] => pieces.map((piece) => ({ ...piece, length: piece.length * times }));
+  return {
+    ...input,
+    installed: longer(input.installed),
+    cords: longer(input.cords),
+    connectionResistance: (input.connectionResistance ?? 0.2) * times,
+    maximumResistance: undefined,
+    cabling: 'none',
+  };
+};
+
+/** The same question with every ohm of the run twice. */
+export const doubled = (input: SmallestCableInput): SmallestCableInput => ({
+  ...input,
+  length: input.length * 2,
+  cords: input.cords?.map((cord) => ({ ...cord, length: cord.length * 2 })),
+  connectionResistance: (input.connectionResistance ?? 0.2) * 2,
+});
+
+/** A cable of no standard, as a maker might offer it. */
+export const someCable = (random: Random, index: number): Cable => ({
+  ...cable('cat6'),
+  name: `cable-${index + 1}`,
+  title: `Cable ${index + 1}`,
+  maximumResistancePerMetre: logUniform(random, 0.02, 0.4),
+});

@@ -1,8 +1,8 @@
 /** What it means that a result has no check of some name. @module */
 import type { Check, CheckName } from '../circuit/check.ts';
 
-/** About what arrives: there is nothing to judge where the line does not carry the load. */
-const OF_WHAT_ARRIVES: readonly CheckName[] = ['pse-power', 'pd-voltage', 'device-voltage', 'voltage-drop'];
+/** About what flows and arrives: there is nothing to judge where the line does not carry the load. */
+const OF_WHAT_ARRIVES: readonly CheckName[] = ['pse-power', 'pd-voltage', 'device-voltage', 'voltage-drop', 'ampacity'];
 
 /**
  * Whether a run meets a limit: by its check where it has one; a bare figure that is met in one reading alone is not met.

@@ -55,6 +55,7 @@ const twoWireRun: fc.Arbitrary<TwoWireRunInput> = fc
     ) as fc.Arbitrary<Load>,
     minimumShare: number(0.6, 0.97),
     permittedDrop: fc.option(number(0.03, 0.4), { nil: undefined }),
+    ampacity: fc.option(number(0.3, 3), { nil: undefined }),
   })
   .map(({ low, minimumShare, ...rest }) => ({ ...rest, supplyVoltage: { low, high: low + 4 }, minimumVoltage: low * minimumShare }));
 

@@ -4,6 +4,7 @@ import {
   awg,
   checkTwoWireRun,
   conductorFromResistance,
+  highestLoad,
   InputError,
   leastPermittedDrop,
   maximumRun,
@@ -157,6 +158,16 @@ describe('a drop in volts, and the current of the conductors', () => {
     ).toBe(true);
     const less = checkTwoWireRun({ ...line, load, ampacity: 0.28, length: found.length });
     expect(less.checks.find(({ name }) => name === 'ampacity')).toMatchObject({ verdict: 'fail', limit: 0.28, unit: 'A' });
+  });
+
+  test('the highest power is the one that draws the ampacity, not the one at which the line gives way', () => {
+    // 1 A leaves 21 V - 2.56 Ω · 1 A at the far end of 60 m of 18 AWG at its maximum.
+    const run = { supplyVoltage: { low: 21, high: 21 }, conductor: awg(18), length: 60, ampacity: 1 };
+    const most = highestLoad(run);
+    expect(most).toMatchObject({ feasible: true, governedBy: 'ampacity' });
+    if (!most.feasible || most.unbounded) throw new Error('the ampacity bounds it');
+    const { atLowest } = checkTwoWireRun({ ...run, load: most.load });
+    expect(atLowest.feasible && atLowest.current).toBeCloseTo(1, 12);
   });
 
   test('a load over the ampacity at any length is told in amperes', () => {

@@ -107,7 +107,8 @@ function work<Input>(sheet: Sheet<Input>, read: Reading, change: SheetChange, kn
         scope[step.symbol] = base?.scope[step.symbol] as Measured;
         continue;
       }
-      const written = mistaken === undefined ? before : undefined;
+      // A list is written out of the rows that there are: some may have been left out.
+      const written = mistaken === undefined && !item.formula.includes('[') ? before : undefined;
       const formula = written?.formula ?? writtenOut(mistaken ?? item.formula, index, scope, row?.links);
       const parsed = written?.parsed ?? formulaOf(formula);
       let value = change.heedless === true ? unlessFaulty(parsed, scope, item.unit) : evaluateTo(parsed, scope, item.unit);

@@ -4,24 +4,29 @@ import { isPowered } from '../../plan/one-unknown.ts';
 import type { PoweredRunInput } from '../../plan/powered-run.ts';
 import { supplyRange } from '../../plan/two-wire-run.ts';
 import { InputError } from '../../quantity/input-error.ts';
-import type { Reading, ReadingRow, Sheet, SheetStep } from '../sheet.ts';
+import type { Figures, Reading, ReadingRow, Sheet, SheetStep } from '../sheet.ts';
+import { jointAssumptions } from './connection-steps.ts';
+import { limitRow } from './limit-rows.ts';
 import {
+  AMPACITY,
+  AT_HIGHEST,
   COLLAPSE,
   DROP,
-  dropAsVoltageStep,
+  dropAsVoltageSteps,
+  HIGHEST,
+  highestSupplyGiven,
   portPowerGiven,
   SHORT,
   SUPPLY,
-  shownDrop,
   supplyGiven,
   VOLTAGE,
+  VOLTS,
   voltageLimitGivens,
 } from './limit-steps.ts';
-import { type LineInput, lineReading } from './line-steps.ts';
+import { AT_MOST, type LineInput, lineReading } from './line-steps.ts';
 import {
   asking,
   fixedOhmsRow,
-  fixedRow,
   granted,
   openGivens,
   openLineKeys,
@@ -42,6 +47,8 @@ export type HighestLoadInput = Run | TwoWireHighestLoadInput;
 
 /** All that the class of the device allows. */
 const CLASS = 'power of the class';
+/** A resistance takes most at the highest voltage, with no line before it. */
+const AMPACITY_HIGHEST = 'most current of a resistance';
 
 /** A power, a current, and the lowest resistance, that one limit allows. */
 const power = { symbol: 'P_#', unit: 'W', latex: 'P_{#}', source: 'circuit-laws', each: 'limit', core: '<limit>' } as const;
@@ -49,7 +56,7 @@ const current = { ...power, symbol: 'I_#', unit: 'A', latex: 'I_{#}' } as const;
 const resistance = { ...power, symbol: 'Z_#', unit: 'Ω', latex: 'R_{L,#}' } as const;
 
 const mostSteps: readonly SheetStep[] = [
-  dropAsVoltageStep,
+  ...dropAsVoltageSteps,
   { ...power, meaning: '@: all that the class lets the device draw', formula: 'P_class', source: 'ieee-802.3-class', when: CLASS },
   { ...power, meaning: '@: the most that the line delivers to any load', formula: 'V^2 / (4 * R)', source: 'collapse', when: COLLAPSE },
   {
@@ -82,13 +89,31 @@ const mostSteps: readonly SheetStep[] = [
     formula: 'U_# / ((V - U_#) / R)',
     when: `voltage, ${RESISTANCE}`,
   },
+  {
+    ...resistance,
+    meaning: '@: the lowest resistance at which the drop leaves this voltage',
+    formula: 'U_# / ((V_hi - U_#) / R)',
+    when: HIGHEST,
+  },
+  {
+    ...power,
+    meaning: '@: the power that this current brings: it, times what it leaves of the voltage',
+    formula: 'Iz_# * (V - Iz_# * R)',
+    when: `${AMPACITY}, ${POWER}`,
+  },
+  { ...current, meaning: '@: all of it', formula: 'Iz_#', when: `${AMPACITY}, ${CURRENT}` },
+  {
+    ...resistance,
+    meaning: '@: the lowest resistance that takes no more, at the highest voltage and without any line',
+    formula: 'V_hi / Iz_#',
+    when: AMPACITY_HIGHEST,
+  },
 ];
 
 /** The core, and what of its answers this sheet does not show. */
 const asked = asking((input: HighestLoadInput) => {
   const said = highestLoad(input);
   if (isPowered<Run, TwoWireHighestLoadInput>(input)) requireOthersMet(said, input.cabling);
-  else shownDrop(input);
   return said;
 });
 
@@ -98,6 +123,7 @@ export const highestLoadSheet: Sheet<HighestLoadInput> = {
   keys: [...new Set([...openRunKeys, 'pseVoltage', ...openLineKeys, 'supplyVoltage', 'kind'])],
   givens: [
     supplyGiven,
+    highestSupplyGiven,
     portPowerGiven,
     {
       symbol: 'P_class',
@@ -118,7 +144,7 @@ export const highestLoadSheet: Sheet<HighestLoadInput> = {
     ...mostSteps,
     {
       symbol: 'P',
-      meaning: 'the highest load, the least of these; what governs is',
+      meaning: 'the highest load, the least of these, set by',
       least: ['P_#'],
       formula: 'min([P_#,])',
       unit: 'W',
@@ -129,7 +155,7 @@ export const highestLoadSheet: Sheet<HighestLoadInput> = {
     },
     {
       symbol: 'I',
-      meaning: 'the highest load, the least of these; what governs is',
+      meaning: 'the highest load, the least of these, set by',
       least: ['I_#'],
       formula: 'min([I_#,])',
       unit: 'A',
@@ -140,7 +166,7 @@ export const highestLoadSheet: Sheet<HighestLoadInput> = {
     },
     {
       symbol: 'R_L',
-      meaning: 'the lowest resistance, the greatest of these; what governs is',
+      meaning: 'the lowest resistance, the greatest of these, set by',
       least: ['Z_#'],
       formula: 'max([Z_#,])',
       unit: 'Ω',
@@ -150,7 +176,7 @@ export const highestLoadSheet: Sheet<HighestLoadInput> = {
       when: `bounded, ${RESISTANCE}`,
     },
   ],
-  assumptions: ['Direct current, steady state. Every conductor at its most.'],
+  assumptions: [`Direct current, steady state. Every conductor ${AT_MOST}.`],
   validity: 'The stable root of a power lies above half of the supply voltage: a voltage limit under that is left to the collapse.',
   cautions: [],
   slips: [
@@ -176,11 +202,11 @@ function readRun(input: Run): Reading {
   const { ohms: R } = run;
   const fixed = portRows(limits, undefined, input.pseVoltage, segments);
   if (maximumResistance !== undefined) fixed.push(fixedOhmsRow(maximumResistance));
-  const rows: ReadingRow[] = [{ label: 'pd-power', values: {}, cases: [CLASS] }];
+  const rows: ReadingRow[] = [limitRow('pd-power', {}, [CLASS])];
   if (R > 0) {
-    rows.push({ label: 'collapse', values: {}, cases: [COLLAPSE] });
+    rows.push(limitRow('collapse', {}, [COLLAPSE]));
     // Beyond half the supply voltage the line gives way before the port must source that much.
-    if (2 * psePowerLimit * R <= V * V) rows.push({ label: 'pse-power', values: {}, cases: [SUPPLY] });
+    if (2 * psePowerLimit * R <= V * V) rows.push(limitRow('pse-power', {}, [SUPPLY]));
   }
   const under = voltageRows(
     V,
@@ -207,43 +233,59 @@ function readLine(input: TwoWireHighestLoadInput): Reading {
   const { low: V, high } = supplyRange(input.supplyVoltage);
   const line = lineReading(input as LineInput);
   const { ohms: R } = line;
-  const k = shownDrop(input);
   const fixed: ReadingRow[] = [];
-  if (maximumVoltage !== undefined) fixed.push(fixedRow('device-overvoltage', high, maximumVoltage, 'V'));
+  if (maximumVoltage !== undefined) fixed.push(limitRow('device-overvoltage', { 'v_#': high, 'w_#': maximumVoltage }, ['V']));
   if (maximumResistance !== undefined) fixed.push(fixedOhmsRow(maximumResistance));
   const rows: ReadingRow[] = [];
-  if (R > 0 && kind === POWER) rows.push({ label: 'collapse', values: {}, cases: [COLLAPSE] });
-  if (R > 0 && kind === CURRENT) rows.push({ label: 'collapse', values: {}, cases: [SHORT] });
+  if (R > 0 && kind === POWER) rows.push(limitRow('collapse', {}, [COLLAPSE]));
+  if (R > 0 && kind === CURRENT) rows.push(limitRow('collapse', {}, [SHORT]));
   const under = voltageRows(V, R, [['device-voltage', minimumVoltage]], kind);
-  rows.push(...under.rows);
-  const bites = R > 0 && (kind !== POWER || (k ?? 1) <= 0.5);
-  if (k !== undefined && bites) rows.push({ label: 'voltage-drop', values: { 'k_#': k }, cases: [DROP, `voltage, ${kind}`] });
+  rows.push(...under.rows, ...dropRows(input, V, high, R, kind), ...ampacityRows(input.ampacity, V, R, kind));
+  const isHighest = rows.some(({ cases = [] }) => cases.includes(HIGHEST) || cases.includes(AMPACITY_HIGHEST));
   return reading(asked.said(input), [...fixed, ...under.fixed], rows, kind, {
-    values: { ...line.values, V },
-    cases: [...line.cases, kind],
+    values: { ...line.values, V, V_hi: high },
+    cases: [...line.cases, kind, ...(isHighest ? [AT_HIGHEST] : [])],
     rows: line.rows,
-    assumptions: temperatureAssumption(input.temperature),
+    assumptions: [...temperatureAssumption(input.temperature), ...jointAssumptions(input)],
   });
+}
+
+/** A permitted drop. More than half of its supply voltage no power loses along the line: that is left to the collapse. */
+function dropRows({ permittedDrop }: TwoWireHighestLoadInput, V: number, high: number, R: number, kind: string): ReadingRow[] {
+  if (permittedDrop === undefined || R === 0) return [];
+  const row = (values: Figures, cases: readonly string[]): ReadingRow[] => [limitRow('voltage-drop', values, cases)];
+  if (typeof permittedDrop === 'number') {
+    return kind !== POWER || permittedDrop <= 0.5 ? row({ 'k_#': permittedDrop }, [DROP, `voltage, ${kind}`]) : [];
+  }
+  const { volts } = permittedDrop;
+  if (kind === RESISTANCE) return volts < high ? row({ 'd_#': volts }, [HIGHEST]) : [];
+  return volts < V && (kind !== POWER || 2 * volts <= V) ? row({ 'd_#': volts }, [VOLTS, `voltage, ${kind}`]) : [];
+}
+
+/** A most current. At its collapse a line passes half the current of a short: a power never draws more than that. */
+function ampacityRows(most: number | undefined, V: number, R: number, kind: string): ReadingRow[] {
+  if (most === undefined || (kind === POWER && 2 * most * R > V)) return [];
+  return [limitRow('ampacity', { 'Iz_#': most }, [AMPACITY, kind === RESISTANCE ? AMPACITY_HIGHEST : `${AMPACITY}, ${kind}`])];
 }
 
 /** Lowest voltages at the device: one above that of the supply is missed even by a load of nothing. */
 function voltageRows(
   V: number,
   R: number,
-  limits: readonly (readonly [label: string, U: number | undefined])[],
+  limits: readonly (readonly [name: 'pd-voltage' | 'device-voltage', U: number | undefined])[],
   kind: string,
 ): { readonly fixed: readonly ReadingRow[]; readonly rows: readonly ReadingRow[] } {
   const fixed: ReadingRow[] = [];
   const rows: ReadingRow[] = [];
-  for (const [label, U] of limits) {
+  for (const [name, U] of limits) {
     if (U === undefined) continue;
     // With nothing to lose no load is left but none at all, which is where the core's search ends and not an answer of its own.
     if (U === V && R > 0) {
-      const parameter = label === 'pd-voltage' ? 'pseVoltage' : 'minimumVoltage';
+      const parameter = name === 'pd-voltage' ? 'pseVoltage' : 'minimumVoltage';
       throw new InputError('conflict', parameter, `more at the supply than the device needs, ${U} V: there would be nothing to lose`, U);
     }
-    if (U > V) fixed.push(fixedRow(label, U, V, 'V'));
-    else if (R > 0 && (kind !== POWER || 2 * U >= V)) rows.push({ label, values: { 'U_#': U }, cases: [VOLTAGE, `voltage, ${kind}`] });
+    if (U > V) fixed.push(limitRow(name, { 'v_#': U, 'w_#': V }, ['V']));
+    else if (R > 0 && (kind !== POWER || 2 * U >= V)) rows.push(limitRow(name, { 'U_#': U }, [VOLTAGE, `voltage, ${kind}`]));
   }
   return { fixed, rows };
 }

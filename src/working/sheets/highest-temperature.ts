@@ -7,20 +7,20 @@ import { supplyRange, type TwoWireRunInput, type UnequalTwoWireRunInput } from '
 import { COLDEST, HOTTEST } from '../../quantity/guards.ts';
 import { InputError } from '../../quantity/input-error.ts';
 import type { Reading, ReadingRow, Sheet } from '../sheet.ts';
+import { connectionGivens, jointAssumptions } from './connection-steps.ts';
+import { lineLimitRows, mostOhms, poweredLimitRows } from './limit-rows.ts';
 import {
-  lineLimitRows,
-  mostOhms,
+  highestSupplyGiven,
+  LOOP,
   mostResistanceSteps,
+  OUT_AND_BACK,
   portPowerGiven,
-  poweredLimitRows,
   resistanceLimitGivens,
-  shownDrop,
   supplyGiven,
 } from './limit-steps.ts';
-import { jointGivens, legGivens, legRows, lineLengthGiven, lineReading, perMetre, TWO_WIRE } from './line-steps.ts';
+import { AT_MOST, legGivens, legRows, lineLengthGiven, lineReading, perMetre, TWO_WIRE } from './line-steps.ts';
 import {
   asking,
-  fixedRow,
   granted,
   openGivens,
   openLineKeys,
@@ -42,7 +42,7 @@ export type HighestTemperatureInput = PoweredRunInput | Line;
 
 const TOO_COLD = 'too cold';
 const TOO_HOT = 'too hot';
-const NOT_EVEN = 'no temperature meets @: even a run of no resistance misses it';
+const NOT_EVEN = 'no temperature meets the limit on @: even a run of no resistance misses it';
 
 /** The core, and what of its answers this sheet does not show. */
 const asked = asking((input: HighestTemperatureInput): HighestTemperature => {
@@ -52,7 +52,6 @@ const asked = asking((input: HighestTemperatureInput): HighestTemperature => {
     requireNoCabling(input.cabling);
     wire = perKelvinOf(input.installed);
   } else {
-    shownDrop(input);
     requireLoadResistance(input.load);
     wire = perMetre(legRows(input)).perKelvin * input.length;
   }
@@ -68,13 +67,14 @@ export const highestTemperatureSheet: Sheet<HighestTemperatureInput> = {
   keys: [...new Set([...openRunKeys, 'pdPower', 'pseVoltage', ...openLineKeys, 'supplyVoltage', ...loadKeys])],
   givens: [
     supplyGiven,
+    highestSupplyGiven,
     ...loadGivens,
     portPowerGiven,
     ...legGivens,
     lineLengthGiven,
     ...pieceGivens.filter(({ symbol }) => symbol !== 'T_#'),
     twentyGiven,
-    ...jointGivens,
+    ...connectionGivens,
     ...cordGivens,
     ...openGivens,
     ...resistanceLimitGivens,
@@ -170,6 +170,17 @@ export const highestTemperatureSheet: Sheet<HighestTemperatureInput> = {
       latex: 'q_{#}',
       source: 'three-loops',
       each: 'limit',
+      when: LOOP,
+    },
+    {
+      symbol: 'q_#',
+      meaning: '@: what one metre may have, out and back, the joints taken off',
+      formula: '(X_# - R_0) / L',
+      unit: 'Ω/m',
+      latex: 'q_{#}',
+      source: 'circuit-laws',
+      each: 'limit',
+      when: OUT_AND_BACK,
     },
     {
       symbol: 'T_#',
@@ -183,7 +194,7 @@ export const highestTemperatureSheet: Sheet<HighestTemperatureInput> = {
     },
     {
       symbol: 'T',
-      meaning: 'the highest temperature, the lowest of these; what governs is',
+      meaning: 'the highest temperature, the lowest of these, set by',
       least: ['T_#'],
       formula: 'min([T_#,])',
       unit: '°C',
@@ -213,7 +224,7 @@ export const highestTemperatureSheet: Sheet<HighestTemperatureInput> = {
       no: { says: 'no temperature that is looked at is too hot: nothing bounds it', steps: [] },
     },
   ],
-  assumptions: ['Direct current, steady state. Every conductor at its most; all installed wire at one temperature, cords at their own.'],
+  assumptions: [`Direct current, steady state. Every conductor ${AT_MOST}; all installed wire at one temperature, cords at their own.`],
   validity: 'From -100 to 400 °C, by the straight line of resistance against temperature.',
   cautions: [
     'What the insulation of a cable bears is on its data sheet and is usually met first. Heat in bundles and ampacity are for the local code and a licensed practitioner.',
@@ -243,7 +254,7 @@ function readRun(input: PoweredRunInput): Reading {
   const limit = poweredLimitRows(limits, V, P, minimumVoltage, maximumResistance);
   const cool = piecesOhms(installed.map((piece) => ({ ...piece, temperature: 20 })));
   const rest = piecesOhms(cords) + connections * connectionResistance;
-  const most = limit.map((row) => mostOhms(row, V, { power: P }, limits.psePowerLimit) / (row.values['f_#'] ?? 1) - rest);
+  const most = limit.map((row) => mostOhms(row, { low: V, high: V }, { power: P }, limits.psePowerLimit) / (row.values['f_#'] ?? 1) - rest);
   return reading(
     input,
     portRows(limits, P, input.pseVoltage, [...installed, ...cords]),
@@ -259,19 +270,19 @@ function readRun(input: PoweredRunInput): Reading {
 }
 
 function readLine(input: Line): Reading {
-  const { load, minimumVoltage, maximumVoltage, maximumResistance, connections = 0, connectionResistance = 0, length } = input;
-  const { low: V, high } = supplyRange(input.supplyVoltage);
+  const { load, connections = 0, connectionResistance = 0, length } = input;
+  const supply = supplyRange(input.supplyVoltage);
   const { values, cases, rows } = lineReading({ ...input, temperature: 20 });
   const loaded = loadReading(load);
-  const kind = loaded.cases[0] as string;
-  const limit = lineLimitRows(V, load, kind, minimumVoltage, shownDrop(input), maximumResistance);
-  const fixed = maximumVoltage === undefined ? [] : [fixedRow('device-overvoltage', high, maximumVoltage, 'V')];
+  const [kind = POWER] = loaded.cases;
+  const limits = lineLimitRows(input, supply, kind);
   const { at20, perKelvin } = perMetre(legRows(input));
-  const most = limit.map((row) => mostOhms(row, V, load) - 2 * connections * connectionResistance);
-  return reading(input, fixed, limit, hottest(most, at20 * length, perKelvin * length), {
-    values: { ...values, ...loaded.values, V },
-    cases: [...cases, kind, `line, ${kind}`],
+  const most = limits.limit.map((row) => mostOhms(row, supply, load) - 2 * connections * connectionResistance);
+  return reading(input, limits.fixed, limits.limit, hottest(most, at20 * length, perKelvin * length), {
+    values: { ...values, ...loaded.values, V: supply.low, V_hi: supply.high },
+    cases: [...cases, kind, `line, ${kind}`, ...limits.cases],
     rows,
+    assumptions: jointAssumptions(input),
   });
 }
 

@@ -2,7 +2,8 @@
 import { type LeastPermittedDropInput, leastPermittedDrop } from '../../plan/least-permitted-drop.ts';
 import { supplyRange } from '../../plan/two-wire-run.ts';
 import type { Reading, Sheet } from '../sheet.ts';
-import { jointGivens, legGivens, legSteps, lineLengthGiven, lineLoopStep, lineReading, lineTemperatureGiven } from './line-steps.ts';
+import { connectionGivens, jointAssumptions } from './connection-steps.ts';
+import { AT_MOST, legGivens, legSteps, lineLengthGiven, lineLoopStep, lineReading, lineTemperatureGiven } from './line-steps.ts';
 import { CANNOT, CURRENT, collapseStep, loadGivens, loadReading, POWER, RESISTANCE, shortStep, unreported } from './point-steps.ts';
 import { circuitKeys, temperatureAssumption, twentyGiven } from './shared.ts';
 
@@ -24,14 +25,14 @@ export const leastPermittedDropSheet: Sheet<LeastPermittedDropInput> = {
     lineTemperatureGiven,
     twentyGiven,
     lineLengthGiven,
-    ...jointGivens,
+    ...connectionGivens,
   ],
   steps: [
     ...legSteps,
     lineLoopStep,
     {
       symbol: 'D_#',
-      meaning: '@: what stands under the root of the quadratic V I = P + I² R',
+      meaning: '@: discriminant: what stands under the root of V I = P + I² R',
       formula: 'V_#^2 - 4 * P * R',
       unit: 'V²',
       latex: 'D_{#}',
@@ -42,7 +43,7 @@ export const leastPermittedDropSheet: Sheet<LeastPermittedDropInput> = {
     },
     {
       symbol: 'I_#',
-      meaning: '@: current, the smaller root',
+      meaning: '@: current: the smaller root, (V - sqrt D) / (2 R), written so that no two nearly equal figures are subtracted',
       formula: '2 * P / (V_# + sqrt(D_#))',
       unit: 'A',
       latex: 'I_{#}',
@@ -131,7 +132,7 @@ export const leastPermittedDropSheet: Sheet<LeastPermittedDropInput> = {
       core: 'volts',
     },
   ],
-  assumptions: ['Direct current, steady state. Conductors at their most; the device at the load stated.'],
+  assumptions: [`Direct current, steady state. Every conductor ${AT_MOST}; the device at the load stated.`],
   validity:
     'A power drops most at the lowest supply voltage, a resistance most volts at the highest and the same fraction at both, a current the same volts at both.',
   cautions: [],
@@ -161,6 +162,6 @@ function readDrop(input: LeastPermittedDropInput): Reading {
     values: { ...line.values, ...load.values },
     cases: [...line.cases, ...load.cases],
     rows: { ...line.rows, supply: ends.map(([label, V]) => ({ label, values: { 'V_#': V } })) },
-    assumptions: temperatureAssumption(input.temperature),
+    assumptions: [...temperatureAssumption(input.temperature), ...jointAssumptions(input)],
   };
 }

@@ -2,6 +2,9 @@
 import type { Conductor } from '../../conductor/conductor.ts';
 import { atMaximum } from '../../conductor/to-maximum.ts';
 import type { Figures, ReadingRow, SheetGiven, SheetStep } from '../sheet.ts';
+import { connectionReading } from './connection-steps.ts';
+
+export { jointGivens } from './connection-steps.ts';
 
 /** Out and back on two wires. */
 export const TWO_WIRE = 'two-wire';
@@ -9,14 +12,18 @@ export const TWO_WIRE = 'two-wire';
 const EQUAL = 'equal';
 const UNEQUAL = 'unequal';
 
+/** How each conductor is taken, in words. */
+export const AT_MOST = 'at the highest resistance its standard allows';
+
 /** The wires of a line. */
 export const legGivens: readonly SheetGiven[] = [
   {
     symbol: 'rl20_#',
-    meaning: '@: one metre at 20 °C, at its most',
+    meaning: `@: one metre at 20 °C, ${AT_MOST}`,
     unit: 'Ω/m',
     latex: 'r_{20,#}',
     core: 'conductor, or out and back',
+    source: 'row',
     each: 'leg',
   },
   {
@@ -80,12 +87,6 @@ export const lineLengthGiven: SheetGiven = {
   when: TWO_WIRE,
 };
 
-/** Joints of a line, connections of a run. */
-export const jointGivens: readonly SheetGiven[] = [
-  { symbol: 'n', meaning: 'connections along the run', unit: '1', latex: 'n', core: 'connections' },
-  { symbol: 'R_c', meaning: 'one connection, one conductor', unit: 'Ω', latex: 'R_{c}', core: 'connectionResistance' },
-];
-
 /** A line of two wires and its joints. */
 export const lineLoopStep: SheetStep = {
   symbol: 'R',
@@ -127,8 +128,8 @@ export function legRows({ conductor, out, back }: Pick<LineInput, 'conductor' | 
         ] as const)
       : ([['one conductor', conductor]] as const);
   return ways.map(([way, wire]) => {
-    const { name, resistancePerMetre, temperatureCoefficient = 0 } = atMaximum(wire as Conductor);
-    return { label: `${way}, ${name}`, values: { 'rl20_#': resistancePerMetre, 'alphal_#': temperatureCoefficient } };
+    const { name, resistancePerMetre, temperatureCoefficient = 0, source } = atMaximum(wire as Conductor);
+    return { label: `${way}, ${name}`, source, values: { 'rl20_#': resistancePerMetre, 'alphal_#': temperatureCoefficient } };
   });
 }
 
@@ -144,15 +145,22 @@ export function perMetre(legs: readonly ReadingRow[]): { readonly at20: number; 
   return { at20, perKelvin };
 }
 
+/** The wires of a line, and whether they are alike. */
+export function legReading(wires: Parameters<typeof legRows>[0]): Pick<LoopReading, 'cases' | 'rows'> {
+  const leg = legRows(wires);
+  return { cases: [leg.length === 1 ? EQUAL : UNEQUAL], rows: { leg } };
+}
+
 /** A line of two wires. */
 export function lineReading(input: LineInput): LoopReading {
   const { length: L, temperature: T = 20, connections: n = 0, connectionResistance: R_c = 0 } = input;
-  const leg = legRows(input);
-  const { at20, perKelvin } = perMetre(leg);
+  const joints = connectionReading(n, R_c);
+  const { cases, rows } = legReading(input);
+  const { at20, perKelvin } = perMetre(legRows(input));
   return {
-    values: { T, T_ref: 20, L, n, R_c },
-    cases: [TWO_WIRE, leg.length === 1 ? EQUAL : UNEQUAL],
-    rows: { leg },
+    values: { T, T_ref: 20, L, ...joints.values },
+    cases: [TWO_WIRE, ...cases, ...joints.cases],
+    rows,
     ohms: (at20 + perKelvin * (T - 20)) * L + 2 * n * R_c,
   };
 }

@@ -1,5 +1,6 @@
 /** A run with one quantity left open: what the sheets that solve for it have in common. @module */
 import type { Segment } from '../../cable/run-resistance.ts';
+import type { CheckName } from '../../circuit/check.ts';
 import type { Load } from '../../circuit/operating-point.ts';
 import type { PoeClassNumber, PseType } from '../../ethernet/class-table.ts';
 import { assignedClass, type PoeClass, poeClass } from '../../ethernet/poe-class.ts';
@@ -8,10 +9,11 @@ import type { CablingStandard } from '../../plan/cabling-rules.ts';
 import { judgedLoop, type ResistanceLimit } from '../../plan/device-resistance.ts';
 import { copperFraction } from '../../plan/material-check.ts';
 import { InputError } from '../../quantity/input-error.ts';
-import type { SourceKey } from '../../sources/sources.ts';
 import type { ReadingRow, SheetGiven, SheetNo, SheetStep } from '../sheet.ts';
-import type { WorkingUnit } from '../working-unit.ts';
-import { FACTOR, fixedGiven, fixedGivens, fixedSteps } from './limit-steps.ts';
+import { connectionAssumptions } from './connection-steps.ts';
+import { fixedGivens, fixedSteps, MOST_CURRENT } from './fixed-steps.ts';
+import { FACTOR, limitRow } from './limit-rows.ts';
+import { loopGivens } from './limit-steps.ts';
 
 /** Keys of the command for a run to a powered device. */
 export const openRunKeys: readonly string[] = [
@@ -39,6 +41,7 @@ export const openLineKeys: readonly string[] = [
   'minimumVoltage',
   'maximumVoltage',
   'permittedDrop',
+  'ampacity',
   'maximumResistance',
 ];
 
@@ -62,37 +65,27 @@ export function granted(input: OpenRun): { readonly limits: PoeClass; readonly P
   return { limits, P: pdPower ?? limits.pdPower };
 }
 
-/** The drop along a line to a resistance, the same fraction at any voltage. */
+/** The drop along a line: of a resistance the same fraction at any voltage, of a current the same volts. */
 export const SHARE = 'share of a resistance';
+export const SAME_VOLTS = 'drop of a current';
+const OF_A_RUN = 'Ω of a run';
+const OF_A_LINE = 'Ω of a line';
 
-/** Limits of which the unknown is no part, in ohms as well. */
+const limitGiven = { symbol: 'w_#', meaning: '@: limit', latex: 'w_{#}', each: 'fixed' } as const;
+
+/** Limits of which the unknown is no part, in ohms and of the drop as well. */
 export const openGivens: readonly SheetGiven[] = [
   ...fixedGivens,
-  ...fixedGiven('w_#', '@: the limit', { Ω: 'maximumResistance' }),
-  {
-    symbol: 'f_#',
-    meaning: '@: the loop it is about, in wires one way',
-    unit: '1',
-    latex: 'f_{#}',
-    core: 'maximumResistance.loop',
-    each: 'fixed',
-    when: 'Ω of a run',
-  },
-  {
-    symbol: 'w_#',
-    meaning: '@: most drop, as a fraction of the supply voltage',
-    unit: '1',
-    latex: 'w_{#}',
-    core: 'permittedDrop',
-    each: 'fixed',
-    when: SHARE,
-  },
+  { ...limitGiven, unit: 'Ω', core: 'maximumResistance', when: 'Ω' },
+  ...loopGivens('fixed', 'maximumResistance.loop'),
+  { ...limitGiven, meaning: '@: most drop, as a fraction of the supply voltage', unit: '1', core: 'permittedDrop', when: SHARE },
+  { ...limitGiven, meaning: '@: most drop', unit: 'V', core: 'permittedDrop.volts', when: SAME_VOLTS },
 ];
 
 /** What is left of each, and by how much the one that is missed is missed. */
 export function openSteps(unknown: string): readonly SheetStep[] {
   const no: SheetNo = {
-    says: `no ${unknown} meets @: the ${unknown} plays no part in it`,
+    says: `no ${unknown} meets the limit on @: the ${unknown} plays no part in it`,
     steps: (
       [
         ['W', 'W'],
@@ -100,6 +93,9 @@ export function openSteps(unknown: string): readonly SheetStep[] {
         ['V', 'V'],
         ['Ω', 'Ω'],
         ['1', SHARE],
+        ['V', SAME_VOLTS],
+        ['A', 'A'],
+        ['A', MOST_CURRENT],
       ] as const
     ).map(([unit, when]) => ({
       symbol: 'M',
@@ -115,52 +111,44 @@ export function openSteps(unknown: string): readonly SheetStep[] {
   };
   const ohms = { symbol: 's_#', meaning: '@: what is left', unit: 'Ω', latex: 's_{#}', source: 'row', each: 'fixed', no } as const;
   return [
-    ...fixedSteps(['W', '1', 'V'], no),
-    { ...ohms, formula: 'w_# - f_# * R_w', when: 'Ω of a run' },
-    { ...ohms, formula: 'w_# - R', when: 'Ω of a line' },
+    ...fixedSteps(['W', '1', 'V', 'A'], no),
+    { ...ohms, formula: 'w_# - f_# * R_w', when: OF_A_RUN },
+    { ...ohms, formula: 'w_# - R', when: OF_A_LINE },
     { ...ohms, formula: 'w_# - R / (R + R_L)', unit: '1', when: SHARE },
+    { ...ohms, formula: 'w_# - I * R', unit: 'V', when: SAME_VOLTS },
   ];
 }
 
-/** Where the limits come from; from a data sheet, unless it says otherwise. */
-const SOURCES: Readonly<Record<string, SourceKey>> = {
-  'pd-power': 'ieee-802.3-class',
-  'pse-power': 'ieee-802.3-class',
-  'pd-voltage': 'ieee-802.3-pd-voltage',
-  'pse-voltage': 'ieee-802.3-pse-voltage',
-  material: 'copper-conductors',
-};
-
-/** The limits that have rows. */
-const SHOWN: readonly string[] = [
-  ...Object.keys(SOURCES),
+/** The limits that have rows; the others are rules of cabling. */
+const SHOWN: readonly CheckName[] = [
+  'pd-power',
+  'pse-power',
+  'pd-voltage',
+  'pse-voltage',
+  'material',
   'collapse',
   'device-voltage',
   'voltage-drop',
   'device-resistance',
   'device-overvoltage',
+  'ampacity',
 ];
-
-/** A limit that is met or missed whatever the unknown. */
-export function fixedRow(label: string, value: number, limit: number, unit: WorkingUnit): ReadingRow {
-  return { label, values: { 'v_#': value, 'w_#': limit }, cases: [unit], source: SOURCES[label] ?? 'data-sheet' };
-}
 
 /** What the port and the device are held to whatever the run; the voltage only where it is stated. */
 export function portRows(limits: PoeClass, P: number | undefined, V: number | undefined, pieces: readonly Segment[]): ReadingRow[] {
   const rows: ReadingRow[] = [];
-  if (P !== undefined) rows.push(fixedRow('pd-power', P, limits.pdPower, 'W'));
-  if (V !== undefined) rows.push(fixedRow('pse-voltage', V, limits.pseVoltageMax, 'V'));
+  if (P !== undefined) rows.push(limitRow('pd-power', { 'v_#': P, 'w_#': limits.pdPower }, ['W']));
+  if (V !== undefined) rows.push(limitRow('pse-voltage', { 'v_#': V, 'w_#': limits.pseVoltageMax }, ['V']));
   // The share of pieces that are not copper, of which none is allowed.
-  rows.push(fixedRow('material', 1 - copperFraction(pieces), 0, '1'));
+  rows.push(limitRow('material', { 'v_#': 1 - copperFraction(pieces), 'w_#': 0 }, ['1']));
   return rows;
 }
 
 /** The limit of the data sheet in ohms, where the ohms are not what is asked for. */
 export function fixedOhmsRow(limit: ResistanceLimit | number): ReadingRow {
-  const common = { label: 'device-resistance', source: 'data-sheet' } as const;
-  if (typeof limit === 'number') return { ...common, values: { 'w_#': limit }, cases: ['Ω', 'Ω of a line'] };
-  return { ...common, values: { 'w_#': limit.ohms, 'f_#': FACTOR[judgedLoop(limit)] }, cases: ['Ω', 'Ω of a run'] };
+  if (typeof limit === 'number') return limitRow('device-resistance', { 'w_#': limit }, ['Ω', OF_A_LINE]);
+  const loop = judgedLoop(limit);
+  return limitRow('device-resistance', { 'w_#': limit.ohms, 'f_#': FACTOR[loop] }, ['Ω', OF_A_RUN, loop]);
 }
 
 /** What the core says of the limits, in its order. */
@@ -188,18 +176,17 @@ export function placed(
   fixed: readonly ReadingRow[],
   limit: readonly ReadingRow[] = [],
 ): Readonly<Record<'fixed' | 'missed' | 'limit', readonly ReadingRow[]>> {
-  const place = ({ label }: ReadingRow): number => (said.limits ?? []).findIndex((one) => one.limit === label);
-  const ordered = [...fixed].sort((a, b) => place(a) - place(b));
-  const at = said.feasible ? -1 : ordered.findIndex(({ label }) => label === said.governedBy);
+  const governs = ({ core }: ReadingRow): boolean => !said.feasible && core === said.governedBy;
+  const place = ({ core }: ReadingRow): number => (said.limits ?? []).findIndex((one) => one.limit === core);
+  // Where the core lists none, it names the one that is missed by most: that one is looked at first.
+  const order = (row: ReadingRow): number => (said.limits === undefined && governs(row) ? -2 : place(row));
+  const ordered = [...fixed].sort((a, b) => order(a) - order(b));
+  const at = ordered.findIndex(governs);
   const missed = ordered[at];
   return {
     fixed: ordered,
     missed: missed === undefined ? [] : [{ ...missed, values: {}, number: at + 1 }],
-    limit: limit.map((row) => ({
-      ...row,
-      links: { ...row.links, ...inCore(place(row)) },
-      source: row.source ?? SOURCES[row.label] ?? 'data-sheet',
-    })),
+    limit: limit.map((row) => ({ ...row, links: { ...row.links, ...inCore(place(row)) } })),
   };
 }
 
@@ -210,7 +197,7 @@ function inCore(place: number): Readonly<Record<string, string>> {
 
 /** Refuses a run that misses a limit which has no sheet, such as a rule of cabling: the answer would not be the core's. */
 export function requireOthersMet(said: Said, cabling: CablingStandard | undefined): void {
-  const missed = said.limits?.find(({ limit, shortfall }) => shortfall !== undefined && !SHOWN.includes(limit));
+  const missed = said.limits?.find(({ limit, shortfall }) => shortfall !== undefined && !SHOWN.includes(limit as CheckName));
   if (missed !== undefined) {
     throw new InputError('conflict', 'cabling', `none, or a run that meets ${missed.limit}: its rules have no sheet here`, cabling);
   }
@@ -228,11 +215,18 @@ export function requireLoadResistance(load: Load | undefined): void {
 
 /** What is said of the port and of the rules of cabling. */
 export function runAssumptions(
-  input: { readonly poeClass: number; readonly pseType?: number | undefined; readonly cabling?: CablingStandard | undefined },
+  input: {
+    readonly poeClass: number;
+    readonly pseType?: number | undefined;
+    readonly cabling?: CablingStandard | undefined;
+    readonly connections?: number | undefined;
+    readonly connectionResistance?: number | undefined;
+  },
   limits: PoeClass,
 ): string[] {
   const { cabling = 'TIA-568' } = input;
   return [
+    ...connectionAssumptions(input),
     ...(input.pseType === undefined ? [`The port is of Type ${limits.type}, the weakest that serves class ${input.poeClass}.`] : []),
     ...(cabling === 'none' ? [] : [`The run meets every rule of ${cabling}: what is asked for plays no part in them.`]),
   ];

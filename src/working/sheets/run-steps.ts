@@ -1,16 +1,8 @@
 /** A run of pieces in ohms, and the loop of it or of a line: the givens and steps that several sheets share. @module */
 import type { Segment } from '../../cable/run-resistance.ts';
 import type { ReadingRow, SheetGiven, SheetStep } from '../sheet.ts';
-import {
-  jointGivens,
-  type LoopReading,
-  legGivens,
-  legSteps,
-  lineLengthGiven,
-  lineLoopStep,
-  lineTemperatureGiven,
-  TWO_WIRE,
-} from './line-steps.ts';
+import { connectionGivens, connectionReading } from './connection-steps.ts';
+import { type LoopReading, legGivens, legSteps, lineLengthGiven, lineLoopStep, lineTemperatureGiven, TWO_WIRE } from './line-steps.ts';
 import { twentyGiven } from './shared.ts';
 
 /** From a port to a powered device. */
@@ -19,7 +11,7 @@ const PIECES = 'pieces';
 const NO_PIECES = 'no pieces';
 /** Whether there are cords beside the installed cable. */
 export const CORDS = 'cords';
-const NO_CORDS = 'no cords';
+export const NO_CORDS = 'no cords';
 
 /** The pieces of a run. */
 export const pieceGivens: readonly SheetGiven[] = [
@@ -29,6 +21,7 @@ export const pieceGivens: readonly SheetGiven[] = [
     unit: 'Ω/m',
     latex: 'r_{20,#}',
     core: 'segments[].cable',
+    source: 'row',
     each: 'piece',
   },
   {
@@ -98,6 +91,7 @@ export const cordGivens: readonly SheetGiven[] = [
     unit: 'Ω/m',
     latex: 'r_{20,c#}',
     core: 'cords[].cable',
+    source: 'row',
     each: 'cord',
   },
   {
@@ -171,7 +165,7 @@ export const loopGivens: readonly SheetGiven[] = [
   ...pieceGivens,
   { ...twentyGiven, when: TWO_WIRE },
   { ...twentyGiven, when: PIECES },
-  ...jointGivens,
+  ...connectionGivens,
   pairsetsGiven,
 ];
 
@@ -191,10 +185,11 @@ export const loopSteps: readonly SheetStep[] = [
   },
 ];
 
-/** A row for each piece of a run, at its most. */
+/** A row for each piece of a run, at the highest resistance its standard allows. */
 function pieceRows(segments: readonly Segment[]): readonly ReadingRow[] {
   return segments.map(({ cable, length, temperature = 20 }) => ({
     label: cable.title,
+    source: cable.source,
     values: {
       'r20_#': cable.maximumResistancePerMetre,
       'alpha_#': cable.temperatureCoefficient,
@@ -209,10 +204,11 @@ export function cordsCase(cords: readonly Segment[]): string {
   return cords.length === 0 ? NO_CORDS : CORDS;
 }
 
-/** A row for each cord, at its most. */
+/** A row for each cord, likewise. */
 export function cordRows(cords: readonly Segment[]): readonly ReadingRow[] {
   return cords.map(({ cable, length, temperature = 20 }) => ({
     label: cable.title,
+    source: cable.source,
     values: {
       'rc20_#': cable.maximumResistancePerMetre,
       'alphac_#': cable.temperatureCoefficient,
@@ -231,17 +227,19 @@ export function piecesOhms(segments: readonly Segment[]): number {
   );
 }
 
-/** A run of pieces, at their most. */
+/** A run of pieces. */
 export function runReading(
   segments: readonly Segment[],
   pairs: 2 | 4,
-  connections: number = 0,
-  connectionResistance: number = 0.2,
+  connections: number | undefined,
+  connectionResistance: number | undefined,
 ): LoopReading {
+  const { values, cases } = connectionReading(connections, connectionResistance);
+  const { n = 0, R_c = 0 } = values;
   return {
-    values: { T_ref: 20, n: connections, R_c: connectionResistance, m: pairs / 2 },
-    cases: [POWERED, segments.length === 0 ? NO_PIECES : PIECES, pairs === 4 ? 'two pairsets' : 'one pairset'],
+    values: { T_ref: 20, ...values, m: pairs / 2 },
+    cases: [POWERED, segments.length === 0 ? NO_PIECES : PIECES, pairs === 4 ? 'two pairsets' : 'one pairset', ...cases],
     rows: { piece: pieceRows(segments) },
-    ohms: (piecesOhms(segments) + connections * connectionResistance) / (pairs / 2),
+    ohms: (piecesOhms(segments) + n * R_c) / (pairs / 2),
   };
 }

@@ -6,21 +6,22 @@ import { isPowered } from '../../plan/one-unknown.ts';
 import { type SmallestCableInput, type SmallestTwoWireInput, smallestConductor } from '../../plan/smallest-conductor.ts';
 import { supplyRange } from '../../plan/two-wire-run.ts';
 import { InputError } from '../../quantity/input-error.ts';
+import type { SourceKey } from '../../sources/sources.ts';
 import type { Reading, ReadingRow, Sheet } from '../sheet.ts';
+import { connectionGivens, connectionReading, jointAssumptions } from './connection-steps.ts';
+import { lineLimitRows, mostOhms, poweredLimitRows } from './limit-rows.ts';
 import {
-  lineLimitRows,
-  mostOhms,
+  highestSupplyGiven,
+  LOOP,
   mostResistanceSteps,
+  OUT_AND_BACK,
   portPowerGiven,
-  poweredLimitRows,
   resistanceLimitGivens,
-  shownDrop,
   supplyGiven,
 } from './limit-steps.ts';
-import { jointGivens, TWO_WIRE } from './line-steps.ts';
+import { AT_MOST, TWO_WIRE } from './line-steps.ts';
 import {
   asking,
-  fixedRow,
   granted,
   openGivens,
   openLineKeys,
@@ -47,14 +48,13 @@ const NOT_COPPER = 'not copper';
 const BOUNDED = 'bounded';
 const NONE = 'none passes';
 
+const restNo = { says: 'no conductor meets the limit on @: the rest of the run misses it alone', steps: [] };
+
 /** The core, and what of its answers this sheet does not show. */
 const asked = asking((input: SmallestConductorInput) => {
   const answer = smallestConductor(input);
   if (isPowered<SmallestCableInput, SmallestTwoWireInput>(input)) requireNoCabling(input.cabling);
-  else {
-    shownDrop(input);
-    requireLoadResistance(input.load);
-  }
+  else requireLoadResistance(input.load);
   if (input.length === 0) throw new InputError('range', 'length', 'more than 0 m: a run of no length takes any conductor', 0);
   return answer;
 });
@@ -75,21 +75,23 @@ export const smallestConductorSheet: Sheet<SmallestConductorInput> = {
   ],
   givens: [
     supplyGiven,
+    highestSupplyGiven,
     ...loadGivens,
     portPowerGiven,
     { symbol: 'L', meaning: 'length of the run, one way', unit: 'm', latex: 'L', core: 'length' },
     { symbol: 'T', meaning: 'temperature of the conductors', unit: '°C', latex: 'T', core: 'temperature' },
     twentyGiven,
-    ...jointGivens,
+    ...connectionGivens,
     ...cordGivens,
     ...openGivens,
     ...resistanceLimitGivens,
     {
       symbol: 'r20_#',
-      meaning: '@: one metre of one conductor at 20 °C, at its most',
+      meaning: `@: one metre of one conductor at 20 °C, ${AT_MOST}`,
       unit: 'Ω/m',
       latex: 'r_{20,#}',
       core: 'candidates[]',
+      source: 'row',
       each: 'candidate',
     },
     {
@@ -104,7 +106,7 @@ export const smallestConductorSheet: Sheet<SmallestConductorInput> = {
   steps: [
     ...openSteps('conductor'),
     ...restSteps,
-    ...mostResistanceSteps({ says: 'no conductor meets @: even one of no resistance misses it', steps: [] }),
+    ...mostResistanceSteps({ says: 'no conductor meets the limit on @: even one of no resistance misses it', steps: [] }),
     {
       symbol: 'Y_#',
       meaning: '@: what the whole of the wire may have, the rest of the run taken off',
@@ -113,11 +115,23 @@ export const smallestConductorSheet: Sheet<SmallestConductorInput> = {
       latex: 'Y_{#}',
       source: 'three-loops',
       each: 'limit',
-      no: { says: 'no conductor meets @: the rest of the run misses it alone', steps: [] },
+      when: LOOP,
+      no: restNo,
+    },
+    {
+      symbol: 'Y_#',
+      meaning: '@: what the wire may have, out and back, the joints taken off',
+      formula: 'X_# - R_0',
+      unit: 'Ω',
+      latex: 'Y_{#}',
+      source: 'circuit-laws',
+      each: 'limit',
+      when: OUT_AND_BACK,
+      no: restNo,
     },
     {
       symbol: 'Y',
-      meaning: 'the least of these; what governs is',
+      meaning: 'the least of these, set by',
       least: ['Y_#'],
       formula: 'min([Y_#,])',
       unit: 'Ω',
@@ -214,7 +228,7 @@ export const smallestConductorSheet: Sheet<SmallestConductorInput> = {
     },
   ],
   tables: [{ title: 'The candidates, thinnest first', row: 'candidate', lists: ['candidate'] }],
-  assumptions: ['Direct current, steady state. Every conductor at its most; the device at the load stated.'],
+  assumptions: [`Direct current, steady state. Every conductor ${AT_MOST}; the device at the load stated.`],
   validity: 'Thinnest means most resistance. What a conductor may carry, and what it must be for its place, is not looked at.',
   cautions: [
     'Ampacity, the protective device and the insulation are for the local code and a licensed practitioner: they may ask for a thicker one.',
@@ -235,32 +249,27 @@ interface Candidate {
   readonly r20: number;
   readonly alpha: number;
   readonly isCopper: boolean;
+  readonly source: SourceKey;
 }
 
 function readRun(input: SmallestCableInput): Reading {
-  const {
-    candidates,
-    cords = [],
-    connections = 0,
-    connectionResistance = 0.2,
-    minimumVoltage,
-    maximumResistance,
-    temperature,
-    length,
-  } = input;
+  const { candidates, cords = [], minimumVoltage, maximumResistance, temperature, length } = input;
   const { limits, P } = granted(input);
   const { pseVoltage: V = limits.pseVoltageMin } = input;
   const sorted = [...candidates].sort((a, b) => b.maximumResistancePerMetre - a.maximumResistancePerMetre);
   const own = sorted.filter(({ material }) => isCopper(material)).at(-1) ?? (sorted.at(-1) as Cable);
   const limit = poweredLimitRows(limits, V, P, minimumVoltage, maximumResistance);
-  const rest = piecesOhms(cords) + connections * connectionResistance;
-  const most = limit.map((row) => mostOhms(row, V, { power: P }, limits.psePowerLimit) / (row.values['f_#'] ?? 1) - rest);
+  const joints = connectionReading(input.connections, input.connectionResistance);
+  const { n = 0, R_c = 0 } = joints.values;
+  const rest = piecesOhms(cords) + n * R_c;
+  const most = limit.map((row) => mostOhms(row, { low: V, high: V }, { power: P }, limits.psePowerLimit) / (row.values['f_#'] ?? 1) - rest);
   const wires = sorted.map(
-    ({ title, material, maximumResistancePerMetre, temperatureCoefficient }): Candidate => ({
+    ({ title, material, maximumResistancePerMetre, temperatureCoefficient, source }): Candidate => ({
       label: title,
       r20: maximumResistancePerMetre,
       alpha: temperatureCoefficient,
       isCopper: isCopper(material),
+      source,
     }),
   );
   return reading(
@@ -270,8 +279,8 @@ function readRun(input: SmallestCableInput): Reading {
     wires,
     Math.min(...most) / length,
     {
-      values: { V, P, P_lim: limits.psePowerLimit, n: connections, R_c: connectionResistance },
-      cases: [POWERED, POWER, cordsCase(cords), limits.pairs === 4 ? 'two pairsets' : 'one pairset'],
+      values: { V, P, P_lim: limits.psePowerLimit, ...joints.values },
+      cases: [POWERED, POWER, cordsCase(cords), limits.pairs === 4 ? 'two pairsets' : 'one pairset', ...joints.cases],
       rows: { cord: cordRows(cords) },
       assumptions: [...temperatureAssumption(temperature), ...runAssumptions(input, limits)],
     },
@@ -279,22 +288,23 @@ function readRun(input: SmallestCableInput): Reading {
 }
 
 function readLine(input: SmallestTwoWireInput): Reading {
-  const { candidates, load, minimumVoltage, maximumVoltage, maximumResistance, connections = 0, connectionResistance = 0, length } = input;
-  const { low: V, high } = supplyRange(input.supplyVoltage);
+  const { candidates, load, connections = 0, connectionResistance = 0, length } = input;
+  const supply = supplyRange(input.supplyVoltage);
   const loaded = loadReading(load);
-  const limit = lineLimitRows(V, load, loaded.cases[0] as string, minimumVoltage, shownDrop(input), maximumResistance);
-  const fixed = maximumVoltage === undefined ? [] : [fixedRow('device-overvoltage', high, maximumVoltage, 'V')];
-  const most = limit.map((row) => mostOhms(row, V, load) - 2 * connections * connectionResistance);
+  const [kind = POWER] = loaded.cases;
+  const limits = lineLimitRows(input, supply, kind);
+  const joints = connectionReading(connections, connectionResistance);
+  const most = limits.limit.map((row) => mostOhms(row, supply, load) - 2 * connections * connectionResistance);
   const wires = candidates
     .map((candidate): Candidate => {
-      const { name, resistancePerMetre, temperatureCoefficient = 0 } = atMaximum(candidate);
-      return { label: name, r20: resistancePerMetre, alpha: temperatureCoefficient, isCopper: true };
+      const { name, resistancePerMetre, temperatureCoefficient = 0, source } = atMaximum(candidate);
+      return { label: name, r20: resistancePerMetre, alpha: temperatureCoefficient, isCopper: true, source };
     })
     .sort((a, b) => b.r20 - a.r20);
-  return reading(input, fixed, limit, wires, Math.min(...most) / (2 * length), {
-    values: { ...loaded.values, V, n: connections, R_c: connectionResistance },
-    cases: [TWO_WIRE, ...loaded.cases],
-    assumptions: temperatureAssumption(input.temperature),
+  return reading(input, limits.fixed, limits.limit, wires, Math.min(...most) / (2 * length), {
+    values: { ...loaded.values, V: supply.low, V_hi: supply.high, ...joints.values },
+    cases: [TWO_WIRE, kind, ...joints.cases, ...limits.cases],
+    assumptions: [...temperatureAssumption(input.temperature), ...jointAssumptions(input)],
   });
 }
 
@@ -318,8 +328,9 @@ function reading(
     rows: {
       ...of.rows,
       ...placed(asked.said(input), fixed, limit),
-      candidate: wires.map(({ label, r20, alpha, isCopper: copper }) => ({
+      candidate: wires.map(({ label, r20, alpha, isCopper: copper, source }) => ({
         label,
+        source,
         values: { 'r20_#': r20, 'alpha_#': alpha },
         cases: [copper ? (bounded ? COPPER : FREE) : NOT_COPPER],
       })),

@@ -69,7 +69,7 @@ describe('a physical no', () => {
     const common = { supplyVoltage: { low: 21, high: 28 }, conductor: awg(18), load: { power: 6 } } as const;
     expect(showWorking('maximumRun', { ...common, minimumVoltage: 22 })).toMatchObject({
       feasible: false,
-      no: 'no length meets device-voltage: even a run of none misses it',
+      no: 'no length meets the limit on the stated lowest voltage: even a run of none misses it',
     });
     expect(showWorking('maximumRun', { ...common, load: { power: 0 } })).toMatchObject({
       feasible: false,

@@ -47,11 +47,15 @@ describe('the drop that must be permitted', () => {
 
 describe('what governs is named', () => {
   test('of a supply voltage, a load, a temperature and a conductor', () => {
-    expect(meaning(showWorking('lowestSupplyVoltage', { ...unsupplied, minimumVoltage: 19 }), 'V')).toMatch(/device-voltage$/);
-    expect(meaning(showWorking('highestLoad', { ...unloaded, permittedDrop: 0.01, minimumVoltage: 12 }), 'P')).toMatch(/voltage-drop$/);
-    expect(meaning(showWorking('highestTemperature', run), 'T')).toMatch(/pse-power$/);
+    expect(meaning(showWorking('lowestSupplyVoltage', { ...unsupplied, minimumVoltage: 19 }), 'V')).toMatch(
+      /set by the stated lowest voltage$/,
+    );
+    expect(meaning(showWorking('highestLoad', { ...unloaded, permittedDrop: 0.01, minimumVoltage: 12 }), 'P')).toMatch(
+      /set by the permitted drop$/,
+    );
+    expect(meaning(showWorking('highestTemperature', run), 'T')).toMatch(/set by the power of the port$/);
     expect(meaning(showWorking('smallestConductor', { ...undecided, minimumVoltage: 19, candidates: [awg(18)] }), 'Y')).toMatch(
-      /device-voltage$/,
+      /set by the stated lowest voltage$/,
     );
   });
 });
@@ -60,22 +64,22 @@ describe('no value at all', () => {
   test('a limit in which the unknown plays no part, by how much', () => {
     expect(showWorking('lowestSupplyVoltage', { ...run, pdPower: 27 })).toMatchObject({
       feasible: false,
-      no: 'no supply voltage meets pd-power: the supply voltage plays no part in it',
+      no: 'no supply voltage meets the limit on the power of the device: the supply voltage plays no part in it',
       result: { value: 1.5, unit: 'W', core: 'shortfall' },
     });
     expect(showWorking('highestLoad', { ...unloaded, maximumVoltage: 26 })).toMatchObject({
       feasible: false,
-      no: 'no load meets device-overvoltage: the load plays no part in it',
+      no: 'no load meets the limit on the stated highest voltage: the load plays no part in it',
       result: { value: 2, unit: 'V', core: 'shortfall' },
     });
     expect(showWorking('highestTemperature', { ...run, pseVoltage: 58 })).toMatchObject({
       feasible: false,
-      no: 'no temperature meets pse-voltage: the temperature plays no part in it',
+      no: 'no temperature meets the limit on the voltage of the port: the temperature plays no part in it',
       result: { value: 1, unit: 'V', core: 'shortfall' },
     });
     expect(showWorking('lowestSupplyVoltage', { ...run, installed: [{ cable: copperClad, length: 10 }] })).toMatchObject({
       feasible: false,
-      no: 'no supply voltage meets material: the supply voltage plays no part in it',
+      no: 'no supply voltage meets the limit on pieces that are not copper: the supply voltage plays no part in it',
       result: { value: 1, unit: '1', core: 'shortfall' },
     });
   });
@@ -83,7 +87,7 @@ describe('no value at all', () => {
   test('the same fraction of a resistance is lost at any supply voltage', () => {
     expect(showWorking('lowestSupplyVoltage', { ...unsupplied, load: { resistance: 10 }, permittedDrop: 0.05 })).toMatchObject({
       feasible: false,
-      no: 'no supply voltage meets voltage-drop: the supply voltage plays no part in it',
+      no: 'no supply voltage meets the limit on the permitted drop: the supply voltage plays no part in it',
     });
   });
 
@@ -94,10 +98,12 @@ describe('no value at all', () => {
     });
     expect(showWorking('highestLoad', { ...unloaded, minimumVoltage: 22 })).toMatchObject({
       feasible: false,
-      no: 'no load meets device-voltage: the load plays no part in it',
+      no: 'no load meets the limit on the stated lowest voltage: the load plays no part in it',
       result: { value: 1, unit: 'V' },
     });
-    expect(showWorking('highestTemperature', { ...line, minimumVoltage: 22 }).no).toMatch(/device-voltage: even a run of no resistance/);
+    expect(showWorking('highestTemperature', { ...line, minimumVoltage: 22 }).no).toMatch(
+      /the stated lowest voltage: even a run of no resistance/,
+    );
     expect(showWorking('highestTemperature', { ...line, length: 600, minimumVoltage: 19 }).no).toMatch(/no temperature is cool enough/);
     expect(showWorking('smallestConductor', { ...undecided, minimumVoltage: 20.9, candidates: [awg(24), awg(22)] })).toMatchObject({
       feasible: false,

@@ -1,0 +1,55 @@
+/** Connections of a run and joints of a line, and what is said where they were not stated. @module */
+import type { Figures, SheetGiven } from '../sheet.ts';
+
+/** Whether the resistance of one is stated, or that of the standard. */
+const STATED = 'connection as stated';
+const STANDARD = 'connection of the standard';
+/** One connection where no other figure is stated. [Ω] */
+const AT_MOST = 0.2;
+
+/** How many, and what one has. */
+export const jointGivens: readonly SheetGiven[] = [
+  { symbol: 'n', meaning: 'connections along the run', unit: '1', latex: 'n', core: 'connections' },
+  { symbol: 'R_c', meaning: 'one connection, one conductor', unit: 'Ω', latex: 'R_{c}', core: 'connectionResistance' },
+];
+
+/** The same, with the figure of the standard where none is stated. */
+export const connectionGivens: readonly SheetGiven[] = jointGivens.flatMap((given): SheetGiven[] =>
+  given.symbol === 'R_c'
+    ? [
+        { ...given, when: STATED },
+        { ...given, meaning: 'one connection, one conductor, at most', source: 'tia-568.2-d-connection', when: STANDARD },
+      ]
+    : [given],
+);
+
+/** As they are read. */
+export function connectionReading(
+  connections: number = 0,
+  connectionResistance: number | undefined,
+): { readonly values: Figures; readonly cases: readonly string[] } {
+  const R_c = connectionResistance ?? AT_MOST;
+  return {
+    values: { n: connections, R_c },
+    cases: [connectionResistance === undefined ? STANDARD : STATED, ...(connections * R_c > 0 ? ['connections'] : [])],
+  };
+}
+
+interface Joined {
+  readonly connections?: number | undefined;
+  readonly connectionResistance?: number | undefined;
+}
+
+/** What is said of the connections of a run to a powered device. */
+export function connectionAssumptions({ connections, connectionResistance }: Joined): string[] {
+  if (connections === undefined) return ['There are no connections: none were stated.'];
+  return connections > 0 && connectionResistance === undefined
+    ? [`Each connection has ${AT_MOST} Ω in each conductor, the most that its standard allows: no other figure was stated.`]
+    : [];
+}
+
+/** And of the joints of a line. */
+export function jointAssumptions({ connections, connectionResistance }: Joined): string[] {
+  if (connections === undefined) return ['There are no joints: none were stated.'];
+  return connections > 0 && connectionResistance === undefined ? ['The joints have no resistance: none was stated.'] : [];
+}

@@ -258,8 +258,8 @@ function dropRows({ permittedDrop }: TwoWireHighestLoadInput, V: number, high: n
     return kind !== POWER || permittedDrop <= 0.5 ? row({ 'k_#': permittedDrop }, [DROP, `voltage, ${kind}`]) : [];
   }
   const { volts } = permittedDrop;
-  if (kind === RESISTANCE) return volts < high ? row({ 'd_#': volts }, [HIGHEST]) : [];
-  return volts < V && (kind !== POWER || 2 * volts <= V) ? row({ 'd_#': volts }, [VOLTS, `voltage, ${kind}`]) : [];
+  if (kind === RESISTANCE) return volts < high ? row({ 'Vd_#': volts }, [HIGHEST]) : [];
+  return volts < V && (kind !== POWER || 2 * volts <= V) ? row({ 'Vd_#': volts }, [VOLTS, `voltage, ${kind}`]) : [];
 }
 
 /** A most current. At its collapse a line passes half the current of a short: a power never draws more than that. */

@@ -80,7 +80,7 @@ interface Supply {
 /** The most resistance of a row, which decides what applies, and is no figure of the working. */
 export function mostOhms({ cases = [], values }: ReadingRow, { low: V, high }: Supply, load: Load, portPower: number = 0): number {
   const { power: P = 0, current: I = 0, resistance = 0 } = load;
-  const { 'X_#': X, 'k_#': k, 'd_#': d, 'Iz_#': most } = values;
+  const { 'X_#': X, 'k_#': k, 'Vd_#': d, 'Iz_#': most } = values;
   if (X !== undefined) return X;
   if (cases.includes(COLLAPSE)) return (V * V) / (4 * P);
   if (cases.includes(SHORT)) return V / I;
@@ -155,8 +155,8 @@ export function lineLimitRows(
 
   function addDrop(volts: number): void {
     if (load.resistance === undefined) {
-      if (volts < V) addVoltage('voltage-drop', VOLTS, { 'd_#': volts }, V - volts);
-    } else if (volts < high) add('voltage-drop', HIGHEST, { 'd_#': volts });
+      if (volts < V) addVoltage('voltage-drop', VOLTS, { 'Vd_#': volts }, V - volts);
+    } else if (volts < high) add('voltage-drop', HIGHEST, { 'Vd_#': volts });
   }
 
   /** A power draws more the longer the run; a resistance draws most without one. */

@@ -57,7 +57,7 @@ export const portPowerGiven: SheetGiven = {
 const limitGiven = { each: 'limit' } as const;
 const dropGiven = {
   ...limitGiven,
-  symbol: 'd_#',
+  symbol: 'Vd_#',
   meaning: '@: most drop',
   unit: 'V',
   latex: 'd_{#}',
@@ -134,11 +134,11 @@ const lowest = { symbol: 'U_#', unit: 'V', latex: 'U_{#}', source: 'circuit-laws
 /** A permitted drop as a lowest voltage. */
 export const dropAsVoltageSteps: readonly SheetStep[] = [
   { ...lowest, meaning: '@: lowest voltage at the device', formula: 'V * (1 - k_#)', when: DROP },
-  { ...lowest, meaning: '@: lowest voltage at the device', formula: 'V - d_#', when: VOLTS },
+  { ...lowest, meaning: '@: lowest voltage at the device', formula: 'V - Vd_#', when: VOLTS },
   {
     ...lowest,
     meaning: '@: lowest voltage at the device, at the highest supply: there a resistance drops most',
-    formula: 'V_hi - d_#',
+    formula: 'V_hi - Vd_#',
     when: HIGHEST,
   },
 ];

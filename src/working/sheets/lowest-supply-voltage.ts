@@ -98,7 +98,7 @@ const leastSteps: readonly SheetStep[] = [
   {
     ...least,
     meaning: '@: least voltage: the drop, and what the power has at the current that makes it',
-    formula: 'd_# + P / (d_# / R)',
+    formula: 'Vd_# + P / (Vd_# / R)',
     when: VOLTS,
   },
 ];
@@ -249,7 +249,7 @@ function readLine(input: Line): Reading {
   /** A power loses as much only where it has come near to the collapse; a current loses the same at any voltage. */
   function addVolts(d: number): void {
     if (P !== undefined && P * R >= d * d) {
-      limited.push({ name: 'voltage-drop', volts: d + P / (d / R), values: { 'd_#': d }, cases: [VOLTS] });
+      limited.push({ name: 'voltage-drop', volts: d + P / (d / R), values: { 'Vd_#': d }, cases: [VOLTS] });
     }
     if (I !== undefined) fixed.push(limitRow('voltage-drop', { 'w_#': d }, [SAME_VOLTS]));
   }

@@ -1,9 +1,10 @@
 /** Runs with one quantity left open, at random, and what mistakes make of them. @module */
 import { type Cable, cable } from '../../../src/cable/cable.ts';
-import type { Segment } from '../../../src/cable/run-resistance.ts';
+import { operatingPoint } from '../../../src/circuit/operating-point.ts';
 import { voltageDrop } from '../../../src/circuit/voltage-drop.ts';
 import type { Conductor } from '../../../src/conductor/conductor.ts';
 import { toMaximum } from '../../../src/conductor/to-maximum.ts';
+import type { PoeClass } from '../../../src/ethernet/poe-class.ts';
 import { checkPoweredRun, type PoweredRunInput } from '../../../src/plan/powered-run.ts';
 import type { SmallestCableInput } from '../../../src/plan/smallest-conductor.ts';
 import type { TwoWireRunInput, UnequalTwoWireRunInput } from '../../../src/plan/two-wire-run.ts';
@@ -14,9 +15,12 @@ import { conductor, load, poe, segment, temperature } from './kit.ts';
 export const wires = (random: Random): { conductor: Conductor } | { out: Conductor; back: Conductor } =>
   random() < 0.7 ? { conductor: conductor(random) } : { out: conductor(random), back: conductor(random) };
 
-/** The pairs that carry power. */
-export const pairsOf = ({ poeClass, pseType, pairs }: Pick<PoweredRunInput, 'poeClass' | 'pseType' | 'pairs'>): number =>
-  checkPoweredRun({ poeClass, pseType, pairs, installed: [], cabling: 'none' }).power.limits.pairs;
+/** What the class of a device and its port goes by. */
+export type Classed = Pick<PoweredRunInput, 'poeClass' | 'pseType' | 'pairs' | 'pdPower'>;
+
+/** The limits of the class that the port grants. */
+export const limitsOf = ({ poeClass, pseType, pairs, pdPower }: Classed): PoeClass =>
+  checkPoweredRun({ poeClass, pseType, pairs, pdPower, installed: [], cabling: 'none' }).power.limits;
 
 /** What a line comes to at its most, by the current into a short at its end. */
 export const ohms = (line: { length: number; temperature?: number | undefined } & ReturnType<typeof wires>): number => {
@@ -64,14 +68,23 @@ export const openLine = (random: Random): TwoWireRunInput | UnequalTwoWireRunInp
   const line = { ...wires(random), length: logUniform(random, 1, 2000), temperature: temperature(random) };
   const joints = { connections: pick(random, [undefined, 0, 0, 2]), connectionResistance: pick(random, [undefined, 0.01]) };
   const R = ohms(line) + 2 * (joints.connections ?? 0) * (joints.connectionResistance ?? 0);
+  const drawn = load(random, V, R);
+  const point = operatingPoint({ supplyVoltage: V, resistance: R, load: drawn });
+  if (!point.feasible) throw new Error('a load that the line does not carry');
   return {
     ...line,
     ...joints,
     supplyVoltage: random() < 0.5 ? V : { low: V, high: V * uniform(random, 1, 1.3) },
-    load: load(random, V, R),
+    load: drawn,
     minimumVoltage: random() < 0.7 ? V * uniform(random, 0.4, 1) : undefined,
     maximumVoltage: random() < 0.3 ? V * uniform(random, 0.9, 3) : undefined,
-    permittedDrop: random() < 0.5 ? uniform(random, 0.01, 0.6) : undefined,
+    permittedDrop: pick(random, [
+      undefined,
+      uniform(random, 0.01, 0.6),
+      uniform(random, 0.01, 0.6),
+      { volts: V * uniform(random, 0.01, 1.3) },
+    ]),
+    ampacity: random() < 0.3 ? point.current * uniform(random, 0.9, 3) : undefined,
     maximumResistance: random() < 0.3 ? R * logUniform(random, 0.3, 10) : undefined,
   };
 };
@@ -80,65 +93,8 @@ export const openLine = (random: Random): TwoWireRunInput | UnequalTwoWireRunInp
 export const bounded = <Answer extends { readonly feasible: boolean; readonly unbounded?: boolean | undefined }>(answer: Answer): object =>
   answer.feasible && answer.unbounded === true ? { ...answer, feasible: false } : answer;
 
-interface Solved {
-  readonly limits: readonly { readonly limit: string; readonly value?: number }[];
-}
-
-/** The names of the limits that have a value of their own, of those that are looked at. */
-const speaking = ({ limits }: Solved, without: readonly string[]): string =>
-  limits
-    .flatMap(({ limit, value }) => (value === undefined || without.includes(limit) ? [] : [limit]))
-    .sort()
-    .join();
-
-/** Every value that a limit allows, where a mistaken question has the same limits speak as the right one: else it is another sheet. */
-export const valuesOf = (right: Solved, mistaken: Solved, without: readonly string[] = []): readonly number[] =>
-  speaking(right, without) === speaking(mistaken, without)
-    ? mistaken.limits.flatMap(({ limit, value }) => (value === undefined || without.includes(limit) ? [] : [value]))
-    : [];
-
 /** The greatest, or nothing of none. */
 export const greatest = (values: readonly number[]): number | undefined => (values.length === 0 ? undefined : Math.max(...values));
-
-/** The power that the port may source to a device. */
-export const portPower = (input: Omit<PoweredRunInput, 'installed'>): number =>
-  checkPoweredRun({ ...input, installed: [], cabling: 'none' }).power.limits.psePowerLimit;
-
-/** The same run at 20 °C throughout. */
-export const cooled = <
-  Input extends
-    | { readonly temperature?: number | undefined }
-    | { readonly installed: readonly Segment[]; readonly cords?: readonly Segment[] | undefined },
->(
-  input: Input,
-): Input => {
-  const cool = (pieces: readonly Segment[]): Segment[] => pieces.map((piece) => ({ ...piece, temperature: 20 }));
-  return 'installed' in input
-    ? { ...input, installed: cool(input.installed), cords: input.cords === undefined ? undefined : cool(input.cords) }
-    : { ...input, temperature: 20 };
-};
-
-/** The same run with every ohm of it so many times. */
-export const stretched = <
-  Input extends {
-    readonly installed: readonly Segment[];
-    readonly cords?: readonly Segment[] | undefined;
-    readonly connectionResistance?: number | undefined;
-  },
->(
-  input: Input,
-  times: number,
-): Input => {
-  const longer = (pieces: readonly Segment[] = []): Segment[] => pieces.map((piece) => ({ ...piece, length: piece.length * times }));
-  return {
-    ...input,
-    installed: longer(input.installed),
-    cords: longer(input.cords),
-    connectionResistance: (input.connectionResistance ?? 0.2) * times,
-    maximumResistance: undefined,
-    cabling: 'none',
-  };
-};
 
 /** The same question with every ohm of the run twice. */
 export const doubled = (input: SmallestCableInput): SmallestCableInput => ({

@@ -1,4 +1,5 @@
 /** Random questions, the core's answers and what people get wrong: one unknown of a run. @module */
+import { runResistance } from '../../../src/cable/run-resistance.ts';
 import { farEndFaultCurrent } from '../../../src/circuit/far-end-fault.ts';
 import { operatingPoint } from '../../../src/circuit/operating-point.ts';
 import { awg } from '../../../src/conductor/awg.ts';
@@ -12,21 +13,8 @@ import { smallestConductor } from '../../../src/plan/smallest-conductor.ts';
 import type { WorkingInputs } from '../../../src/working/index.ts';
 import { logUniform, pick, type Random, uniform, whole } from '../random.ts';
 import { type Asked, again, conductor, figureOf, load, number, segment, temperature } from './kit.ts';
-import {
-  bounded,
-  cooled,
-  doubled,
-  greatest,
-  ohms,
-  openLine,
-  openRun,
-  pairsOf,
-  portPower,
-  someCable,
-  stretched,
-  valuesOf,
-  wires,
-} from './open-runs.ts';
+import { bounded, doubled, greatest, limitsOf, ohms, openLine, openRun, someCable, wires } from './open-runs.ts';
+import { coolness, coolnessOfLine, loadsOfLine, loadsOfRun, lowOf, remembered, suppliesOfLine, suppliesOfRun } from './scaled.ts';
 
 const farEndFaultAsked: Asked<'farEndFaultCurrent'> = {
   question: (random) => {
@@ -124,14 +112,23 @@ const leastDropAsked: Asked<'leastPermittedDrop'> = {
 };
 
 type Unsupplied = WorkingInputs['lowestSupplyVoltage'];
-const supplyOf = (input: Unsupplied, mistaken: Unsupplied, without: readonly string[] = []): number | undefined =>
-  greatest(valuesOf(lowestSupplyVoltage(input), lowestSupplyVoltage(mistaken), without));
+type Supplied = ReturnType<typeof lowestSupplyVoltage>;
+/** The highest of what the limits ask for with so many times the ohms. */
+const supplyWith = (input: Unsupplied, answer: unknown, times: number): number | undefined => {
+  const isLine = 'load' in input;
+  const volts = greatest(isLine ? suppliesOfLine(answer as Supplied, times, input) : suppliesOfRun(answer as Supplied, times, input));
+  const most = isLine ? Math.min(input.maximumVoltage ?? 1000, 1000) : 57;
+  return volts !== undefined && volts <= most ? volts : undefined;
+};
 
 const lowestSupplyAsked: Asked<'lowestSupplyVoltage'> = {
   question: (random) => {
     if (random() < 0.5) {
       const { supplyVoltage: _, ...line } = openLine(random);
-      return line as Unsupplied;
+      // A resistance meets these only up to some voltage: there is no lowest.
+      const isFraction = typeof line.permittedDrop === 'number';
+      if (line.load.resistance === undefined) return line as Unsupplied;
+      return { ...line, permittedDrop: isFraction ? line.permittedDrop : undefined, ampacity: undefined } as Unsupplied;
     }
     const { pseVoltage: _, ...run } = openRun(random);
     return run;
@@ -140,41 +137,67 @@ const lowestSupplyAsked: Asked<'lowestSupplyVoltage'> = {
   mistakes: [
     {
       slip: 'one-way-length',
-      make: (input) =>
-        'load' in input && input.conductor !== undefined && (input.connections ?? 0) === 0
-          ? supplyOf(input, { ...input, length: input.length / 2 })
-          : undefined,
+      make: (input, answer) =>
+        'load' in input && input.conductor !== undefined && (input.connections ?? 0) === 0 ? supplyWith(input, answer, 0.5) : undefined,
     },
-    { slip: 'cold-resistance', make: (input) => supplyOf(input, cooled(input)) },
+    {
+      slip: 'cold-resistance',
+      make: (input, answer) => supplyWith(input, answer, 'load' in input ? coolnessOfLine(input) : coolness(input)),
+    },
     {
       slip: 'percent-of-wrong-voltage',
-      make: (input) => {
-        if (!('load' in input) || typeof input.permittedDrop !== 'number') return undefined;
-        return supplyOf(input, { ...input, permittedDrop: input.permittedDrop / (1 + input.permittedDrop) });
+      make: (input, answer) => {
+        if (!('load' in input) || typeof input.permittedDrop !== 'number' || input.load.resistance !== undefined) return undefined;
+        const k = input.permittedDrop;
+        const wrong = k / (1 + k);
+        const { power } = input.load;
+        const times = power === undefined ? k / wrong : Math.sqrt((k * (1 - k)) / (wrong * (1 - wrong)));
+        // A power that may lose more than half bounds nothing, less than half of it does.
+        return power !== undefined && k > 0.5
+          ? undefined
+          : greatest(
+              (answer as Supplied).limits.flatMap(({ limit, value }) =>
+                value === undefined ? [] : [limit === 'voltage-drop' ? value * times : value],
+              ),
+            );
       },
     },
     {
       slip: 'pair-loop-for-pairset',
-      make: (input) => ('installed' in input && pairsOf(input) === 2 ? supplyOf(input, stretched(input, 2)) : undefined),
+      make: (input, answer) => ('installed' in input && limitsOf(input).pairs === 2 ? supplyWith(input, answer, 2) : undefined),
     },
     {
       slip: 'pairset-for-four-pair',
-      make: (input) => ('installed' in input && pairsOf(input) === 4 ? supplyOf(input, stretched(input, 2)) : undefined),
+      make: (input, answer) => ('installed' in input && limitsOf(input).pairs === 4 ? supplyWith(input, answer, 2) : undefined),
     },
     {
       slip: 'class-power-for-pd-power',
-      make: (input) => ('installed' in input ? supplyOf(input, { ...input, pdPower: portPower(input) }, ['pse-power']) : undefined),
+      make: (input, answer) => {
+        if (!('installed' in input)) return undefined;
+        const names = ({ limits }: Supplied): string => limits.flatMap(({ limit, value }) => (value === undefined ? [] : [limit])).join();
+        const mistaken = lowestSupplyVoltage({ ...input, pdPower: limitsOf(input).psePowerLimit });
+        // What the port may source is then no limit of its own.
+        const own = (of: Supplied): Supplied => ({ ...of, limits: of.limits.filter(({ limit }) => limit !== 'pse-power') });
+        return names(own(mistaken)) === names(own(answer as Supplied))
+          ? greatest(own(mistaken).limits.flatMap(({ value }) => value ?? []))
+          : undefined;
+      },
     },
   ],
 };
 
 type Unloaded = WorkingInputs['highestLoad'];
-/** The least of the limits, or of resistances the greatest; those whose names are given are looked at another way. */
-const loadOf = (input: Unloaded, mistaken: Unloaded): number | undefined => {
-  const values = valuesOf(highestLoad(input), highestLoad(mistaken));
+type Loaded = ReturnType<typeof highestLoad>;
+/** The least of the limits, or of resistances the greatest. */
+const mostOf = (input: Unloaded, values: readonly number[]): number | undefined => {
   if (values.length === 0) return undefined;
   return 'kind' in input && input.kind === 'resistance' ? Math.max(...values) : Math.min(...values);
 };
+const loadWith = (input: Unloaded, answer: unknown, times: number): number | undefined =>
+  mostOf(input, 'length' in input ? loadsOfLine(answer as Loaded, times, input) : loadsOfRun(answer as Loaded, times, input));
+/** The limits with each of those that are a voltage at the device changed by a rule. */
+const valuesBy = (answer: unknown, rule: (limit: string, value: number) => number): readonly number[] =>
+  (answer as Loaded).limits.flatMap(({ limit, value }) => (value === undefined ? [] : [rule(limit, value)]));
 
 const highestLoadAsked: Asked<'highestLoad'> = {
   question: (random) => {
@@ -189,70 +212,97 @@ const highestLoadAsked: Asked<'highestLoad'> = {
   mistakes: [
     {
       slip: 'one-way-length',
-      make: (input) =>
-        'length' in input && input.conductor !== undefined && (input.connections ?? 0) === 0
-          ? loadOf(input, { ...input, length: input.length / 2 })
-          : undefined,
+      make: (input, answer) =>
+        'length' in input && input.conductor !== undefined && (input.connections ?? 0) === 0 ? loadWith(input, answer, 0.5) : undefined,
     },
-    { slip: 'cold-resistance', make: (input) => loadOf(input, cooled(input)) },
+    {
+      slip: 'cold-resistance',
+      make: (input, answer) => loadWith(input, answer, 'length' in input ? coolnessOfLine(input) : coolness(input)),
+    },
     {
       slip: 'power-at-wrong-end',
-      make: (input) => {
+      make: (input, answer) => {
         if (!('length' in input) || (input.kind ?? 'power') !== 'power') return undefined;
         // The current that the drop allows, times the voltage of the supply.
-        const { low } = typeof input.supplyVoltage === 'object' ? input.supplyVoltage : { low: input.supplyVoltage };
-        const { limits } = highestLoad({ ...input, kind: 'current' });
-        const values = highestLoad(input).limits.flatMap(({ limit, value }) => {
-          if (value === undefined || limit === 'collapse') return value ?? [];
-          return low * (limits.find((one) => one.limit === limit)?.value ?? Number.NaN);
-        });
-        return values.length === 0 ? undefined : Math.min(...values);
+        const low = lowOf(input.supplyVoltage);
+        const { minimumVoltage = low, permittedDrop = 0 } = input;
+        const left = typeof permittedDrop === 'object' ? low - permittedDrop.volts : low * (1 - permittedDrop);
+        const times: Readonly<Record<string, number>> = { 'device-voltage': low / minimumVoltage, 'voltage-drop': low / left };
+        return mostOf(
+          input,
+          valuesBy(answer, (limit, value) => value * (times[limit] ?? 1)),
+        );
       },
     },
     {
       slip: 'percent-of-wrong-voltage',
-      make: (input) => {
+      make: (input, answer) => {
         if (!('length' in input) || typeof input.permittedDrop !== 'number') return undefined;
-        return loadOf(input, { ...input, permittedDrop: input.permittedDrop / (1 + input.permittedDrop) });
+        const { permittedDrop: k, kind = 'power' } = input;
+        // A power that may lose more than half is bounded by the collapse alone.
+        if (kind === 'power' && k > 0.5) return undefined;
+        const wrong = k / (1 + k);
+        const allowed = (share: number): number =>
+          kind === 'power' ? share * (1 - share) : kind === 'current' ? share : (1 - share) / share;
+        return mostOf(
+          input,
+          valuesBy(answer, (limit, value) => (limit === 'voltage-drop' ? (value * allowed(wrong)) / allowed(k) : value)),
+        );
       },
     },
     {
       slip: 'pair-loop-for-pairset',
-      make: (input) => ('installed' in input && pairsOf(input) === 2 ? loadOf(input, stretched(input, 2)) : undefined),
+      make: (input, answer) => ('installed' in input && limitsOf(input).pairs === 2 ? loadWith(input, answer, 2) : undefined),
     },
     {
       slip: 'pairset-for-four-pair',
-      make: (input) => ('installed' in input && pairsOf(input) === 4 ? loadOf(input, stretched(input, 2)) : undefined),
+      make: (input, answer) => ('installed' in input && limitsOf(input).pairs === 4 ? loadWith(input, answer, 2) : undefined),
     },
     {
       slip: 'class-power-for-pd-power',
-      make: (input) => {
-        if (!('installed' in input)) return undefined;
-        const { limits } = highestLoad(input);
-        return Math.min(
-          portPower(input),
-          ...limits.flatMap(({ limit, value }) => (value === undefined || limit === 'pd-power' ? [] : [value])),
-        );
-      },
+      make: (input, answer) =>
+        'installed' in input
+          ? mostOf(
+              input,
+              valuesBy(answer, (limit, value) => (limit === 'pd-power' ? limitsOf(input).psePowerLimit : value)),
+            )
+          : undefined,
     },
   ],
 };
 
 type Tempered = WorkingInputs['highestTemperature'];
-/** The limits are as many resistances whatever the run: only a mistake that leaves no temperature at all is another sheet. */
-const temperatureOf = (mistaken: Tempered): number | undefined => {
-  const answer = highestTemperature(mistaken);
-  return answer.feasible && answer.unbounded !== true ? answer.temperature : undefined;
-};
+type Hottest = ReturnType<typeof highestTemperature>;
+const hottestOf = remembered((input: Tempered): Hottest => highestTemperature(input));
 /** Near 0 °C a temperature has lost its figures to the difference from 20 °C: it is asked about from 1 K away. */
-const isNearZero = (input: Tempered): boolean =>
-  highestTemperature(input).limits.some(({ value }) => value !== undefined && Math.abs(value) < 1);
+const isNearZero = (input: Tempered): boolean => hottestOf(input).limits.some(({ value }) => value !== undefined && Math.abs(value) < 1);
+
+/** The ohms of the wire that changes, those of each kelvin of it, and those of all else, as the core has them. */
+const partsOf = (input: Tempered): { readonly wire: number; readonly perKelvin: number; readonly rest: number } => {
+  const at = (degrees: number): number => {
+    if ('length' in input) return ohms({ ...input, temperature: degrees } as Parameters<typeof ohms>[0]);
+    return runResistance({ segments: input.installed.map((piece) => ({ ...piece, temperature: degrees })), connections: 0 }).twoPair;
+  };
+  const wire = at(20);
+  const perKelvin = (at(120) - wire) / 100;
+  if ('length' in input) return { wire, perKelvin, rest: 2 * (input.connections ?? 0) * (input.connectionResistance ?? 0) };
+  const { cords = [], connections, connectionResistance } = input;
+  return { wire, perKelvin, rest: runResistance({ segments: cords, connections, connectionResistance }).twoPair };
+};
+/** The temperature at which the wire has so many ohms more than what the answer allows it, or so many times that. */
+const temperatureWith = (input: Tempered, answer: unknown, mistaken: (allowed: number, rest: number) => number): number | undefined => {
+  const { temperature: right } = answer as { readonly temperature?: number };
+  if (right === undefined) return undefined;
+  const { wire, perKelvin, rest } = partsOf(input);
+  const wrong = 20 + (mistaken(wire + perKelvin * (right - 20), rest) - wire) / perKelvin;
+  return wrong >= -100 && wrong <= 400 ? wrong : undefined;
+};
 
 /** A line whose limits lie near what it is at some temperature. */
 const temperedLine = (random: Random): Tempered => {
   const input = openLine(random);
   const { connections = 0, connectionResistance = 0 } = input;
-  const V = typeof input.supplyVoltage === 'object' ? input.supplyVoltage.low : input.supplyVoltage;
+  const V = lowOf(input.supplyVoltage);
   const wire = conductor(random);
   const own = input.conductor === undefined ? { out: { ...input.out }, back: { ...input.back } } : { conductor: wire };
   const resistance =
@@ -261,12 +311,14 @@ const temperedLine = (random: Random): Tempered => {
   const point = operatingPoint({ supplyVoltage: V, resistance, load: drawn });
   if (!point.feasible) throw new Error('a load that the line does not carry');
   const near = (): number => uniform(random, 0.9, 1.02);
+  const most = point.current * (drawn.power === undefined ? uniform(random, 1, 3) : near());
   return {
     ...input,
     ...own,
     load: drawn,
     minimumVoltage: random() < 0.6 ? point.loadVoltage * near() : undefined,
-    permittedDrop: random() < 0.5 ? Math.min(point.dropFraction / near(), 0.99) : undefined,
+    permittedDrop: pick(random, [undefined, Math.min(point.dropFraction / near(), 0.99), { volts: point.voltageDrop / near() }]),
+    ampacity: random() < 0.3 ? most : undefined,
     maximumResistance: random() < 0.3 ? resistance / near() : undefined,
   } as Tempered;
 };
@@ -290,57 +342,67 @@ const highestTemperatureAsked: Asked<'highestTemperature'> = {
       if (!isNearZero(input)) return input;
     }
   },
-  answer: (input) => bounded(highestTemperature(input)),
+  answer: (input) => bounded(hottestOf(input)),
   mistakes: [
     {
       slip: 'one-way-length',
-      make: (input) =>
-        'length' in input && input.conductor !== undefined && (input.connections ?? 0) === 0
-          ? temperatureOf({ ...input, length: input.length / 2 })
-          : undefined,
+      make: (input, answer) =>
+        'length' in input && input.conductor !== undefined ? temperatureWith(input, answer, (allowed) => 2 * allowed) : undefined,
     },
     {
       slip: 'cold-resistance',
-      make: (input) =>
-        'installed' in input && input.cords !== undefined
-          ? temperatureOf({ ...input, cords: input.cords.map((cord) => ({ ...cord, temperature: 20 })) })
-          : undefined,
+      make: (input, answer) => {
+        if (!('installed' in input) || input.cords === undefined) return undefined;
+        const cool = runResistance({ ...input, segments: input.cords.map((cord) => ({ ...cord, temperature: 20 })) }).twoPair;
+        return temperatureWith(input, answer, (allowed, rest) => allowed + rest - cool);
+      },
     },
     {
       slip: 'power-at-wrong-end',
       make: (input) => {
-        if (!('length' in input) || input.load.power === undefined || typeof input.permittedDrop === 'object') return undefined;
-        const { low } = typeof input.supplyVoltage === 'object' ? input.supplyVoltage : { low: input.supplyVoltage };
-        const { minimumVoltage, permittedDrop } = input;
-        const leastVoltages = [minimumVoltage ?? [], permittedDrop === undefined ? [] : low * (1 - permittedDrop)].flat();
+        if (!('length' in input) || input.load.power === undefined) return undefined;
+        const low = lowOf(input.supplyVoltage);
+        const { power } = input.load;
+        const { minimumVoltage, permittedDrop, ampacity } = input;
+        const dropped =
+          permittedDrop === undefined ? [] : [typeof permittedDrop === 'object' ? low - permittedDrop.volts : low * (1 - permittedDrop)];
+        const leastVoltages = [minimumVoltage ?? [], dropped, ampacity === undefined ? [] : power / ampacity].flat();
         if (leastVoltages.length === 0 || leastVoltages.some((least) => least > low || 2 * least < low)) return undefined;
         // What the mistaken current leaves for the line, as if a data sheet had stated it.
-        const ohmsLeft = Math.min(...leastVoltages.map((least) => ((low - least) * low) / Number(input.load.power)));
-        if (!(ohmsLeft < low ** 2 / (4 * input.load.power))) return undefined;
-        const maximumResistance = Math.min(ohmsLeft, input.maximumResistance ?? ohmsLeft);
-        const mistaken = highestTemperature({ ...input, minimumVoltage: undefined, permittedDrop: undefined, maximumResistance });
-        return mistaken.feasible && mistaken.unbounded !== true ? mistaken.temperature : undefined;
+        const ohmsLeft = Math.min(...leastVoltages.map((least) => ((low - least) * low) / power));
+        if (!(ohmsLeft < low ** 2 / (4 * power))) return undefined;
+        const { wire, perKelvin, rest } = partsOf(input);
+        return 20 + (Math.min(ohmsLeft, input.maximumResistance ?? ohmsLeft) - rest - wire) / perKelvin;
       },
     },
     {
       slip: 'percent-of-wrong-voltage',
-      make: (input) => {
+      make: (input, answer) => {
         if (!('length' in input) || typeof input.permittedDrop !== 'number' || input.permittedDrop > 0.5) return undefined;
-        return temperatureOf({ ...input, permittedDrop: input.permittedDrop / (1 + input.permittedDrop) });
+        const k = input.permittedDrop;
+        const allowed = (share: number): number =>
+          input.load.power !== undefined ? share * (1 - share) : input.load.current !== undefined ? share : share / (1 - share);
+        const times = allowed(k / (1 + k)) / allowed(k);
+        const ofDrop = (answer as Hottest).limits.find(({ limit }) => limit === 'voltage-drop')?.value;
+        const others = (answer as Hottest).limits.flatMap(({ limit, value }) =>
+          value === undefined || limit === 'voltage-drop' ? [] : [value],
+        );
+        const mistaken = temperatureWith(input, { temperature: ofDrop }, (ohmsOf, rest) => times * (ohmsOf + rest) - rest);
+        return mistaken === undefined ? undefined : Math.min(mistaken, ...others);
       },
     },
     {
       slip: 'pair-loop-for-pairset',
-      make: (input) =>
-        'installed' in input && input.maximumResistance === undefined && pairsOf(input) === 2
-          ? temperatureOf(stretched(input, 2))
+      make: (input, answer) =>
+        'installed' in input && input.maximumResistance === undefined && limitsOf(input).pairs === 2
+          ? temperatureWith(input, answer, (allowed, rest) => (allowed + rest) / 2 - rest)
           : undefined,
     },
     {
       slip: 'pairset-for-four-pair',
-      make: (input) =>
-        'installed' in input && input.maximumResistance === undefined && pairsOf(input) === 4
-          ? temperatureOf(stretched(input, 2))
+      make: (input, answer) =>
+        'installed' in input && input.maximumResistance === undefined && limitsOf(input).pairs === 4
+          ? temperatureWith(input, answer, (allowed, rest) => (allowed + rest) / 2 - rest)
           : undefined,
     },
   ],
@@ -355,7 +417,7 @@ const smallestConductorAsked: Asked<'smallestConductor'> = {
   question: (random) => {
     if (random() < 0.5) {
       const { conductor: _c, out: _o, back: _b, ...line } = openLine(random);
-      const gauges = Array.from({ length: whole(random, 1, 12) }, () =>
+      const gauges = Array.from({ length: whole(random, 1, 6) }, () =>
         awg(whole(random, 4, 30), { stranding: pick(random, ['solid', 'stranded']) }),
       );
       return { ...line, candidates: gauges };
@@ -364,7 +426,7 @@ const smallestConductorAsked: Asked<'smallestConductor'> = {
     return {
       ...run,
       cabling: 'none',
-      candidates: Array.from({ length: whole(random, 1, 12) }, (_one, index) => someCable(random, index)),
+      candidates: Array.from({ length: whole(random, 1, 6) }, (_one, index) => someCable(random, index)),
       length: logUniform(random, 20, 500),
       temperature: temperature(random),
     };
@@ -385,12 +447,12 @@ const smallestConductorAsked: Asked<'smallestConductor'> = {
     {
       slip: 'pair-loop-for-pairset',
       make: (input) =>
-        'load' in input || input.maximumResistance !== undefined || pairsOf(input) === 4 ? undefined : thinnestOf(doubled(input)),
+        'load' in input || input.maximumResistance !== undefined || limitsOf(input).pairs === 4 ? undefined : thinnestOf(doubled(input)),
     },
     {
       slip: 'pairset-for-four-pair',
       make: (input) =>
-        'load' in input || input.maximumResistance !== undefined || pairsOf(input) === 2 ? undefined : thinnestOf(doubled(input)),
+        'load' in input || input.maximumResistance !== undefined || limitsOf(input).pairs === 2 ? undefined : thinnestOf(doubled(input)),
     },
   ],
 };

@@ -247,13 +247,14 @@ function perKelvinOf(pieces: readonly Segment[]): number {
 }
 
 function readRun(input: PoweredRunInput): Reading {
-  const { installed, cords = [], connections = 0, connectionResistance = 0.2, minimumVoltage, maximumResistance } = input;
+  const { installed, cords = [], minimumVoltage, maximumResistance } = input;
   const { limits, P } = granted(input);
   const { pseVoltage: V = limits.pseVoltageMin } = input;
-  const { values, cases, rows } = runReading(installed, limits.pairs, connections, connectionResistance);
+  const { values, cases, rows } = runReading(installed, limits.pairs, input.connections, input.connectionResistance);
+  const { n = 0, R_c = 0 } = values;
   const limit = poweredLimitRows(limits, V, P, minimumVoltage, maximumResistance);
   const cool = piecesOhms(installed.map((piece) => ({ ...piece, temperature: 20 })));
-  const rest = piecesOhms(cords) + connections * connectionResistance;
+  const rest = piecesOhms(cords) + n * R_c;
   const most = limit.map((row) => mostOhms(row, { low: V, high: V }, { power: P }, limits.psePowerLimit) / (row.values['f_#'] ?? 1) - rest);
   return reading(
     input,

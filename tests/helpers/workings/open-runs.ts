@@ -2,12 +2,13 @@
 import { type Cable, cable } from '../../../src/cable/cable.ts';
 import { operatingPoint } from '../../../src/circuit/operating-point.ts';
 import { voltageDrop } from '../../../src/circuit/voltage-drop.ts';
+import { awg } from '../../../src/conductor/awg.ts';
 import type { Conductor } from '../../../src/conductor/conductor.ts';
 import { toMaximum } from '../../../src/conductor/to-maximum.ts';
 import type { PoeClass } from '../../../src/ethernet/poe-class.ts';
 import { checkPoweredRun, type PoweredRunInput } from '../../../src/plan/powered-run.ts';
 import type { SmallestCableInput } from '../../../src/plan/smallest-conductor.ts';
-import type { TwoWireRunInput, UnequalTwoWireRunInput } from '../../../src/plan/two-wire-run.ts';
+import type { PermittedDrop, TwoWireRunInput, UnequalTwoWireRunInput } from '../../../src/plan/two-wire-run.ts';
 import { logUniform, pick, type Random, uniform, whole } from '../random.ts';
 import { conductor, load, poe, segment, temperature } from './kit.ts';
 
@@ -51,22 +52,29 @@ export const openRun = (random: Random): PoweredRunInput => {
     ...common,
     installed: Array.from({ length: whole(random, 1, 2) }, () => ({ ...segment(random), length: uniform(random, 5, 200) })),
     cords:
-      random() < 0.5
+      random() < 0.4
         ? undefined
-        : [{ cable: cable(pick(random, ['cord-24', 'cord-26'])), length: uniform(random, 0.5, 10), temperature: temperature(random) }],
+        : [{ cable: cable(pick(random, ['cord-24', 'cord-26'])), length: uniform(random, 0.5, 20), temperature: temperature(random) }],
     connections: pick(random, [undefined, 0, 2, 4]),
     connectionResistance: pick(random, [undefined, 0.05]),
     maximumResistance:
-      random() < 0.3 ? { ohms: uniform(random, 3, 40), loop: pick(random, ['pairLoop', 'twoPair', 'fourPair', 'unstated']) } : undefined,
+      random() < 0.2 ? { ohms: uniform(random, 3, 40), loop: pick(random, ['pairLoop', 'twoPair', 'fourPair', 'unstated']) } : undefined,
     cabling: 'none',
   };
+};
+
+/** Often a small fraction, which then governs; now and then volts, or none. */
+const permittedDrop = (random: Random, V: number): PermittedDrop | undefined => {
+  const kind = random();
+  if (kind < 0.2) return undefined;
+  return kind < 0.8 ? logUniform(random, 0.005, 0.6) : { volts: V * logUniform(random, 0.01, 1.3) };
 };
 
 /** A line of two wires, with a load that it carries at some supply voltage, and limits near by. */
 export const openLine = (random: Random): TwoWireRunInput | UnequalTwoWireRunInput => {
   const V = uniform(random, 5, 60);
   const line = { ...wires(random), length: logUniform(random, 1, 2000), temperature: temperature(random) };
-  const joints = { connections: pick(random, [undefined, 0, 0, 2]), connectionResistance: pick(random, [undefined, 0.01]) };
+  const joints = { connections: pick(random, [undefined, 0, 0, 0, 2]), connectionResistance: pick(random, [undefined, 0.01]) };
   const R = ohms(line) + 2 * (joints.connections ?? 0) * (joints.connectionResistance ?? 0);
   const drawn = load(random, V, R);
   const point = operatingPoint({ supplyVoltage: V, resistance: R, load: drawn });
@@ -76,14 +84,9 @@ export const openLine = (random: Random): TwoWireRunInput | UnequalTwoWireRunInp
     ...joints,
     supplyVoltage: random() < 0.5 ? V : { low: V, high: V * uniform(random, 1, 1.3) },
     load: drawn,
-    minimumVoltage: random() < 0.7 ? V * uniform(random, 0.4, 1) : undefined,
+    minimumVoltage: random() < 0.5 ? V * uniform(random, 0.4, 1) : undefined,
     maximumVoltage: random() < 0.3 ? V * uniform(random, 0.9, 3) : undefined,
-    permittedDrop: pick(random, [
-      undefined,
-      uniform(random, 0.01, 0.6),
-      uniform(random, 0.01, 0.6),
-      { volts: V * uniform(random, 0.01, 1.3) },
-    ]),
+    permittedDrop: permittedDrop(random, V),
     ampacity: random() < 0.3 ? point.current * uniform(random, 0.9, 3) : undefined,
     maximumResistance: random() < 0.3 ? R * logUniform(random, 0.3, 10) : undefined,
   };
@@ -104,10 +107,20 @@ export const doubled = (input: SmallestCableInput): SmallestCableInput => ({
   connectionResistance: (input.connectionResistance ?? 0.2) * 2,
 });
 
-/** A cable of no standard, as a maker might offer it. */
-export const someCable = (random: Random, index: number): Cable => ({
-  ...cable('cat6'),
-  name: `cable-${index + 1}`,
-  title: `Cable ${index + 1}`,
-  maximumResistancePerMetre: logUniform(random, 0.02, 0.4),
-});
+/** Cables of no standard, as a maker might offer them: each with a third more resistance than the one before. */
+export const someCables = (least: number): Cable[] =>
+  Array.from({ length: 6 }, (_one, index) => ({
+    ...cable('cat6'),
+    name: `cable-${index + 1}`,
+    title: `Cable ${index + 1}`,
+    maximumResistancePerMetre: least * (4 / 3) ** index,
+  }));
+
+/** Wires one gauge apart, around one of so many ohms. */
+export const gaugesAround = (random: Random, resistancePerMetre: number): Conductor[] => {
+  const { resistancePerMetre: ofOne } = awg(18);
+  const step = awg(19).resistancePerMetre / ofOne;
+  const gauge = Math.round(18 + Math.log(resistancePerMetre / ofOne) / Math.log(step));
+  const thickest = Math.min(Math.max(gauge - 3, 0), 31);
+  return Array.from({ length: 6 }, (_one, index) => awg(thickest + index, { stranding: pick(random, ['solid', 'stranded']) }));
+};

@@ -84,7 +84,7 @@ const maximumRunAsked: Asked<'maximumRun'> = {
       poeClass: number,
       // Now and then a port too weak for the class, and a voltage above the window.
       pseType: random() < 0.05 ? 1 : pseType,
-      pdPower: random() < 0.5 ? undefined : limits.pdPower * random(),
+      pdPower: random() < 0.4 ? undefined : limits.pdPower * random() * pick(random, [0.5, 1]),
       pseVoltage: random() < 0.5 ? undefined : uniform(random, 44, 57.5),
       temperature: random() < 0.2 ? undefined : uniform(random, 0, 60),
       cords: Array.from({ length: whole(random, 0, 3) }, () => ({
@@ -94,8 +94,8 @@ const maximumRunAsked: Asked<'maximumRun'> = {
       connections: whole(random, 0, 4),
       minimumVoltage: random() < 0.3 ? uniform(random, 36, 44) : undefined,
       maximumResistance:
-        random() < 0.3 ? { ohms: uniform(random, 5, 25), loop: pick(random, ['pairLoop', 'twoPair', 'unstated']) } : undefined,
-      cabling: pick(random, [undefined, 'ISO/IEC 11801', 'none']),
+        random() < 0.5 ? { ohms: uniform(random, 5, 25), loop: pick(random, ['pairLoop', 'twoPair', 'unstated']) } : undefined,
+      cabling: pick(random, [undefined, 'ISO/IEC 11801', 'none', 'none']),
     };
   },
   answer: (input) => {

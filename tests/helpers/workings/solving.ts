@@ -2,7 +2,6 @@
 import { runResistance } from '../../../src/cable/run-resistance.ts';
 import { farEndFaultCurrent } from '../../../src/circuit/far-end-fault.ts';
 import { operatingPoint } from '../../../src/circuit/operating-point.ts';
-import { awg } from '../../../src/conductor/awg.ts';
 import { highestLoad } from '../../../src/plan/highest-load.ts';
 import { highestTemperature } from '../../../src/plan/highest-temperature.ts';
 import { leastPermittedDrop } from '../../../src/plan/least-permitted-drop.ts';
@@ -13,7 +12,7 @@ import { smallestConductor } from '../../../src/plan/smallest-conductor.ts';
 import type { WorkingInputs } from '../../../src/working/index.ts';
 import { logUniform, pick, type Random, uniform, whole } from '../random.ts';
 import { type Asked, again, conductor, figureOf, load, number, segment, temperature } from './kit.ts';
-import { bounded, doubled, greatest, limitsOf, ohms, openLine, openRun, someCable, wires } from './open-runs.ts';
+import { bounded, doubled, gaugesAround, greatest, limitsOf, ohms, openLine, openRun, someCables, wires } from './open-runs.ts';
 import { coolness, coolnessOfLine, loadsOfLine, loadsOfRun, lowOf, remembered, suppliesOfLine, suppliesOfRun } from './scaled.ts';
 
 const farEndFaultAsked: Asked<'farEndFaultCurrent'> = {
@@ -131,7 +130,9 @@ const lowestSupplyAsked: Asked<'lowestSupplyVoltage'> = {
       return { ...line, permittedDrop: isFraction ? line.permittedDrop : undefined, ampacity: undefined } as Unsupplied;
     }
     const { pseVoltage: _, ...run } = openRun(random);
-    return run;
+    // Mostly short enough that a port may give what is needed.
+    const times = uniform(random, 0.2, 1);
+    return { ...run, installed: run.installed.map((piece) => ({ ...piece, length: piece.length * times })) };
   },
   answer: (input) => bounded(lowestSupplyVoltage(input)),
   mistakes: [
@@ -206,7 +207,9 @@ const highestLoadAsked: Asked<'highestLoad'> = {
       return { ...line, kind: pick(random, [undefined, 'power', 'current', 'resistance']) } as Unloaded;
     }
     const { pdPower: _, ...run } = openRun(random);
-    return run;
+    // Long enough that not the class alone bounds it.
+    const times = run.cabling === 'none' ? uniform(random, 1, 4) : 1;
+    return { ...run, installed: run.installed.map((piece) => ({ ...piece, length: piece.length * times })) };
   },
   answer: (input) => bounded(highestLoad(input)),
   mistakes: [
@@ -307,17 +310,18 @@ const temperedLine = (random: Random): Tempered => {
   const own = input.conductor === undefined ? { out: { ...input.out }, back: { ...input.back } } : { conductor: wire };
   const resistance =
     ohms({ ...own, length: input.length, temperature: uniform(random, -60, 200) }) + 2 * connections * connectionResistance;
-  const drawn = load(random, V, resistance);
+  const drawn = random() < 0.6 ? { power: ((V * V) / (4 * resistance)) * uniform(random, 0.1, 0.9) } : load(random, V, resistance);
   const point = operatingPoint({ supplyVoltage: V, resistance, load: drawn });
   if (!point.feasible) throw new Error('a load that the line does not carry');
   const near = (): number => uniform(random, 0.9, 1.02);
+  const fraction = Math.min(point.dropFraction / near(), 0.99);
   const most = point.current * (drawn.power === undefined ? uniform(random, 1, 3) : near());
   return {
     ...input,
     ...own,
     load: drawn,
-    minimumVoltage: random() < 0.6 ? point.loadVoltage * near() : undefined,
-    permittedDrop: pick(random, [undefined, Math.min(point.dropFraction / near(), 0.99), { volts: point.voltageDrop / near() }]),
+    minimumVoltage: random() < 0.5 ? point.loadVoltage * near() : undefined,
+    permittedDrop: pick(random, [undefined, fraction, fraction, { volts: point.voltageDrop / near() }]),
     ampacity: random() < 0.3 ? most : undefined,
     maximumResistance: random() < 0.3 ? resistance / near() : undefined,
   } as Tempered;
@@ -327,7 +331,7 @@ const temperedLine = (random: Random): Tempered => {
 const temperedRun = (random: Random): Tempered => {
   const input: PoweredRunInput = { ...openRun(random), cabling: 'none' };
   const [{ cable: own } = segment(random)] = input.installed;
-  const longest = maximumRun({ ...input, cable: own, temperature: uniform(random, pick(random, [-60, 240]), 390) });
+  const longest = maximumRun({ ...input, cable: own, temperature: uniform(random, pick(random, [-60, 310, 310]), 395) });
   if (!longest.feasible || longest.unbounded || longest.length < 1) return input;
   const length = longest.length * uniform(random, 0.97, 1);
   const share = pick(random, [1, uniform(random, 0.1, 0.9)]);
@@ -416,18 +420,16 @@ const thinnestOf = (input: Undecided): number | undefined =>
 const smallestConductorAsked: Asked<'smallestConductor'> = {
   question: (random) => {
     if (random() < 0.5) {
-      const { conductor: _c, out: _o, back: _b, ...line } = openLine(random);
-      const gauges = Array.from({ length: whole(random, 1, 6) }, () =>
-        awg(whole(random, 4, 30), { stranding: pick(random, ['solid', 'stranded']) }),
-      );
-      return { ...line, candidates: gauges };
+      const { conductor: own, out: _out, back: _back, ...line } = openLine(random);
+      return { ...line, candidates: gaugesAround(random, own?.resistancePerMetre ?? logUniform(random, 1e-3, 0.5)) };
     }
     const { installed: _, ...run } = openRun(random);
+    const least = logUniform(random, 0.02, 0.15);
     return {
       ...run,
       cabling: 'none',
-      candidates: Array.from({ length: whole(random, 1, 6) }, (_one, index) => someCable(random, index)),
-      length: logUniform(random, 20, 500),
+      candidates: someCables(least),
+      length: logUniform(random, 2, 7) / least,
       temperature: temperature(random),
     };
   },

@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { cable } from '../../../src/cable/cable.ts';
 import { awg } from '../../../src/conductor/awg.ts';
 import { conductorFromResistance } from '../../../src/conductor/conductor-from-resistance.ts';
-import { showWorking, type Working } from '../../../src/working/index.ts';
+import { reviewAnswer, showWorking, type Working } from '../../../src/working/index.ts';
 import { expectInputError } from '../../helpers/expectations.ts';
 
 const line = { supplyVoltage: { low: 21, high: 28 }, conductor: awg(18), length: 60, load: { power: 6 } } as const;
@@ -10,6 +10,8 @@ const { supplyVoltage: _supply, ...unsupplied } = line;
 const { load: _load, ...unloaded } = line;
 const { conductor: _conductor, ...undecided } = line;
 const run = { installed: [{ cable: cable('cat5e'), length: 90 }], poeClass: 4, cabling: 'none' } as const;
+/** The line at its most: 2 × 60 m of 18 AWG and 2 % more. */
+const R = 120 * awg(18).resistancePerMetre * 1.02;
 const copperClad = { ...cable('cat5e'), title: 'Cable of clad aluminium', material: 'copper-clad-aluminium' } as const;
 
 const meaning = ({ steps }: Working, symbol: string): string | undefined => steps.find((step) => step.symbol === symbol)?.meaning;
@@ -161,18 +163,117 @@ describe('cabling rules', () => {
   });
 });
 
-describe('what has no sheet is refused, not passed over', () => {
-  test('volts of drop, an ampacity, a short for a load, a run of no length', () => {
-    const volts = { permittedDrop: { volts: 2 } };
-    expectInputError(() => showWorking('lowestSupplyVoltage', { ...unsupplied, ...volts }), 'permittedDrop', 'conflict');
-    expectInputError(() => showWorking('highestLoad', { ...unloaded, ...volts }), 'permittedDrop', 'conflict');
-    expectInputError(() => showWorking('highestTemperature', { ...line, ...volts }), 'permittedDrop', 'conflict');
-    expectInputError(
-      () => showWorking('smallestConductor', { ...undecided, ...volts, candidates: [awg(18)] }),
-      'permittedDrop',
-      'conflict',
+describe('volts of drop and an ampacity', () => {
+  const volts = { permittedDrop: { volts: 2 } };
+  const governing = (working: Working): string | undefined => working.steps.at(-1)?.meaning;
+
+  test('govern a load of each kind, a resistance at the highest voltage', () => {
+    // 19 V at 2 V over R; 26 of 28 V to the resistance, 2 to the line. 0.4 A leave 21 V less 0.4 A over R, and are 28 V over 70 Ω.
+    const byDrop = { power: (19 * 2) / R, current: 2 / R, resistance: (26 / 2) * R };
+    const byCurrent = { power: 0.4 * (21 - 0.4 * R), current: 0.4, resistance: 70 };
+    for (const kind of ['power', 'current', 'resistance'] as const) {
+      const drop = showWorking('highestLoad', { ...unloaded, ...volts, kind });
+      expect(governing(drop)).toMatch(/set by the permitted drop$/);
+      expect(drop.result.value).toBeCloseTo(byDrop[kind], 9);
+      const current = showWorking('highestLoad', { ...unloaded, ampacity: 0.4, kind });
+      expect(governing(current)).toMatch(/set by the ampacity$/);
+      expect(current.result.value).toBeCloseTo(byCurrent[kind], 9);
+    }
+  });
+
+  test('an ampacity governs a load where no line loses anything', () => {
+    expect(showWorking('highestLoad', { ...unloaded, length: 0, ampacity: 2 }).result.value).toBe(42);
+  });
+
+  test('govern a supply voltage, a temperature and a conductor', () => {
+    expect(governing(showWorking('lowestSupplyVoltage', { ...unsupplied, ...volts }))).toMatch(/set by the permitted drop$/);
+    expect(governing(showWorking('lowestSupplyVoltage', { ...unsupplied, ampacity: 0.3 }))).toMatch(/set by the ampacity$/);
+    expect(meaning(showWorking('highestTemperature', { ...line, length: 120, ...volts }), 'T')).toMatch(/set by the permitted drop$/);
+    expect(meaning(showWorking('highestTemperature', { ...line, length: 120, ampacity: 0.31 }), 'T')).toMatch(/set by the ampacity$/);
+    for (const load of [{ power: 6 }, { current: 0.3 }, { resistance: 80 }]) {
+      const chosen = showWorking('smallestConductor', { ...undecided, load, ...volts, ampacity: 1, candidates: [awg(18), awg(12)] });
+      expect(meaning(chosen, 'Y')).toMatch(/set by the permitted drop$/);
+    }
+  });
+
+  test('are missed by a load that no line calms', () => {
+    const current = { load: { current: 5 }, ampacity: 4 };
+    const missed = { feasible: false, result: { value: 1, unit: 'A', core: 'shortfall' } };
+    expect(showWorking('lowestSupplyVoltage', { ...unsupplied, ...current })).toMatchObject(missed);
+    expect(showWorking('highestTemperature', { ...line, length: 5, ...current })).toMatchObject(missed);
+    const resistance = { load: { resistance: 7 }, ampacity: 3 };
+    expect(showWorking('highestTemperature', { ...line, length: 5, ...resistance })).toMatchObject(missed);
+    expect(showWorking('smallestConductor', { ...undecided, ...resistance, candidates: [awg(4)] })).toMatchObject(missed);
+    expect(showWorking('lowestSupplyVoltage', { ...unsupplied, load: { current: 5 }, ...volts })).toMatchObject({
+      no: 'no supply voltage meets the limit on the permitted drop: the supply voltage plays no part in it',
+      result: { unit: 'V', core: 'shortfall' },
+    });
+  });
+
+  test('two limits that are missed: the one that the core names is explained', () => {
+    const both = { ...undecided, load: { current: 5 }, ampacity: 4, maximumVoltage: 10, candidates: [awg(4)] };
+    const working = showWorking('smallestConductor', both);
+    expect(working).toMatchObject({ feasible: false, result: { value: 18, unit: 'V' } });
+  });
+
+  test('a resistance has no lowest supply voltage by them: it takes and drops the more the higher that is', () => {
+    const resistance = { load: { resistance: 50 } };
+    expectInputError(() => showWorking('lowestSupplyVoltage', { ...unsupplied, ...resistance, ...volts }), 'permittedDrop', 'conflict');
+    expectInputError(() => showWorking('lowestSupplyVoltage', { ...unsupplied, ...resistance, ampacity: 3 }), 'ampacity', 'conflict');
+  });
+});
+
+describe('what is taken where nothing is stated', () => {
+  test('connections and joints, and what one of them has', () => {
+    const none = 'There are no connections: none were stated.';
+    expect(showWorking('highestLoad', run).assumptions).toContain(none);
+    const connected = showWorking('highestTemperature', { ...run, connections: 2 });
+    expect(connected.assumptions).not.toContain(none);
+    expect(connected.assumptions.join()).toContain('0.2 Ω');
+    expect(connected.givens.find(({ symbol }) => symbol === 'R_c')?.source).toBe('tia-568.2-d-connection');
+    const stated = showWorking('highestTemperature', { ...run, connections: 2, connectionResistance: 0.1 });
+    expect(stated.givens.find(({ symbol }) => symbol === 'R_c')?.source).toBeUndefined();
+    expect(showWorking('leastPermittedDrop', line).assumptions).toContain('There are no joints: none were stated.');
+    expect(showWorking('leastPermittedDrop', { ...line, connections: 2 }).assumptions.join()).toContain('joints have no resistance');
+  });
+
+  test('figures of a cable and of a wire say where they come from', () => {
+    const sourceOf = (working: Working, symbol: string): string | undefined =>
+      working.givens.find((given) => given.symbol === symbol)?.source;
+    expect(sourceOf(showWorking('maximumRun', { cable: cable('cat5e'), poeClass: 4 }), 'r20')).toBe(cable('cat5e').source);
+    expect(sourceOf(showWorking('highestLoad', run), 'r20_1')).toBe(cable('cat5e').source);
+    expect(sourceOf(showWorking('leastPermittedDrop', line), 'rl20_1')).toBe('astm-b3');
+    expect(sourceOf(showWorking('smallestConductor', { ...undecided, candidates: [awg(18)] }), 'r20_1')).toBe('astm-b3');
+  });
+});
+
+describe('rules of cabling', () => {
+  const ruled = { cable: cable('cat5e'), poeClass: 4 } as const;
+
+  test('a length of a rule is in metres, whoever slips: feet change the cords alone', () => {
+    const cords = [{ cable: cable('cord-26'), length: 5 }];
+    const working = showWorking('maximumRun', { ...ruled, cords, temperature: 50 });
+    const lengths = working.givens.filter(
+      ({ symbol, unit, source }) => /^[ac]_/.test(symbol) && (unit === 'm' || unit === '1') && source === undefined,
     );
-    expectInputError(() => showWorking('highestLoad', { ...unloaded, ampacity: 3 }), 'ampacity', 'conflict');
+    expect(lengths).toEqual([]);
+    // 100 m of channel less 5 m of cord; 5 m of cord as 7.5 m of cable, and a metre at 50 °C as 1.14.
+    const stepValue = (symbol: string): number | undefined => working.steps.find((step) => step.symbol === symbol)?.value;
+    const labelled = working.steps.filter(({ meaning: words }) => words.startsWith('the loss of signal'));
+    expect(labelled.map(({ value }) => value)).toEqual([7.5, expect.closeTo((102 - 7.5) / 1.14, 9)]);
+    expect(stepValue('L_4')).toBe(95);
+  });
+
+  test('129 m, which leaves the 90 m out, is not blamed on feet', () => {
+    const review = reviewAnswer('maximumRun', { ...ruled, connections: 2 }, '129 m');
+    expect(review.verdict).toBe('wrong');
+    expect(review.slips.map(({ slip }) => slip)).not.toContain('feet-for-metres');
+    expect(review.slips.map(({ slip }) => slip)).not.toContain('metres-for-feet');
+  });
+});
+
+describe('what has no sheet is refused, not passed over', () => {
+  test('nothing to lose, a short for a load, a run of no length', () => {
     for (const kind of ['power', 'current', 'resistance'] as const) {
       const nothingToLose = { ...unloaded, kind, minimumVoltage: unloaded.supplyVoltage.low };
       expectInputError(() => showWorking('highestLoad', nothingToLose), 'minimumVoltage', 'conflict');

@@ -158,10 +158,14 @@ interface Said {
   readonly limits?: readonly { readonly limit: string; readonly shortfall?: number }[] | undefined;
 }
 
+/** Where the core is asked. */
+export interface Asking<Input, Answer> {
+  readonly guard: (input: Input) => Answer;
+  readonly said: (input: Input) => Answer;
+}
+
 /** What the core says of an input: asked by the guard, and remembered for the reading that follows it at once. */
-export function asking<Input, Answer extends Said>(
-  ask: (input: Input) => Answer,
-): { readonly guard: (input: Input) => Answer; readonly said: (input: Input) => Answer } {
+export function asking<Input, Answer extends Said>(ask: (input: Input) => Answer): Asking<Input, Answer> {
   let last: { readonly input: Input; readonly answer: Answer } | undefined;
   const guard = (input: Input): Answer => {
     last = { input, answer: ask(input) };

@@ -34,6 +34,8 @@ export interface Worked {
   readonly passes?: ReadingPasses;
   /** The words of a physical no; the last step then explains it. */
   readonly no?: string;
+  /** The symbol of the step that is under 0, if one is what says no. */
+  readonly noAt?: string;
 }
 
 /** What is done otherwise than on the sheet. */
@@ -91,6 +93,7 @@ function work<Input>(sheet: Sheet<Input>, read: Reading, change: SheetChange, kn
   const givens = sheet.find === undefined ? stated : [...stated, ...given(givensOf(sheet, reading, true), base)];
 
   const steps: WorkedStep[] = [];
+  let noAt: string | undefined;
   const run = (
     list: readonly SheetStep[],
     missed?: { readonly each: string | undefined; readonly row: ReadingRow | undefined },
@@ -120,7 +123,10 @@ function work<Input>(sheet: Sheet<Input>, read: Reading, change: SheetChange, kn
       if (value !== before?.value) moved.add(step.symbol);
       steps.push({ ...step, formula, parsed, value });
       scope[step.symbol] = measured(value, item.unit);
-      if (item.no !== undefined && value < 0 && change.heedless !== true) return endIn(item.no, item.each, row);
+      if (item.no !== undefined && value < 0 && change.heedless !== true) {
+        noAt = step.symbol;
+        return endIn(item.no, item.each, row);
+      }
     }
     return undefined;
   };
@@ -131,7 +137,13 @@ function work<Input>(sheet: Sheet<Input>, read: Reading, change: SheetChange, kn
   const no = run(sheet.steps);
   const why = no ?? reading.no;
   const { passes } = reading;
-  const worked = { givens, steps, ...(passes === undefined ? {} : { passes }), ...(why === undefined ? {} : { no: why }) };
+  const worked = {
+    givens,
+    steps,
+    ...(passes === undefined ? {} : { passes }),
+    ...(why === undefined ? {} : { no: why }),
+    ...(noAt === undefined ? {} : { noAt }),
+  };
   return { worked, reading, stated, scope, steps: new Map(steps.map((step) => [step.symbol, step])) };
 }
 

@@ -39,12 +39,54 @@ describe('right within the figures given', () => {
   });
 });
 
+describe('too few figures', () => {
+  test('1 A may be 0.6 A, and much else', () => {
+    const { verdict, slips, check, message } = reviewAnswer('operatingPoint', worst, '1 A', { of: 'current' });
+    expect([verdict, slips, check]).toEqual(['wrong', [], undefined]);
+    expect(message).toBe('Wrong: too few figures to tell. It may stand for anything from 0.5 A to 1.5 A: give two figures or more.');
+    expect(reviewAnswer('operatingPoint', worst, '0.2', { of: 'dropFraction' }).message).toContain('from 0.15 to 0.25');
+  });
+
+  test('one figure is enough within a tenth of it', () => {
+    expect(reviewAnswer('operatingPoint', worst, '0.6 A', { of: 'current' }).verdict).toBe('right');
+    expect(reviewAnswer('operatingPoint', { ...worst, load: { power: 25 } }, '4 W', { of: 'lineLoss' }).verdict).toBe('right'); // 4.29 W
+  });
+
+  test('no slip is claimed that is far from the answer', () => {
+    // 0.36 Ω is the loop; one way 0.18 Ω would round to 0.2 Ω, but a tenth of it is less than what is between.
+    const question = { segments: [{ cable: cable('cat5e'), length: 1.9189, temperature: 20 }] };
+    expect(reviewAnswer('runResistance', question, '0.2 ohm').slips).toEqual([]);
+  });
+
+  test('a step that was rounded shows in three figures or more', () => {
+    // 57.29 m with the usual 18 AWG, 56.17 m with the thinnest.
+    const question = { supplyVoltage: 24, conductor: awg(18), load: { current: 1 }, permittedDrop: { volts: 2.4 } };
+    expect(reviewAnswer('maximumRun', question, '57 m').slips.map(({ slip }) => slip)).toEqual(['nominal-for-maximum']);
+    expect(reviewAnswer('maximumRun', question, '55.8 m').slips.map(({ slip }) => slip)).toEqual(['rounded-early']);
+    expect(reviewAnswer('maximumRun', question, '55.8 m').message).toMatch(/^Wrong: perhaps a step/);
+    expect(reviewAnswer('maximumRun', question, '55 m').slips).toEqual([]);
+  });
+});
+
 describe('wrong, and why', () => {
   test('one slip, its words, and the step to look at', () => {
-    const review = reviewAnswer('operatingPoint', worst, '7.5 V');
-    expect(review.slips).toMatchObject([{ slip: 'unstable-root', value: 7.5, shown: '7.5 V' }]);
-    expect(review.message).toContain('the other root of the quadratic');
+    // 50 V less 0.51 A through 12.5 Ω.
+    const review = reviewAnswer('operatingPoint', worst, '43.625 V');
+    expect(review.slips).toMatchObject([{ slip: 'power-at-wrong-end', value: 43.625 }]);
+    expect(review.message).toMatch(
+      /^Wrong: the power of the load was divided by the voltage of the supply: .*\. Check first: voltage at the load/,
+    );
     expect(review.check?.symbol).toBe('V_L');
+  });
+
+  test('the other root and the drop are one figure: the plain mistake is named first', () => {
+    const names = (answer: string, of?: string): string[] =>
+      reviewAnswer('operatingPoint', worst, answer, { of }).slips.map(({ slip }) => slip);
+    expect(names('7.5 V')).toEqual(['drop-for-voltage', 'unstable-root']);
+    expect(names('42.5 V', 'voltageDrop')).toEqual(['voltage-for-drop', 'unstable-root']);
+    // A current has but one root: 24 V less 0.6 A through 4 Ω.
+    const held = { supplyVoltage: 24, resistance: 4, load: { current: 0.6 } };
+    expect(reviewAnswer('operatingPoint', held, '2.4 V').slips).toMatchObject([{ slip: 'drop-for-voltage' }]);
   });
 
   test('two slips that give the same figure are both named', () => {
@@ -130,7 +172,6 @@ describe('as people write it', () => {
         slips: [],
       });
     }
-    expect(reviewAnswer('operatingPoint', worst, '0.2', { of: 'dropFraction' }).verdict).toBe('right');
     const idle = { ...worst, load: { power: 0 } };
     for (const answer of ['0', '0 %', 0, -0])
       expect(reviewAnswer('operatingPoint', idle, answer, { of: 'dropFraction' }).verdict).toBe('right');
@@ -165,9 +206,43 @@ describe('as people write it', () => {
 
   test('no, in a few words', () => {
     const over = { ...worst, load: { power: 60 } };
-    for (const answer of ['No.', 'none', 'no, the line cannot carry it', 'Not possible', 'cannot be'])
-      expect(reviewAnswer('operatingPoint', over, answer).verdict).toBe('right');
-    expectInputError(() => reviewAnswer('operatingPoint', over, 'nothing to say'), 'answer', 'unreadable');
+    for (const answer of [
+      'No.',
+      'none',
+      'no, the line cannot carry it',
+      'Not possible',
+      'cannot be',
+      'never',
+      'It is impossible.',
+      "it doesn't work",
+      'It will not work!',
+      'no solution',
+      'there is no such current',
+      "can't be done",
+    ])
+      expect(reviewAnswer('operatingPoint', over, answer).verdict, answer).toBe('right');
+  });
+
+  test('words that begin with no and do not say it', () => {
+    const over = { ...worst, load: { power: 60 } };
+    for (const answer of [
+      'nothing to say',
+      'no idea',
+      'cannot say',
+      'never mind',
+      'None of the above',
+      'impossible to tell',
+      'no, wait',
+      'not sure',
+      'any idea',
+      'no clue',
+      "can't work it out",
+    ]) {
+      for (const question of [worst, over]) {
+        const { expected } = expectInputError(() => reviewAnswer('operatingPoint', question, answer), 'answer', 'unreadable');
+        expect(expected).toMatch(/or the word no$/);
+      }
+    }
   });
 });
 

@@ -173,7 +173,7 @@ export const loadedVoltageSheet: Sheet<LoadedVoltageInput> = {
     'Not for a supply that limits its current or folds back, and a line that warms up changes. With the accuracy of the meters the bounds of the resistance are shown; of the powers the figures that the readings give, without bounds.',
   cautions: ['Readings on a live line: above extra-low voltage only by licensed practice, as local code has it.'],
   slips: [
-    { slip: 'power-at-wrong-end', steps: { P: 'V_0 * I' } },
+    { slip: 'open-for-loaded', steps: { P: 'V_0 * I' } },
     { slip: 'load-for-line', steps: { R: 'V / I' } },
   ],
   guard: loadedVoltage,

@@ -130,6 +130,7 @@ export const powerAtPdSheet: Sheet<PowerAtPdInput> = {
     { slip: 'class-power-for-pd-power', givens: { P: 'P_PSE' } },
     { slip: 'class-power-for-pd-power', steps: { P_av: 'P_PSE' } },
     { slip: 'allowed-for-available', when: 'draw of the class', steps: { P_av: 'P' } },
+    { slip: 'drop-for-voltage', steps: { V_PD: 'I * R' } },
     { slip: 'unstable-root', steps: { I: '2 * P / (V - sqrt(D))', V_PD: '(V - sqrt(D)) / 2' } },
     { slip: 'pair-loop-for-pairset', steps: { R: '2 * R_w' } },
     { slip: 'pairset-for-four-pair', when: FOUR_PAIRS, steps: { R: 'R_w' } },

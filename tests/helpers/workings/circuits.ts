@@ -44,6 +44,8 @@ const operatingPointAsked: Asked<'operatingPoint'> = {
   },
   answer: operatingPoint,
   mistakes: [
+    { slip: 'drop-for-voltage', make: (_input, answer) => number(figureOf(answer, 'voltageDrop')) },
+    { slip: 'voltage-for-drop', of: 'voltageDrop', make: (_input, answer) => number(figureOf(answer, 'loadVoltage')) },
     {
       slip: 'unstable-root',
       make: ({ supplyVoltage, load }, answer) =>
@@ -73,6 +75,7 @@ const mostPowerAsked: Asked<'mostPower'> = {
     maximumLoadPower: mostOf(input.supplyVoltage, input.resistance),
   }),
   mistakes: [
+    { slip: 'drop-for-voltage', of: 'loadVoltage', make: (_input, answer) => number(figureOf(answer, 'voltageDrop')) },
     {
       slip: 'unstable-root',
       of: 'loadVoltage',
@@ -102,6 +105,8 @@ const voltageDropAsked: Asked<'voltageDrop'> = {
   },
   answer: voltageDrop,
   mistakes: [
+    { slip: 'voltage-for-drop', make: (_input, answer) => number(figureOf(answer, 'loadVoltage')) },
+    { slip: 'drop-for-voltage', of: 'loadVoltage', make: (_input, answer) => number(figureOf(answer, 'voltageDrop')) },
     {
       slip: 'unstable-root',
       make: ({ load }, answer) => (load.power === undefined ? undefined : number(figureOf(answer, 'loadVoltage'))),

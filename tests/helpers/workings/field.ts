@@ -135,6 +135,11 @@ const pairUnbalanceAsked: Asked<'pairUnbalance'> = {
         (number(figureOf(answer, 'operating.loadPower')) ?? 0) / (number(figureOf(answer, 'pseVoltage')) ?? Number.NaN),
     },
     {
+      slip: 'drop-for-voltage',
+      of: 'operating.loadVoltage',
+      make: (_input, answer) => number(figureOf(answer, 'operating.voltageDrop')),
+    },
+    {
       slip: 'unstable-root',
       of: 'operating.loadVoltage',
       make: (_input, answer) => (number(figureOf(answer, 'pseVoltage')) ?? 0) - (number(figureOf(answer, 'operating.loadVoltage')) ?? 0),
@@ -164,7 +169,7 @@ const loadedVoltageAsked: Asked<'loadedVoltage'> = {
   },
   answer: loadedVoltage,
   mistakes: [
-    { slip: 'power-at-wrong-end', of: 'loadPower.value', make: ({ openVoltage, current }) => openVoltage * current },
+    { slip: 'open-for-loaded', of: 'loadPower.value', make: ({ openVoltage, current }) => openVoltage * current },
     {
       slip: 'load-for-line',
       of: 'resistance.value',
@@ -235,7 +240,10 @@ function longest(input: FromMeasurementInput, other: Partial<FromMeasurementInpu
 
 const fromMeasurementAsked: Asked<'fromMeasurement'> = {
   question: readingsOf,
-  answer: fromMeasurement,
+  answer: (input) => {
+    const answer = fromMeasurement(input);
+    return { ...answer, feasible: input.cable === undefined || answer.lengths[0]?.length !== undefined };
+  },
   mistakes: [
     {
       slip: 'leads-left-in',
@@ -248,7 +256,7 @@ const fromMeasurementAsked: Asked<'fromMeasurement'> = {
       make: (input) => longest(input, { leadResistance: 0 }),
     },
     {
-      slip: 'cold-resistance',
+      slip: 'reading-not-at-20',
       of: 'loops.at20.pairLoop.value',
       make: (_input, answer) => number(figureOf(answer, 'loops.measured.pairLoop.value')),
     },

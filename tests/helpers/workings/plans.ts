@@ -117,6 +117,25 @@ const maximumRunAsked: Asked<'maximumRun'> = {
         return shortest(maximumRun(input).limits, ({ resistance = Number.NaN }) => (resistance - joints) / perMetre);
       },
     },
+    {
+      slip: 'cabling-rule-left-out',
+      make: (input) => {
+        if ('load' in input || input.cabling === 'none') return undefined;
+        const lengths = maximumRun(input).limits.flatMap(({ resistance, length }) => (resistance === undefined ? [] : (length ?? [])));
+        return Math.min(...lengths);
+      },
+    },
+    {
+      slip: 'nominal-for-maximum',
+      make: (input) => {
+        if (!('load' in input)) return undefined;
+        const [out, back] = [input.conductor ?? input.out, input.conductor ?? input.back];
+        if (out.basis !== 'nominal' || back.basis !== 'nominal') return undefined;
+        const perMetre = resistancePerMetre(out, input.temperature) + resistancePerMetre(back, input.temperature);
+        const joints = 2 * (input.connections ?? 0) * (input.connectionResistance ?? 0);
+        return shortest(maximumRun(input).limits, ({ resistance = Number.NaN }) => (resistance - joints) / perMetre);
+      },
+    },
     { slip: 'pair-loop-for-pairset', make: (input) => ofLoops(input, () => 2) },
     { slip: 'pairset-for-pair-loop', make: (input) => ofLoops(input, (loop) => FACTOR[loop === 'pairLoop' ? 'twoPair' : loop]) },
     {

@@ -52,6 +52,11 @@ const powerAtPdAsked: Asked<'powerAtPd'> = {
       },
     },
     {
+      slip: 'drop-for-voltage',
+      of: 'operating.loadVoltage',
+      make: (_input, answer) => number(figureOf(answer, 'operating.voltageDrop')),
+    },
+    {
       slip: 'unstable-root',
       of: 'operating.loadVoltage',
       make: (_input, answer) => (number(figureOf(answer, 'pseVoltage')) ?? 0) - (number(figureOf(answer, 'operating.loadVoltage')) ?? 0),

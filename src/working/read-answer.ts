@@ -63,7 +63,7 @@ export function readAnswer(answer: number | string, unit: WorkingUnit): ReadAnsw
   const { mantissa, rest: spelt } = partsOf(answer, unit);
   const { rest, times } = unitOf(spelt);
   if (!Number.isFinite(Number(mantissa))) throw new InputError('range', 'answer', 'a finite number', answer);
-  if (rest === '' || bare(rest) === bare(unit)) return withTolerance(Number(mantissa) + 0, mantissa, 1);
+  if (rest === '' || (times === 1 && bare(rest) === bare(unit))) return withTolerance(Number(mantissa) + 0, mantissa, 1);
   if (unit === '1' && /^(?:%|per ?cent|pct)$/.test(rest)) return withTolerance(Number(mantissa) / 100 + 0, mantissa, 0.01);
   const quantity = QUANTITY[unit];
   if (quantity === undefined)

@@ -120,7 +120,7 @@ function reviewed(
   const word = wordOf(answer);
   if (word !== undefined) {
     // Any figure will do only where nothing bounds it.
-    if (!exists && (word === 'no' || no?.startsWith('nothing bounds') === true))
+    if (!exists && (word === 'no' || no?.includes('nothing bounds') === true))
       return { verdict: 'right', expected, slips: [], message: `Right: ${no}.` };
     if (!exists) return wrongNo(no, expected, underNought);
     const check = firstOf();

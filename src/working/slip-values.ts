@@ -32,6 +32,9 @@ const OF_ANSWER: readonly (readonly [slip: SlipName, factor: number, holds: (of:
   ['feet-in-answer', 1 / 0.3048, ({ unit }) => unit === 'm'],
 ];
 
+/** On any sheet that reckons from 20 °C: the commonest slip there. */
+const OF_ANY_SHEET: readonly SheetSlip[] = [{ slip: 'twenty-left-out', givens: { T_ref: '0 * T_ref' } }];
+
 /** The least, or the greatest, of figures as they stand. */
 const LEAST = /^(?:min|max)\([^()]*\)$/;
 
@@ -50,7 +53,7 @@ export function slipValues<Input>(sheet: Sheet<Input>, reading: Reading): SlipVa
   };
   let meant: readonly { readonly slip: SlipName; readonly change: SheetChange }[] | undefined;
   const changes = (): NonNullable<typeof meant> => {
-    meant ??= [...sheet.slips, ...slipsOfUnits(workedOut())]
+    meant ??= [...sheet.slips, ...OF_ANY_SHEET, ...slipsOfUnits(workedOut())]
       .filter(({ when }) => when === undefined || reading.cases?.includes(when))
       .map(({ slip, givens, steps }) => ({ slip, change: { givens, steps } }))
       .filter(({ change }) => concerns(change, workedOut()));

@@ -248,6 +248,7 @@ const results: readonly SheetStep[] = [
 ];
 
 const slips: readonly SheetSlip[] = [
+  { slip: 'best-for-worst', steps: { U_low: 'U_1', A_low: 'A_1' } },
   { slip: 'middle-for-worst', steps: { U_low: 'U_2', A_low: 'A_2' } },
   // Row 1 is the best, and row 3 the worst: there the most is lost.
   { slip: 'drop-for-voltage', steps: { 'U_#': 'I_# * R_#', U_high: 'I_1 * R_1', U_low: 'I_3 * R_3' } },

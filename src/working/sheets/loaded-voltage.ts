@@ -175,6 +175,10 @@ export const loadedVoltageSheet: Sheet<LoadedVoltageInput> = {
   slips: [
     { slip: 'open-for-loaded', steps: { P: 'V_0 * I' } },
     { slip: 'load-for-line', steps: { R: 'V / I' } },
+    { slip: 'quarter-left-out', steps: { P_max: 'V_0^2 / R' } },
+    { slip: 'lowest-voltage-left-out', when: 'device', steps: { P_left: 'P_max - P' } },
+    { slip: 'load-not-taken-off', when: 'bounded, no device', steps: { P_left: 'P_max' } },
+    { slip: 'load-not-taken-off', when: 'device', steps: { P_left: 'min(P_max, P_low)' } },
   ],
   guard: loadedVoltage,
   read: (input) => {

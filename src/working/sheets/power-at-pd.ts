@@ -132,6 +132,8 @@ export const powerAtPdSheet: Sheet<PowerAtPdInput> = {
     { slip: 'allowed-for-available', when: 'draw of the class', steps: { P_av: 'P' } },
     { slip: 'drop-for-voltage', steps: { V_PD: 'I * R' } },
     { slip: 'unstable-root', steps: { I: '2 * P / (V - sqrt(D))', V_PD: '(V - sqrt(D)) / 2' } },
+    { slip: 'port-current-for-pairset-current', when: FOUR_PAIRS, steps: { I_set: 'I' } },
+    { slip: 'pair-current-for-conductor-current', steps: { I_wire: 'I_set' } },
     { slip: 'pair-loop-for-pairset', steps: { R: '2 * R_w' } },
     { slip: 'pairset-for-four-pair', when: FOUR_PAIRS, steps: { R: 'R_w' } },
     { slip: 'four-pair-for-pairset', when: TWO_PAIRS, steps: { R: 'R_w / 2' } },

@@ -13,7 +13,7 @@ import type { RunLimit } from '../../../src/plan/run-limit.ts';
 import { type BudgetPort, type SwitchBudgetInput, switchBudget } from '../../../src/plan/switch-budget.ts';
 import type { WorkingInputs } from '../../../src/working/index.ts';
 import { logUniform, pick, type Random, uniform, whole } from '../random.ts';
-import { type Asked, again, conductor, poe, temperature } from './kit.ts';
+import { type Asked, again, conductor, figureOf, number, poe, temperature } from './kit.ts';
 
 const FACTOR = { pairLoop: 2, twoPair: 1, fourPair: 0.5 } as const;
 
@@ -223,6 +223,10 @@ const switchBudgetAsked: Asked<'switchBudget'> = {
           return Math.min(stated ?? granted.pdPower, granted.pdPowerLater ?? granted.pdPower);
         });
       },
+    },
+    {
+      slip: 'demand-for-allocated',
+      make: (input, answer) => (switchBudget(input).denied.length > 0 ? number(figureOf(answer, 'demand')) : undefined),
     },
     {
       slip: 'reserve-left-out',

@@ -67,6 +67,10 @@ const boundsAsked: Asked<'bounds'> = {
   answer,
   mistakes: [
     {
+      slip: 'best-for-worst',
+      make: ({ fn }, found) => number(figureOf(found, fn === 'powerAtPd' ? 'fields.available.high' : 'fields.loadVoltage.high')),
+    },
+    {
       slip: 'middle-for-worst',
       make: ({ fn }, found) => number(figureOf(found, fn === 'powerAtPd' ? 'nominal.available' : 'nominal.loadVoltage')),
     },

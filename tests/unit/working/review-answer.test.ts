@@ -266,6 +266,32 @@ describe('any length at all', () => {
 });
 
 describe('the step to look at', () => {
+  test('is the one that is under 0, where that is what says no', () => {
+    const checked = (bundle: number, ambient: number): string | undefined =>
+      reviewAnswer('ampacity', { code: 'NEC 2017', gauge: 24, bundle, ambient }, '0.5 A').check?.symbol;
+    expect([checked(200, 30), checked(20, 70)]).toEqual(['m_N', 'm_T']);
+    const hot = { cable: cable('cat6'), bundle: 100, pairCurrent: 5 } as const;
+    expect(reviewAnswer('bundleRise', { ...hot, installation: 'closed-conduit' }, '30 K').check?.symbol).toBe('b');
+    expect(reviewAnswer('bundleRise', { ...hot, installation: 'open-air' }, '30 K').check?.symbol).toBe('B');
+  });
+
+  test('is none where no figure says no', () => {
+    const review = reviewAnswer('bundleRise', { cable: cable('cat6'), bundle: 9, pairCurrent: 1, installation: 'wound-drum' }, '30 K');
+    expect(review).toMatchObject({ verdict: 'wrong', slips: [] });
+    expect(review.check).toBeUndefined();
+    expect(review.message).toBe('Wrong: a cable left wound on its drum has no steady figure: unwind it before it is powered.');
+  });
+
+  test('is of the row that governs', () => {
+    const input = { supplyVoltage: { low: 22, high: 26 }, resistance: { low: 3.8, high: 4.2 }, load: { power: 10 } };
+    for (const answer of ['19.3 V', '30 V'])
+      expect(reviewAnswer('bounds', { fn: 'operatingPoint', input }, answer).check?.symbol).toBe('D_3');
+    // The drop at the worst end, 2.11 V, is what 19.9 V leaves of 22 V.
+    const { slips, check } = reviewAnswer('bounds', { fn: 'operatingPoint', input }, '2.11 V');
+    expect(slips.map(({ slip }) => slip)).toEqual(['drop-for-voltage', 'unstable-root']);
+    expect(check?.symbol).toBe('U_3');
+  });
+
   test('is one that the result rests on', () => {
     const question = { cable: cable('cat5e'), poeClass: 2, cabling: 'none', maximumResistance: { ohms: 13, loop: 'pairLoop' } } as const;
     // Not the power of the class, which comes first on the page.
@@ -276,6 +302,63 @@ describe('the step to look at', () => {
 
   test('is the figure itself where only the answer went wrong', () => {
     expect(reviewAnswer('operatingPoint', worst, '600', { of: 'current' }).check?.symbol).toBe('I');
+  });
+});
+
+describe('slips that are told apart', () => {
+  const slipsOf = (...asked: Parameters<typeof reviewAnswer>): string[] => reviewAnswer(...asked).slips.map(({ slip }) => slip);
+
+  test('a reading that was not brought to 20 °C is no cold resistance', () => {
+    const reading = { pairs: { '1,2': 14.6 }, leadResistance: 0.5, temperature: 35, scope: 'cable' } as const;
+    expect(slipsOf('fromMeasurement', reading, '14.1 ohm', { of: 'loops.at20.pairLoop.value' })).toEqual(['reading-not-at-20']);
+  });
+
+  test('the open voltage times the current', () => {
+    const readings = { openVoltage: 24, loadedVoltage: 21.6, current: 0.5 };
+    expect(slipsOf('loadedVoltage', readings, '12 W', { of: 'loadPower.value' })).toEqual(['open-for-loaded']);
+  });
+
+  test('a run that is as long as its resistance allows, and longer than a link may be', () => {
+    // (12.5 Ω - 2 · 0.2 Ω) / 0.0938 Ω/m = 129.0 m.
+    const { slips } = reviewAnswer('maximumRun', { cable: cable('cat5e'), poeClass: 4, connections: 2 }, '129.0 m');
+    expect(slips.find(({ slip }) => slip === 'cabling-rule-left-out')?.value).toBeCloseTo(12.1 / 0.0938, 9);
+  });
+
+  test('own tap alone, of powers too', () => {
+    const network = {
+      supplies: [{ at: 'rack', voltage: 24 }],
+      sections: [
+        { from: 'rack', to: 'left', resistance: 2 },
+        { from: 'left', to: 'right', conductor: awg(18), length: 60 },
+      ],
+      taps: [
+        { at: 'left', load: { power: 5 } },
+        { at: 'right', load: { power: 5 } },
+      ],
+    };
+    expect(slipsOf('solveNetwork', network, '23.03 V')).toEqual(['own-tap-only']);
+  });
+
+  test('20 °C that was not subtracted', () => {
+    // 0.08422 Ω/m (1 + 0.00393 · 55).
+    expect(slipsOf('resistancePerMetre', { conductor: awg(24), temperature: 55 }, '102 mohm/m')).toEqual(['twenty-left-out']);
+  });
+});
+
+describe('a figure beside a no', () => {
+  // No length of it has 2 Ω on one pair and 30 Ω on another.
+  const unlike = { pairs: { '1,2': 2, '3,6': 30 }, cable: cable('cat6'), scope: 'permanent-link', connections: 2 } as const;
+
+  test('the answer is no', () => {
+    expect(reviewAnswer('fromMeasurement', unlike, 'no').message).toBe('Right: no length of this cable gives all of these readings.');
+    expect(reviewAnswer('fromMeasurement', unlike, '30 m').verdict).toBe('wrong');
+  });
+
+  test('and what the readings do come to can be asked about', () => {
+    // The highest pair, as a meter sees it.
+    expect(reviewAnswer('fromMeasurement', unlike, '30 ohm', { of: 'loops.at20.pairLoop.value' }).verdict).toBe('right');
+    expect(reviewAnswer('operatingPoint', { ...worst, load: { power: 60 } }, '50 W', { of: 'maximumLoadPower' }).verdict).toBe('right');
+    expect(reviewAnswer('operatingPoint', { ...worst, load: { power: 60 } }, 'no', { of: 'maximumLoadPower' }).verdict).toBe('wrong');
   });
 });
 

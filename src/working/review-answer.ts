@@ -114,7 +114,7 @@ function reviewed(
     throw new InputError('unknown', 'options.of', `one of ${names}`, asked);
   }
   const firstOf = (): WorkingStep => {
-    const under = slips.under(expected.symbol);
+    const under = slips.under(expected.symbol, true);
     return steps.find(({ symbol }) => under.has(symbol)) as WorkingStep;
   };
   const word = wordOf(answer);
@@ -147,7 +147,7 @@ function reviewed(
   };
   consider(slips.of(expected));
   if (found.length === 0 && tolerance <= OF_THREE_FIGURES * Math.abs(value)) consider(slips.rounded(expected));
-  const check = checkFirst(found[0], steps, expected, slips.under(expected.symbol)) ?? firstOf();
+  const check = checkFirst(found[0], steps, expected, slips) ?? firstOf();
   const fits = found.map(({ slip, value: gives }) => ({
     slip,
     says: SLIP_WORDS[slip],
@@ -180,17 +180,21 @@ function wrongNo(no: string | undefined, expected: WorkingResult, check: Working
   return { verdict: 'wrong', expected, slips: [], check, message: `${message} Check first: ${check.meaning}.` };
 }
 
-/** The first step that a slip went wrong at, or that a wrong given enters, of those that the result rests on. */
+/** The first step that a slip went wrong at, or that a wrong given enters, of those that the result rests on: of the one that governs, if it can be. */
 function checkFirst(
   slipped: Slipped | undefined,
   steps: readonly WorkingStep[],
   expected: WorkingResult,
-  under: ReadonlySet<string>,
+  slips: SlipValues,
 ): WorkingStep | undefined {
   if (slipped === undefined) return undefined;
   const { at } = slipped;
   const own = steps.find(({ symbol }) => symbol === expected.symbol);
-  return steps.find(({ symbol }) => at.has(symbol) && under.has(symbol)) ?? own;
+  const among = (governing: boolean): WorkingStep | undefined => {
+    const under = slips.under(expected.symbol, governing);
+    return steps.find(({ symbol }) => at.has(symbol) && under.has(symbol));
+  };
+  return among(true) ?? among(false) ?? own;
 }
 
 function messageOf(found: readonly FoundSlip[], check: WorkingStep): string {

@@ -18,8 +18,8 @@ export interface SlipValues {
   readonly of: (expected: WorkingResult) => readonly Slipped[];
   /** Every step that this result rests on, rounded to two and to three figures. */
   readonly rounded: (expected: WorkingResult) => Iterable<Slipped>;
-  /** The symbols of the steps that a symbol rests on, itself among them; of a least, or a greatest, only those of the one that governs. */
-  readonly under: (symbol: string) => ReadonlySet<string>;
+  /** The symbols of the steps that a symbol rests on, itself among them; `governing`: of a least, or a greatest, only of the one that governs. */
+  readonly under: (symbol: string, governing: boolean) => ReadonlySet<string>;
 }
 
 /** Slips of the answer alone, by what the right one is taken. */
@@ -86,7 +86,7 @@ export function slipValues<Input>(sheet: Sheet<Input>, reading: Reading): SlipVa
         }
       }
     },
-    under: (symbol) => symbolsUnder(workedOut(), symbol, true),
+    under: (symbol, governing) => symbolsUnder(workedOut(), symbol, governing),
   };
 }
 

@@ -2,10 +2,10 @@
 import { requireObject } from '../quantity/guards.ts';
 import { InputError } from '../quantity/input-error.ts';
 import { evaluateSheet } from './evaluate-sheet.ts';
-import { shownFigure } from './figures.ts';
+import { isRounded, shownFigure } from './figures.ts';
 import { readAnswer, wordOf } from './read-answer.ts';
 import type { WorkingInputs, WorkingName } from './sheets.ts';
-import { workingOf } from './show-working.ts';
+import { resultOf, workingOf } from './show-working.ts';
 import { type Slipped, type SlipValues, slipValues } from './slip-values.ts';
 import { SLIP_WORDS, type SlipName } from './slip-words.ts';
 import type { Working, WorkingResult, WorkingStep } from './working.ts';
@@ -23,7 +23,7 @@ export interface FoundSlip {
 
 /** Which figure was asked for. */
 export interface ReviewOptions {
-  /** What the core function calls it, as in `results` of the working; the result of the working if absent. */
+  /** What the core function calls it, as in `results` of the working, or the symbol of a step; the result of the working if absent. */
   readonly of?: string | undefined;
 }
 
@@ -53,15 +53,15 @@ export interface AnswerReview {
  * Looks at an answer: right within the figures it gives, or wrong, and if a well-known slip gives just that figure, which.
  *
  * Each slip is the sheet itself with the wrong formula in place, worked through for this input. Where two slips give the same
- * figure both are named; a step that was rounded on the way is named only where no other slip fits and the answer has three figures
- * or more; where none fits, nothing is claimed. A slip, too, must be within a tenth of the answer. Where the physics says no, the right answer is the word no.
+ * figure both are named; a step that was rounded on the way is named only where no other slip fits and the answer has three
+ * figures or more; where none fits, nothing is claimed. A slip, too, must be within a tenth of the answer. Where the physics says
+ * no, the right answer is the word no.
  *
  * @param name - The calculation, as for {@link showWorking}.
  * @param input - Its input.
  * @param answer - A number in the unit of the result, or text with a unit, such as `8.4 ohm`, or the word no (or any, of what
- *   nothing bounds). The figures written are those that count: 8.4 is right from 8.35 to 8.45, and 8 from 7.5 to 8.5 if that is
- *   within a tenth of it. A decimal comma, parted thousands
- *   and powers of ten are read; a comma that may be either is refused.
+ *   nothing bounds). The figures written are those that count: 8.4 is right from 8.35 to 8.45, and 8 from 7.5 to 8.5 if that is within a tenth of it. A decimal
+ *   comma, parted thousands and powers of ten are read; a comma that may be either is refused.
  * @param options - Which of the results was asked for, if not the last.
  * @returns The verdict, the slips that fit, and the step to check first.
  * @throws {@link InputError} As {@link showWorking}, if the answer is no number of that kind, or there is no such result.
@@ -105,12 +105,13 @@ function reviewed(
 ): AnswerReview {
   requireObject(options, 'options', 'an object with of');
   const asked = options.of;
-  const named = asked === undefined ? undefined : results.find(({ core }) => core === asked);
+  const step = steps.find(({ symbol }) => symbol === asked);
+  const named = results.find(({ core }) => core !== undefined && core === asked) ?? (step === undefined ? undefined : resultOf(step));
   // What a working comes to before, or in spite of, its no can be asked about as well.
   const exists = feasible || named !== undefined;
   const expected = named ?? (asked === undefined || !feasible ? result : undefined);
   if (expected === undefined) {
-    const names = results.map(({ core }) => `'${core}'`).join(', ');
+    const names = [...results.map(({ core }) => core), ...steps.map(({ symbol }) => symbol)].map((name) => `'${name}'`).join(', ');
     throw new InputError('unknown', 'options.of', `one of ${names}`, asked);
   }
   const firstOf = (): WorkingStep => {
@@ -139,7 +140,12 @@ function reviewed(
     return { ...common, verdict: 'wrong', slips: [], message: tooFew(value, tolerance, expected.unit) };
   }
   if (agrees(expected.value)) {
-    return { ...common, verdict: 'right', slips: [], message: `Right: ${expected.symbol} = ${expected.shown}.` };
+    return {
+      ...common,
+      verdict: 'right',
+      slips: [],
+      message: `Right: ${expected.symbol} ${isRounded(expected.value, false) ? '≈' : '='} ${expected.shown}.`,
+    };
   }
   const found: Slipped[] = [];
   const consider = (list: Iterable<Slipped>): void => {

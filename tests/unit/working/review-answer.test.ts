@@ -406,6 +406,12 @@ describe('no answer at all', () => {
     expectInputError(() => reviewAnswer('operatingPoint', worst, '0.15 V', { of: 'dropFraction' }), 'answer', 'unreadable');
   });
 
+  test('a step by its symbol is a figure that may be asked for', () => {
+    const line = { supplyVoltage: 24, resistance: 4, load: { power: 30 } };
+    expect(reviewAnswer('mostPower', line, '4.22 A', { of: 'I_2' }).verdict).toBe('right');
+    expect(reviewAnswer('mostPower', line, '1.78 A', { of: 'I_2' }).verdict).toBe('wrong');
+  });
+
   test('a result that the calculation does not have', () => {
     expect(expectInputError(() => reviewAnswer('operatingPoint', worst, 1, { of: 'colour' }), 'options.of', 'unknown').expected).toContain(
       "'loadVoltage'",

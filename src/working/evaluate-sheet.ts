@@ -1,40 +1,9 @@
 /** A sheet worked through: rows written out, slips put in where they are asked for, every step evaluated with units. @module */
-import type { SourceKey } from '../sources/sources.ts';
 import { evaluateTo, type Formula, formulaOf, type Measured, measured } from './formula.ts';
 import { givensOf, linesOf, writtenOut } from './lines.ts';
-import type { Figures, Reading, ReadingPasses, ReadingRow, Sheet, SheetGiven, SheetNo, SheetStep } from './sheet.ts';
+import type { Figures, Reading, ReadingRow, Sheet, SheetNo, SheetStep } from './sheet.ts';
+import type { Worked, WorkedGiven, WorkedStep } from './worked.ts';
 import type { WorkingUnit } from './working-unit.ts';
-
-/** A given as it stands on the page. */
-export interface WorkedGiven extends Omit<SheetGiven, 'source'> {
-  readonly source?: SourceKey;
-  readonly value: number;
-  /** The symbol on the sheet, before rows were numbered. */
-  readonly template: string;
-  /** Of a list: the number and the label of its row. */
-  readonly number?: number;
-  readonly label?: string;
-}
-
-/** A step as it stands on the page. */
-export interface WorkedStep extends Omit<SheetStep, 'source'> {
-  readonly source: SourceKey;
-  readonly value: number;
-  readonly template: string;
-  readonly parsed: Formula;
-  /** Of a list: the number and the label of its row. */
-  readonly number?: number;
-  readonly label?: string;
-}
-
-/** A sheet worked through to its result, or to its no. */
-export interface Worked {
-  readonly givens: readonly WorkedGiven[];
-  readonly steps: readonly WorkedStep[];
-  readonly passes?: ReadingPasses;
-  /** The words of a physical no; the last step then explains it. */
-  readonly no?: string;
-}
 
 /** What is done otherwise than on the sheet. */
 export interface SheetChange {
@@ -91,6 +60,7 @@ function work<Input>(sheet: Sheet<Input>, read: Reading, change: SheetChange, kn
   const givens = sheet.find === undefined ? stated : [...stated, ...given(givensOf(sheet, reading, true), base)];
 
   const steps: WorkedStep[] = [];
+  let noAt: string | undefined;
   const run = (
     list: readonly SheetStep[],
     missed?: { readonly each: string | undefined; readonly row: ReadingRow | undefined },
@@ -120,18 +90,27 @@ function work<Input>(sheet: Sheet<Input>, read: Reading, change: SheetChange, kn
       if (value !== before?.value) moved.add(step.symbol);
       steps.push({ ...step, formula, parsed, value });
       scope[step.symbol] = measured(value, item.unit);
-      if (item.no !== undefined && value < 0 && change.heedless !== true) return endIn(item.no, item.each, row);
+      if (item.no !== undefined && value < 0 && change.heedless !== true) {
+        noAt = step.symbol;
+        return endIn(item.no, item.each, row);
+      }
     }
     return undefined;
   };
   const endIn = (no: SheetNo, each: string | undefined, row: ReadingRow | undefined): string => {
     run(no.steps, { each, row });
-    return no.says.replaceAll('@', row?.label ?? '');
+    return no.says.replaceAll('@', () => row?.label ?? '');
   };
   const no = run(sheet.steps);
   const why = no ?? reading.no;
   const { passes } = reading;
-  const worked = { givens, steps, ...(passes === undefined ? {} : { passes }), ...(why === undefined ? {} : { no: why }) };
+  const worked = {
+    givens,
+    steps,
+    ...(passes === undefined ? {} : { passes }),
+    ...(why === undefined ? {} : { no: why }),
+    ...(noAt === undefined ? {} : { noAt }),
+  };
   return { worked, reading, stated, scope, steps: new Map(steps.map((step) => [step.symbol, step])) };
 }
 

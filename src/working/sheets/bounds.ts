@@ -1,23 +1,15 @@
 /** What a load gets when its line is only known between limits: the same steps at the best ends, the middle and the worst. @module */
 import type { RunResistance } from '../../cable/run-resistance.ts';
-import { type OperatingPointInput, operatingPoint } from '../../circuit/operating-point.ts';
-import { type VoltageDropInput, voltageDrop } from '../../circuit/voltage-drop.ts';
-import { type PowerAtPdInput, powerAtPd } from '../../ethernet/power-at-pd.ts';
+import { operatingPoint } from '../../circuit/operating-point.ts';
+import { voltageDrop } from '../../circuit/voltage-drop.ts';
+import { powerAtPd } from '../../ethernet/power-at-pd.ts';
 import { bounds } from '../../plan/bounds/bounds.ts';
-import type { Ranged } from '../../plan/bounds/ranges.ts';
 import { requireObject, requireOneOf } from '../../quantity/guards.ts';
 import { InputError } from '../../quantity/input-error.ts';
 import type { Sheet, SheetGiven, SheetNo, SheetSlip, SheetStep } from '../sheet.ts';
-import { METRES, POWERED, readBounds } from './bounds-reading.ts';
+import { type BoundsWorkingInput, METRES, POWERED, readBounds } from './bounds-reading.ts';
 import { CURRENT, POWER, RESISTANCE } from './point-steps.ts';
 import { circuitKeys, poweredKeys, twentyGiven } from './shared.ts';
-
-/** The arguments of `bounds` in one object, the function by its name. */
-export type BoundsWorkingInput =
-  | { readonly fn: 'operatingPoint'; readonly input: Ranged<OperatingPointInput> }
-  /** Out and back alike. */
-  | { readonly fn: 'voltageDrop'; readonly input: Ranged<VoltageDropInput> }
-  | { readonly fn: 'powerAtPd'; readonly input: Ranged<PowerAtPdInput> };
 
 const given = (figure: Omit<SheetGiven, 'each'>): SheetGiven => ({ ...figure, each: 'end' });
 const step = (figure: Omit<SheetStep, 'each'>): SheetStep => ({ ...figure, each: 'end' });
@@ -232,7 +224,7 @@ const results: readonly SheetStep[] = [
     unit: 'V',
     latex: 'U_{\\mathrm{low}}',
     source: 'bounds-by-ends',
-    core: 'fields.operating.loadVoltage.low',
+    core: "fields['operating.loadVoltage'].low",
     when: POWERED,
   },
   {
@@ -248,8 +240,16 @@ const results: readonly SheetStep[] = [
 ];
 
 const slips: readonly SheetSlip[] = [
+  { slip: 'best-for-worst', steps: { U_low: 'U_1', A_low: 'A_1' } },
   { slip: 'middle-for-worst', steps: { U_low: 'U_2', A_low: 'A_2' } },
-  { slip: 'unstable-root', when: POWER, steps: { 'U_#': '(V_# - sqrt(D_#)) / 2' } },
+  // Row 1 is the best, and row 3 the worst: there the most is lost.
+  { slip: 'drop-for-voltage', steps: { 'U_#': 'I_# * R_#', U_high: 'I_1 * R_1', U_low: 'I_3 * R_3' } },
+  { slip: 'voltage-for-drop', steps: { 'd_#': 'V_# - I_# * R_#' } },
+  {
+    slip: 'unstable-root',
+    when: POWER,
+    steps: { 'U_#': '(V_# - sqrt(D_#)) / 2', U_high: '(V_1 - sqrt(D_1)) / 2', U_low: '(V_3 - sqrt(D_3)) / 2' },
+  },
   { slip: 'power-at-wrong-end', when: POWER, steps: { 'U_#': 'V_# - P_# / V_# * R_#' } },
   { slip: 'one-way-length', when: METRES, givens: { 'L_#': 'L_# / 2' } },
   { slip: 'cold-resistance', when: METRES, givens: { 'T_#': 'T_ref' } },
@@ -287,6 +287,7 @@ export const boundsSheet: Sheet<BoundsWorkingInput> = {
     requireObject(working, 'input', 'an object with fn and input');
     const { fn, input } = working;
     requireOneOf(fn, ['operatingPoint', 'voltageDrop', 'powerAtPd'], 'fn');
+    requireObject(input, 'input', 'the input of that function');
     if (fn === 'operatingPoint') return bounds(operatingPoint, input);
     if (fn === 'powerAtPd') {
       const { resistance } = input as { resistance?: RunResistance };

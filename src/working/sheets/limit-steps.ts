@@ -146,7 +146,7 @@ export const dropAsVoltageSteps: readonly SheetStep[] = [
 /** A most current as the voltage under which a power draws more. */
 export const ampacityAsVoltageStep: SheetStep = {
   ...lowest,
-  meaning: '@: voltage at the device under which it draws more',
+  meaning: '@: voltage at the device under which the device draws more',
   formula: 'P / Iz_#',
   when: AMPACITY,
 };

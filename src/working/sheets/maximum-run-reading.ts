@@ -1,5 +1,6 @@
 /** A run, or a line, whose length is asked for, as the figures and the limits of its sheet. @module */
 import type { Segment } from '../../cable/run-resistance.ts';
+import { legsOf } from '../../circuit/voltage-drop.ts';
 import { CABLING_RULES } from '../../plan/cabling-rules.ts';
 import { copperFraction } from '../../plan/material-check.ts';
 import type { MaximumPoweredRunInput } from '../../plan/maximum-powered-run.ts';
@@ -84,7 +85,15 @@ export function readTwoWire(input: TwoWireCircuit | UnequalTwoWireCircuit): Read
   const line = legReading(input);
   return {
     values: { ...loaded.values, V: supply.low, V_hi: supply.high, T: input.temperature ?? 20, T_ref: 20, ...joints.values },
-    cases: [TWO_WIRE, kind, ...line.cases, ...cases, ...joints.cases, ...(limit.length === 0 ? [] : ['bounded'])],
+    cases: [
+      TWO_WIRE,
+      kind,
+      ...line.cases,
+      ...cases,
+      ...joints.cases,
+      ...(legsOf(input).every(({ basis }) => basis === 'nominal') ? ['usual conductors stated'] : []),
+      ...(limit.length === 0 ? [] : ['bounded']),
+    ],
     rows: { fixed, limit, ...line.rows },
     assumptions: [...temperatureAssumption(input.temperature), ...jointAssumptions(input)],
     ...(limit.length === 0 ? { no: UNBOUNDED } : {}),

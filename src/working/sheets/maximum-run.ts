@@ -146,6 +146,10 @@ export const maximumRunSheet: Sheet<MaximumRunInput> = {
     // With more draw the power of the port would bound the run as well, and leave none of it.
     { slip: 'class-power-for-pd-power', when: 'light draw', givens: { P: 'P_lim' } },
     { slip: 'connections-left-out', when: 'connections', givens: { n: '0' } },
+    // So long that no rule of cabling governs.
+    { slip: 'cabling-rule-left-out', givens: { 'a_#': '1000 * a_#' } },
+    // The thinnest of a gauge has 2 % more than the usual one.
+    { slip: 'nominal-for-maximum', when: 'usual conductors stated', givens: { 'rl20_#': 'rl20_# / 1.02' } },
   ],
   guard: maximumRun,
   read: (input) => (isPowered<MaximumPoweredRunInput, Line>(input) ? readPowered(input) : readTwoWire(input)),

@@ -58,7 +58,7 @@ export function readNetwork(input: NetworkInput): Reading {
   const onwards = (name: string): string => {
     const below = tree.branches.flatMap(({ from }, index) => (from === name ? [` + Is_${index + 1}`] : []));
     const round = tree.rings.flatMap(({ from, to }, index) =>
-      from === to ? [] : from === name ? [` + Ix_${index + 1}`] : to === name ? [` - Ix_${index + 1}`] : [],
+      from === name ? [` + Ix_${index + 1}`] : to === name ? [` - Ix_${index + 1}`] : [],
     );
     return [...below, ...round].join('');
   };
@@ -86,6 +86,7 @@ export function readNetwork(input: NetworkInput): Reading {
       values: { ...values, ...own.values },
       cases: [...cases, ...own.cases],
       links: {
+        end: to,
         drawn: own.drawn,
         // Against the order of the input the core has the other sign; in a ring not every digit is the same.
         ...(asDrawn && tree.rings.length === 0 ? { current: `currents[${section}]` } : {}),
@@ -113,14 +114,11 @@ export function readNetwork(input: NetworkInput): Reading {
     ...sectionFigures(sections[section] as NetworkSection, 'x'),
     links: { a: symbolOf(from), b: symbolOf(to) },
   }));
-  const zero = ringRows.findIndex(({ values }) => values['Rx_#'] === 0);
+  const zero = tree.rings.findIndex(({ section }) => ohmsOf(sections[section] as NetworkSection) === 0);
   if (zero >= 0) {
-    throw new InputError(
-      'conflict',
-      `sections[${tree.rings[zero]?.section}].resistance`,
-      'more than 0 Ω: nothing decides what a bare section in a ring carries',
-      0,
-    );
+    const index = tree.rings[zero]?.section as number;
+    const of = sections[index]?.conductor === undefined ? 'resistance' : 'length';
+    throw new InputError('conflict', `sections[${index}].${of}`, 'more than 0: nothing decides what a bare section in a ring carries', 0);
   }
   const byLength = sections.some(({ conductor }) => conductor !== undefined);
   const only = (kind: Kind): boolean => usual === kind && others.length === 0;
@@ -131,6 +129,7 @@ export function readNetwork(input: NetworkInput): Reading {
       ...(byLength ? ['by length'] : []),
       ...(only('power') && tree.supplies.every(({ at }) => !anyTap(at)) && tree.supplies.length === 1 ? ['powers from one supply'] : []),
       ...(only('current') && tree.rings.length === 0 ? ['currents in a tree'] : []),
+      ...(only('power') && tree.rings.length === 0 ? ['powers in a tree'] : []),
     ],
     rows: {
       supply: supplyRows,
@@ -190,9 +189,9 @@ export function findVoltages(reading: Reading): Reading {
   const last = passes.at(-1);
   const shown =
     passes.length <= SHOWN + 1 ? [...passes.entries()] : [...passes.entries()].filter(([at]) => at < SHOWN || at === passes.length - 1);
-  const columns = outward.map(({ label, number }) => ({
+  const columns = outward.map(({ links, number }) => ({
     symbol: `W_${number}`,
-    meaning: `voltage at ${label.slice(label.lastIndexOf(' to ') + 4)}`,
+    meaning: `voltage at ${links?.['end'] ?? ''}`,
     unit: 'V' as const,
     latex: `W_{${number}}`,
   }));
@@ -211,7 +210,7 @@ export function findVoltages(reading: Reading): Reading {
     const shape = cases.includes('tree') ? 'carried by a tree' : 'carried by rings';
     return {
       ...withPasses,
-      cases: [...cases, 'carried', shape, outward.length === 0 ? 'supplies alone' : 'branches'],
+      cases: [...cases, 'carried', shape, ...(outward.length === 0 ? ['supplies alone'] : ['branches', `branches, ${shape}`])],
       rows: { ...reading.rows, inward: inward.map(found) },
     };
   }

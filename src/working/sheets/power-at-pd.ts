@@ -1,6 +1,7 @@
 /** What arrives at a powered device over Ethernet. @module */
 import { appliedLimits, loopThatPowerSees, type PowerAtPdInput, powerAtPd } from '../../ethernet/power-at-pd.ts';
 import type { Reading, Sheet } from '../sheet.ts';
+import { wireOfRun } from './even-run.ts';
 import { currentStep, discriminantStep } from './point-steps.ts';
 import { FOUR_PAIRS, poweredKeys, TWO_PAIRS } from './shared.ts';
 
@@ -130,7 +131,10 @@ export const powerAtPdSheet: Sheet<PowerAtPdInput> = {
     { slip: 'class-power-for-pd-power', givens: { P: 'P_PSE' } },
     { slip: 'class-power-for-pd-power', steps: { P_av: 'P_PSE' } },
     { slip: 'allowed-for-available', when: 'draw of the class', steps: { P_av: 'P' } },
+    { slip: 'drop-for-voltage', steps: { V_PD: 'I * R' } },
     { slip: 'unstable-root', steps: { I: '2 * P / (V - sqrt(D))', V_PD: '(V - sqrt(D)) / 2' } },
+    { slip: 'port-current-for-pairset-current', when: FOUR_PAIRS, steps: { I_set: 'I' } },
+    { slip: 'pair-current-for-conductor-current', steps: { I_wire: 'I_set' } },
     { slip: 'pair-loop-for-pairset', steps: { R: '2 * R_w' } },
     { slip: 'pairset-for-four-pair', when: FOUR_PAIRS, steps: { R: 'R_w' } },
     { slip: 'four-pair-for-pairset', when: TWO_PAIRS, steps: { R: 'R_w / 2' } },
@@ -143,18 +147,19 @@ function readPowerAtPd(input: PowerAtPdInput): Reading {
   const limits = appliedLimits(input);
   const { pseVoltage: V = limits.pseVoltageMin, pdPower: P = limits.pdPower, resistance } = input;
   const R = loopThatPowerSees(resistance, limits.pairs);
+  const wire = wireOfRun(resistance, limits.pairs);
   return {
     values: {
       P_PSE: limits.psePower,
       P,
       V,
       m: limits.pairs / 2,
-      ...(typeof resistance === 'object' ? { R_w: resistance.twoPair } : { R }),
+      ...(wire === undefined ? { R } : { R_w: wire }),
     },
     cases: [
       input.pdPower === undefined ? 'draw of the class' : 'draw stated',
       input.pseVoltage === undefined ? 'voltage of the type' : 'voltage stated',
-      typeof resistance === 'object' ? 'run' : 'loop',
+      wire === undefined ? 'loop' : 'run',
       limits.pairs === 4 ? FOUR_PAIRS : TWO_PAIRS,
       // Beyond half the supply voltage more current brings less power: the line bites before the class does.
       2 * limits.psePower * R > V * V ? 'collapse bites' : 'class bites',

@@ -3,6 +3,7 @@ import { appliedLimits, loopThatPowerSees } from '../../ethernet/power-at-pd.ts'
 import { type PsePowerForInput, psePowerFor } from '../../ethernet/pse-power-for.ts';
 import { portVoltageRange } from '../../ethernet/pse-voltage.ts';
 import type { Reading, Sheet } from '../sheet.ts';
+import { wireOfRun } from './even-run.ts';
 import { currentStep, discriminantStep } from './point-steps.ts';
 import { FOUR_PAIRS, poweredKeys, TWO_PAIRS } from './shared.ts';
 
@@ -125,6 +126,10 @@ export const psePowerForSheet: Sheet<PsePowerForInput> = {
     { slip: 'pse-power-over-pd-voltage', steps: { I: 'P_class / ((V + sqrt(D)) / 2)' } },
     { slip: 'class-power-for-pd-power', givens: { P: 'P_class' } },
     { slip: 'unstable-root', steps: { I: '2 * P / (V - sqrt(D))' } },
+    { slip: 'run-loss-left-out', steps: { P_PSE: 'P' } },
+    { slip: 'class-power-for-sourced-power', steps: { P_PSE: 'P_class' } },
+    { slip: 'port-current-for-pairset-current', when: FOUR_PAIRS, steps: { I_set: 'I' } },
+    { slip: 'pair-current-for-conductor-current', steps: { I_wire: 'I_set' } },
     { slip: 'pair-loop-for-pairset', steps: { R: '2 * R_w' } },
     { slip: 'pairset-for-four-pair', when: FOUR_PAIRS, steps: { R: 'R_w' } },
     { slip: 'four-pair-for-pairset', when: TWO_PAIRS, steps: { R: 'R_w / 2' } },
@@ -136,20 +141,21 @@ export const psePowerForSheet: Sheet<PsePowerForInput> = {
 function readPsePower(input: PsePowerForInput): Reading {
   const limits = appliedLimits(input);
   const { pdPower: P = limits.pdPower, resistance } = input;
+  const wire = wireOfRun(resistance, limits.pairs);
   return {
     values: {
       P,
       V: portVoltageRange(input.pseVoltage ?? limits.pseVoltageMin).low,
       m: limits.pairs / 2,
       P_class: limits.psePower,
-      ...(typeof resistance === 'object'
-        ? { R_w: resistance.twoPair }
-        : { R: resistance === undefined ? limits.channelResistance : loopThatPowerSees(resistance, limits.pairs) }),
+      ...(wire === undefined
+        ? { R: resistance === undefined ? limits.channelResistance : loopThatPowerSees(resistance, limits.pairs) }
+        : { R_w: wire }),
     },
     cases: [
       input.pdPower === undefined ? 'draw of the class' : 'draw stated',
       input.pseVoltage === undefined ? 'voltage of the type' : 'voltage stated',
-      typeof resistance === 'object' ? 'run' : resistance === undefined ? 'worst channel' : 'loop',
+      wire !== undefined ? 'run' : resistance === undefined ? 'worst channel' : 'loop',
       limits.pairs === 4 ? FOUR_PAIRS : TWO_PAIRS,
     ],
     assumptions:

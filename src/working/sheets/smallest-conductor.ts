@@ -191,7 +191,8 @@ export const smallestConductorSheet: Sheet<SmallestConductorInput> = {
   ],
   tables: [{ title: 'The candidates, thinnest first', row: 'candidate', lists: ['candidate'] }],
   assumptions: [`Direct current, steady state. Every conductor ${AT_MOST}; the device at the load stated.`],
-  validity: 'Thinnest means most resistance. What a conductor may carry, and what it must be for its place, is not looked at.',
+  validity:
+    'Thinnest means most resistance. A stated ampacity is held against the current, whichever conductor it is; what each may carry, and what it must be for its place, is not looked at.',
   cautions: [
     'Ampacity, the protective device and the insulation are for the local code and a licensed practitioner: they may ask for a thicker one.',
   ],

@@ -13,6 +13,8 @@ export interface Formula {
   readonly code: EvalFunction;
   /** Every symbol in it that is neither a function nor a number of mathematics. */
   readonly symbols: readonly string[];
+  /** Whether it is a plain 0, which is nothing in any unit. */
+  readonly isNothing: boolean;
 }
 
 /** The functions that a formula may use. */
@@ -41,9 +43,25 @@ export function formulaOf(text: string): Formula {
       throw new Error(`a formula has no ${inner.type}: ${text}`);
     }
   });
-  const formula = { node, code: node.compile(), symbols: [...symbols] };
+  const formula = { node, code: node.transform(withUnit).compile(), symbols: [...symbols], isNothing: isZero(node) };
   read.set(text, formula);
   return formula;
+}
+
+/** In the least or the greatest of several a plain 0 is nothing of their unit: `max(V, 0)` is reckoned as `max(V, 0 * V)`. */
+function withUnit(node: MathNode): MathNode {
+  if (node.type !== 'FunctionNode') return node;
+  const { fn, args } = node as FunctionNode<SymbolNode>;
+  const other = args.find((part) => !isZero(part));
+  if (!['min', 'max'].includes(fn.name) || other === undefined) return node;
+  return new math.FunctionNode(
+    fn,
+    args.map((part) => (isZero(part) ? new math.OperatorNode('*', 'multiply', [part, other]) : part)),
+  );
+}
+
+function isZero(node: MathNode): boolean {
+  return node.type === 'ConstantNode' && (node as ConstantNode).value === 0;
 }
 
 /** A plain number as mathjs is to reckon with it. */
@@ -70,12 +88,14 @@ export function evaluateTo(formula: Formula, scope: Readonly<Record<string, Meas
   for (const symbol of formula.symbols) {
     if (!Object.hasOwn(scope, symbol)) throw new Error(`${symbol} is neither given nor a step before: ${formula.node.toString()}`);
   }
+  if (formula.isNothing) return 0;
   const value: unknown = formula.code.evaluate(scope);
   const number = unit === '1' ? value : isUnit(value) ? value.to(unitOf(unit)).toNumeric(WORKING_UNITS[unit].mathjs) : undefined;
   if (typeof number !== 'number' || !Number.isFinite(number)) {
     throw new Error(`${formula.node.toString()} is no number of ${unit === '1' ? 'no unit' : unit}, but ${String(value)}`);
   }
-  return number;
+  // No -0.
+  return number + 0;
 }
 
 function isUnit(value: unknown): value is Unit {

@@ -3,7 +3,7 @@ import { requireOneOf } from '../quantity/guards.ts';
 import { evaluateSheet, type WorkedGiven, type WorkedStep } from './evaluate-sheet.ts';
 import { isRounded, latexFigure, shownFigure } from './figures.ts';
 import { type Notation, written } from './formula.ts';
-import type { Reading, ReadingPasses, Sheet } from './sheet.ts';
+import type { Reading, ReadingPasses, Sheet, SheetStep } from './sheet.ts';
 import { sheets, type WorkingInputs, type WorkingName } from './sheets.ts';
 import { passesTable, tableOf } from './tables.ts';
 import type { Working, WorkingGiven, WorkingResult, WorkingStep, WorkingTable } from './working.ts';
@@ -50,6 +50,8 @@ function shown<Input>(name: WorkingName, sheet: Sheet<Input>, reading: Reading):
   const results = shownSteps.filter(({ core }) => core !== undefined).map(resultOf);
   const last = shownSteps.at(-1);
   if (last === undefined) throw new Error(`the sheet ${name} has no step`);
+  const range = rangeOf(steps.at(-1)?.range, shownSteps);
+  const beware = steps.flatMap(({ beware: words, value }) => (words !== undefined && value < 0 ? [words] : []));
   return {
     name,
     title: sheet.title,
@@ -59,10 +61,12 @@ function shown<Input>(name: WorkingName, sheet: Sheet<Input>, reading: Reading):
     steps: shownSteps,
     tables: placed.tables,
     result: resultOf(last),
+    ...(no === undefined && range !== undefined ? { range } : {}),
+    ...(no !== undefined && reading.isPlainNo === true ? { isPlainNo: true } : {}),
     results,
     assumptions: [...sheet.assumptions, ...(reading.assumptions ?? [])],
     validity: sheet.validity,
-    cautions: [...sheet.cautions],
+    cautions: [...new Set([...sheet.cautions, ...beware])],
   };
 }
 
@@ -103,6 +107,13 @@ function governing(step: WorkedStep, figures: readonly (WorkedGiven | WorkedStep
   return { ...step, meaning: `${step.meaning} ${governs?.label ?? ''}` };
 }
 
+/** The ends of a range, of which the last step is the upper one. */
+function rangeOf(range: SheetStep['range'], steps: readonly WorkingStep[]): Working['range'] {
+  const low = steps.find(({ symbol }) => symbol === range?.low);
+  const high = steps.at(-1);
+  return range === undefined || low === undefined || high === undefined ? undefined : { meaning: range.meaning, low, high };
+}
+
 function shownGiven({ symbol, meaning, value, unit, core, source, latex }: WorkedGiven): WorkingGiven {
   return {
     symbol,
@@ -110,6 +121,7 @@ function shownGiven({ symbol, meaning, value, unit, core, source, latex }: Worke
     value,
     unit,
     shown: shownFigure(value, unit, true),
+    rounded: isRounded(value, true),
     core,
     ...(source === undefined ? {} : { source }),
     latex: { symbol: latex, value: latexFigure(value, unit, true) },
@@ -134,7 +146,7 @@ function shownStep(step: WorkedStep, figures: ReadonlyMap<string, WorkedGiven | 
     symbol,
     meaning,
     formula: written(parsed.node, symbolic(false)),
-    substituted: written(parsed.node, numeric(false)),
+    substituted: parsed.isNothing ? shownFigure(0, unit, false) : written(parsed.node, numeric(false)),
     value,
     unit,
     shown: shownFigure(value, unit, false),
@@ -144,7 +156,7 @@ function shownStep(step: WorkedStep, figures: ReadonlyMap<string, WorkedGiven | 
     latex: {
       symbol: latex,
       formula: written(parsed.node, symbolic(true)),
-      substituted: written(parsed.node, numeric(true)),
+      substituted: parsed.isNothing ? latexFigure(0, unit, false) : written(parsed.node, numeric(true)),
       value: latexFigure(value, unit, false),
     },
   };

@@ -99,12 +99,13 @@ function sheetOf<Name extends WorkingName>(name: Name): Sheet<WorkingInputs[Name
   return sheets[name];
 }
 
-/** A least of a list says whose it is. */
+/** A least of a list says whose it is; where all are nothing, it is nobody's. */
 function governing(step: WorkedStep, figures: readonly (WorkedGiven | WorkedStep)[]): WorkedStep {
   const { least } = step;
   if (least === undefined) return step;
-  const governs = figures.find(({ template, value }) => least.includes(template) && value === step.value);
-  return { ...step, meaning: `${step.meaning} ${governs?.label ?? ''}` };
+  const governs = figures.filter(({ template, value }) => least.includes(template) && value === step.value);
+  if (step.value === 0 && governs.length > 1) return { ...step, meaning: step.meaning.replace(/[:,][^:,]*$/, '') };
+  return { ...step, meaning: `${step.meaning} ${governs[0]?.label ?? ''}` };
 }
 
 /** The ends of a range, of which the last step is the upper one. */

@@ -61,7 +61,7 @@ export const farEndFaultCurrentSheet: Sheet<FarEndFaultInput> = {
     {
       symbol: 'L_max',
       meaning: 'longest line whose far end still opens the device: none',
-      formula: '0 * L',
+      formula: '0',
       unit: 'm',
       latex: 'L_{\\max}',
       source: 'circuit-laws',

@@ -139,7 +139,8 @@ function shownStep(step: WorkedStep, figures: ReadonlyMap<string, WorkedGiven | 
     symbol: (name) => {
       const figure = of(name);
       const text = (tex ? latexFigure : shownFigure)(figure.value, figure.unit, isGiven(figure));
-      return figure.value < 0 ? (tex ? `\\left(${text}\\right)` : `(${text})`) : text;
+      // A figure that stands alone needs no brackets.
+      return figure.value < 0 && parsed.node.type !== 'SymbolNode' ? (tex ? `\\left(${text}\\right)` : `(${text})`) : text;
     },
     isCompound: (name) => of(name).unit !== '1' && of(name).value >= 0,
   });

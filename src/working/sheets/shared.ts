@@ -113,7 +113,7 @@ export function basisAssumption(basis: 'nominal' | 'maximum'): string {
 export function connectionAssumptions(connections: number | undefined, connectionResistance: number | undefined): string[] {
   if (connections === undefined) return ['There are no connections: none were stated.'];
   if (connections === 0 || connectionResistance !== undefined) return [];
-  return ['A connection has 0.2 Ω in each conductor, the most that its standard allows: no other figure was stated.'];
+  return ['Each connection has 0.2 Ω in each conductor, the most that its standard allows: no other figure was stated.'];
 }
 
 /** What is said where the temperature was left out. */

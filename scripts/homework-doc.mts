@@ -15,6 +15,8 @@ interface Problem {
   readonly imports: readonly string[];
   /** Lines before the question is put, if it needs any. */
   readonly before?: readonly string[];
+  /** What is worked before it, of those lines. */
+  readonly first?: readonly [name: string, input: string];
   /** The question as code, and as the page works it. */
   readonly name: string;
   readonly input: string;
@@ -26,28 +28,28 @@ const PROBLEMS: readonly Problem[] = [
   {
     title: 'What is in a number like 24 AWG?',
     story:
-      'The drum of cable in the workshop of the Tidemill Playhouse says 24 AWG. How thick is one of its wires, what area has it, and what resistance has one metre of it at 20 °C?',
+      'The drum of cable in the workshop of the Tidemill Playhouse says 24 AWG. How thick is one of its wires, what is its area, and what is the resistance of one metre of it at 20 °C?',
     think:
       'A gauge is a ladder: 36 AWG is 0.127 mm across, 4/0 is 92 times that, and 39 equal steps lie between. From the diameter comes the area of a disc, from the area the resistance.',
     imports: [],
     name: 'awg',
     input: '{ size: 24 }',
-    answers: [['84.2 mohm/m'], ['21.1 mohm/m']],
+    answers: [['84.2 mohm/m'], ['0.511 mm', 'diameter'], ['0.205 mm2', 'area'], ['21.1 mohm/m']],
   },
   {
     title: 'The ghost light',
     story:
-      'A single lamp burns on the stage at night. Its feed is 35 m of copper, 1.5 mm², out, and the same back: 70 m of wire. Copper has 0.017241 Ω·mm²/m at 20 °C. What resistance has the wire?',
+      'A single lamp burns on the stage at night. Its feed is 35 m of copper, 1.5 mm², out, and the same back: 70 m of wire. Copper has 0.017241 Ω·mm²/m at 20 °C. What is the resistance of the wire?',
     think: 'Twice as long is twice the resistance; twice the area is half of it. Mind which length: the current goes out and comes back.',
     imports: [],
     name: 'uniformWire',
     input: '{ resistivity: 0.017241, length: 70, area: 1.5 }',
-    answers: [['0.80 ohm'], ['2.64 ohm']],
+    answers: [['0.80 ohm'], ['0.402 ohm'], ['2.64 ohm']],
   },
   {
     title: 'Warm wire',
     story:
-      'The same 24 AWG lies in the roof void above the grid, where the wire reaches 55 °C in August. What resistance has one metre there?',
+      'The same 24 AWG lies in the roof void above the grid, where the wire reaches 55 °C in August. What is the resistance of one metre there?',
     think: 'Copper gains 0.393 % of its 20 °C resistance for each kelvin above 20 °C. Only the difference of two temperatures enters.',
     imports: ['awg'],
     name: 'resistancePerMetre',
@@ -67,7 +69,7 @@ const PROBLEMS: readonly Problem[] = [
   {
     title: 'A cue light',
     story:
-      'A cue light draws 6 W whatever its voltage. It hangs on 60 m of 18 AWG, at 30 °C, on a 24 V supply. How many volts are lost on the way?',
+      'An LED cue light has a regulator of its own: it draws 6 W whatever its voltage. It hangs on 60 m of 18 AWG, at 30 °C, on a 24 V supply. How many volts are lost on the way?',
     think:
       'The current depends on the voltage at the lamp, and that on the current. V I = P + I² R is a quadratic in I; the smaller root is the one at which the lamp settles.',
     imports: ['awg'],
@@ -100,16 +102,18 @@ const PROBLEMS: readonly Problem[] = [
   {
     title: 'A class 8 camera on a hot roof',
     story:
-      'A camera of class 8 watches the tide mill from the roof: 82 m of Category 6A at 60 °C, a cord of 24 AWG of 6 m at 40 °C, four connections. The port is of Type 4. What power is available to it, and what voltage has it at its full draw?',
+      'A camera of class 8 watches the tide mill from the roof: 82 m of Category 6A at 60 °C, a cord of 24 AWG of 6 m at 40 °C, four connections. The port is of Type 4. What power is available to it, and what is its voltage at full draw?',
     think:
       'All of the above at once: warm wire, the run as two pairsets, the quadratic of a constant power. The port may source 90 W; what the run turns to heat does not arrive. The class allows the camera 71.3 W, whatever arrives.',
     imports: ['cable', 'runResistance'],
     before: [
-      'const run = runResistance({',
+      'const pieces = {',
       "  segments: [{ cable: cable('cat6a'), length: 82, temperature: 60 }, { cable: cable('cord-24'), length: 6, temperature: 40 }],",
       '  connections: 4,',
-      '});',
+      '};',
+      'const run = runResistance(pieces);',
     ],
+    first: ['runResistance', 'pieces'],
     name: 'powerAtPd',
     input: '{ poeClass: 8, pseType: 4, resistance: run }',
     answers: [['74.1 W'], ['90 W'], ['58.2 W'], ['71.3 W'], ['43.3 V', 'operating.loadVoltage'], ['8.74 V', 'operating.loadVoltage']],
@@ -133,7 +137,7 @@ export function homeworkPage(): string {
   ].join('\n');
 }
 
-function problemLines({ title, story, think, imports, before = [], name, input, answers }: Problem, number: number): string[] {
+function problemLines({ title, story, think, imports, before = [], first, name, input, answers }: Problem, number: number): string[] {
   const working = worked(name, input, before);
   const reviews = answers.map(([answer, of]) => [answer, of, reviewed(name, input, before, answer, of)] as const);
   return [
@@ -152,13 +156,18 @@ function problemLines({ title, story, think, imports, before = [], name, input, 
     `working.result.shown; // => '${working.result.shown}'`,
     '```',
     '',
-    ...workingMarkdown(working).trimEnd().split('\n'),
+    ...(first === undefined ? [] : [...linesOf(worked(...first, before)), '']),
+    ...linesOf(working),
     '',
     '**Answers handed in**',
     '',
     ...reviews.map(([answer, of, { message }]) => `- ${answer}${of === undefined ? '' : ` as \`${of}\``}: ${message}`),
     '',
   ];
+}
+
+function linesOf(working: Working): string[] {
+  return workingMarkdown(working).trimEnd().split('\n');
 }
 
 /** What the code on the page gives: it is run as it stands there. */

@@ -26,7 +26,8 @@ export function maximumTwoWireRun(input: TwoWireCircuit | UnequalTwoWireCircuit)
   const { low, high } = supplyRange(input.supplyVoltage);
   const perMetre = twoWirePerMetre(legsAtMaximum(input), temperature);
   const joints = twoWireJoints(input);
-  requireLoad(load, 1);
+  // A run of no length would leave a load of 0 Ω at the supply.
+  requireLoad(load, 0);
 
   const found: RunLimit[] = [];
   add('collapse', resistanceAtLimit(low, load), 'collapse');

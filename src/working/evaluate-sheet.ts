@@ -1,40 +1,9 @@
 /** A sheet worked through: rows written out, slips put in where they are asked for, every step evaluated with units. @module */
-import type { SourceKey } from '../sources/sources.ts';
 import { evaluateTo, type Formula, formulaOf, type Measured, measured } from './formula.ts';
 import { givensOf, linesOf, writtenOut } from './lines.ts';
-import type { Figures, Reading, ReadingPasses, ReadingRow, Sheet, SheetGiven, SheetNo, SheetStep } from './sheet.ts';
+import type { Figures, Reading, ReadingRow, Sheet, SheetNo, SheetStep } from './sheet.ts';
+import type { Worked, WorkedGiven, WorkedStep } from './worked.ts';
 import type { WorkingUnit } from './working-unit.ts';
-
-/** A given as it stands on the page. */
-export interface WorkedGiven extends Omit<SheetGiven, 'source'> {
-  readonly source?: SourceKey;
-  readonly value: number;
-  /** The symbol on the sheet, before rows were numbered. */
-  readonly template: string;
-  /** Of a list: the number and the label of its row. */
-  readonly number?: number;
-  readonly label?: string;
-}
-
-/** A step as it stands on the page. */
-export interface WorkedStep extends Omit<SheetStep, 'source'> {
-  readonly source: SourceKey;
-  readonly value: number;
-  readonly template: string;
-  readonly parsed: Formula;
-  /** Of a list: the number and the label of its row. */
-  readonly number?: number;
-  readonly label?: string;
-}
-
-/** A sheet worked through to its result, or to its no. */
-export interface Worked {
-  readonly givens: readonly WorkedGiven[];
-  readonly steps: readonly WorkedStep[];
-  readonly passes?: ReadingPasses;
-  /** The words of a physical no; the last step then explains it. */
-  readonly no?: string;
-}
 
 /** What is done otherwise than on the sheet. */
 export interface SheetChange {
@@ -126,7 +95,7 @@ function work<Input>(sheet: Sheet<Input>, read: Reading, change: SheetChange, kn
   };
   const endIn = (no: SheetNo, each: string | undefined, row: ReadingRow | undefined): string => {
     run(no.steps, { each, row });
-    return no.says.replaceAll('@', row?.label ?? '');
+    return no.says.replaceAll('@', () => row?.label ?? '');
   };
   const no = run(sheet.steps);
   const why = no ?? reading.no;

@@ -15,10 +15,30 @@ export interface Formula {
   readonly symbols: readonly string[];
   /** Whether it is a plain 0, which is nothing in any unit. */
   readonly isNothing: boolean;
+  /** Whether it asks for the least or the most of several figures. */
+  readonly hasExtremes: boolean;
 }
 
 /** The functions that a formula may use. */
 const FUNCTIONS: readonly string[] = ['sqrt', 'min', 'max', 'abs', 'round'];
+
+/** The extremes to the last bit: those of mathjs take figures that are 1e-12 apart, or next to nothing, as alike. */
+const EXTREMES: Readonly<Record<string, (...figures: Measured[]) => Measured>> = {
+  min: (...figures) => extreme(figures, (one, other) => one < other),
+  max: (...figures) => extreme(figures, (one, other) => one > other),
+};
+
+function extreme(figures: readonly Measured[], isMore: (one: number, other: number) => boolean): Measured {
+  return figures.reduce((best, figure) => (isMore(inUnitsOf(best, figure), inUnitsOf(best, best)) ? figure : best));
+}
+
+/** A figure as a plain number in the units of another; an error where it is of another kind. */
+function inUnitsOf(other: Measured, figure: Measured): number {
+  if (typeof figure === 'number' && typeof other === 'number') return figure;
+  const ratio: unknown = isUnit(figure) && isUnit(other) && figure.equalBase(other) ? figure.toSI().toJSON().value : undefined;
+  if (typeof ratio !== 'number') throw new Error(`${String(figure)} is not of the kind of ${String(other)}`);
+  return ratio;
+}
 
 const read = new Map<string, Formula>();
 
@@ -43,7 +63,8 @@ export function formulaOf(text: string): Formula {
       throw new Error(`a formula has no ${inner.type}: ${text}`);
     }
   });
-  const formula = { node, code: node.transform(withUnit).compile(), symbols: [...symbols], isNothing: isZero(node) };
+  const hasExtremes = Object.keys(EXTREMES).some((name) => new RegExp(`\\b${name}\\(`).test(text));
+  const formula = { node, code: node.transform(withUnit).compile(), symbols: [...symbols], isNothing: isZero(node), hasExtremes };
   read.set(text, formula);
   return formula;
 }
@@ -89,13 +110,12 @@ export function evaluateTo(formula: Formula, scope: Readonly<Record<string, Meas
     if (!Object.hasOwn(scope, symbol)) throw new Error(`${symbol} is neither given nor a step before: ${formula.node.toString()}`);
   }
   if (formula.isNothing) return 0;
-  const value: unknown = formula.code.evaluate(scope);
+  const value: unknown = formula.code.evaluate(formula.hasExtremes ? { ...scope, ...EXTREMES } : scope);
   const number = unit === '1' ? value : isUnit(value) ? value.to(unitOf(unit)).toNumeric(WORKING_UNITS[unit].mathjs) : undefined;
   if (typeof number !== 'number' || !Number.isFinite(number)) {
     throw new Error(`${formula.node.toString()} is no number of ${unit === '1' ? 'no unit' : unit}, but ${String(value)}`);
   }
-  // No -0.
-  return number + 0;
+  return number + 0; // no -0
 }
 
 function isUnit(value: unknown): value is Unit {

@@ -1,7 +1,7 @@
 /** The results of the core with every step shown, evaluated by mathjs with units; homework looked at. @module */
 export { type AnswerReview, type FoundSlip, type ReviewOptions, reviewAnswer } from './review-answer.ts';
 export type { AwgWorkingInput } from './sheets/awg.ts';
-export type { BoundsWorkingInput } from './sheets/bounds.ts';
+export type { BoundsWorkingInput } from './sheets/bounds-reading.ts';
 export type { HighestLoadInput } from './sheets/highest-load.ts';
 export type { HighestTemperatureInput } from './sheets/highest-temperature.ts';
 export type { MostPowerInput } from './sheets/most-power.ts';

@@ -1,8 +1,8 @@
 /** A sheet laid out for a reading: which figures apply, those of a list once for each row, with number, label and source. @module */
 import type { SourceKey } from '../sources/sources.ts';
-import type { WorkedGiven, WorkedStep } from './evaluate-sheet.ts';
 import type { Measured } from './formula.ts';
 import type { FigureSources, Reading, ReadingRow, Sheet, SheetGiven, SheetStep } from './sheet.ts';
+import type { WorkedGiven, WorkedStep } from './worked.ts';
 
 /** One figure, and the row it belongs to. */
 type InRow<Item> = { readonly item: Item; readonly row?: ReadingRow; readonly index: number };
@@ -88,7 +88,8 @@ function named<Item extends SheetGiven | SheetStep>(
     ...(path === undefined ? {} : { core: path }),
     symbol: numbered(item.symbol),
     latex: numbered(item.latex),
-    meaning: numbered(item.meaning).replaceAll('@', row.label),
+    // A label may hold what a replacement takes for a sign of its own.
+    meaning: numbered(item.meaning).replaceAll('@', () => row.label),
   };
 }
 

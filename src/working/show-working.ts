@@ -1,11 +1,12 @@
 /** The same question as the core, answered as a worked example. @module */
 import { requireOneOf } from '../quantity/guards.ts';
-import { evaluateSheet, type WorkedGiven, type WorkedStep } from './evaluate-sheet.ts';
+import { evaluateSheet } from './evaluate-sheet.ts';
 import { isRounded, latexFigure, shownFigure } from './figures.ts';
 import { type Notation, written } from './formula.ts';
 import type { Reading, ReadingPasses, Sheet, SheetStep } from './sheet.ts';
 import { sheets, type WorkingInputs, type WorkingName } from './sheets.ts';
 import { passesTable, tableOf } from './tables.ts';
+import type { WorkedGiven, WorkedStep } from './worked.ts';
 import type { Working, WorkingGiven, WorkingResult, WorkingStep, WorkingTable } from './working.ts';
 
 /**
@@ -142,7 +143,10 @@ function shownStep(step: WorkedStep, figures: ReadonlyMap<string, WorkedGiven | 
       // A figure that stands alone needs no brackets.
       return figure.value < 0 && parsed.node.type !== 'SymbolNode' ? (tex ? `\\left(${text}\\right)` : `(${text})`) : text;
     },
-    isCompound: (name) => of(name).unit !== '1' && of(name).value >= 0,
+    // A figure under 0 has its brackets already; a power of ten needs them as a unit does.
+    isCompound: (name) =>
+      of(name).value >= 0 &&
+      (of(name).unit !== '1' || (tex ? latexFigure : shownFigure)(of(name).value, '1', isGiven(of(name))).includes(tex ? '^' : 'e')),
   });
   return {
     symbol,

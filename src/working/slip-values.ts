@@ -1,7 +1,8 @@
 /** What each well-known slip comes to: the sheet itself, worked through with the wrong formula in place. @module */
-import { evaluateSheet, type SheetChange, type Worked } from './evaluate-sheet.ts';
+import { evaluateSheet, type SheetChange } from './evaluate-sheet.ts';
 import type { Reading, Sheet, SheetSlip } from './sheet.ts';
 import type { SlipName } from './slip-words.ts';
+import type { Worked } from './worked.ts';
 import type { WorkingResult } from './working.ts';
 import type { WorkingUnit } from './working-unit.ts';
 

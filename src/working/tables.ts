@@ -1,8 +1,9 @@
 /** Lists of a sheet as tables, and the passes by which a figure was found. @module */
-import type { WorkedGiven, WorkedStep } from './evaluate-sheet.ts';
+
 import { latexNumber, shownNumber } from './figures.ts';
 import { formulaOf, written } from './formula.ts';
 import type { ReadingPasses, SheetFigure, SheetGiven, SheetStep, SheetTable } from './sheet.ts';
+import type { WorkedGiven, WorkedStep } from './worked.ts';
 import type { WorkingCell, WorkingColumn, WorkingTable } from './working.ts';
 
 /** What a table stands for until its rows are numbered. */

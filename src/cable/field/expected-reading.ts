@@ -1,5 +1,6 @@
 /** What a meter should show on a pair of a run. @module */
 import { requireInteger, requireNonNegative, requireObject } from '../../quantity/guards.ts';
+import { InputError } from '../../quantity/input-error.ts';
 import type { Kelvins, Metres, Ohms } from '../../quantity/units.ts';
 import type { SourceKey } from '../../sources/sources.ts';
 import { requireSegments, runResistance, type Segment } from '../run-resistance.ts';
@@ -42,6 +43,9 @@ export interface ExpectedReading {
   readonly source: SourceKey;
 }
 
+/** [°C] */
+const ABSOLUTE_ZERO = -273.15;
+
 /**
  * What a meter should show on one pair of a run, shorted at the far end and with the leads nulled.
  *
@@ -51,7 +55,7 @@ export interface ExpectedReading {
  *
  * @param input - Installed cable and cords (length [m], temperature [°C]), connections [Ω], spread of temperature [K].
  * @returns The pair loop of permanent link and channel at 20 °C and at the stated temperatures. [Ω]
- * @throws {@link InputError} If a piece is not a cable, or a number is outside its domain.
+ * @throws {@link InputError} If a piece is not a cable, a number is outside its domain, or the spread reaches below absolute zero.
  * @example 90 m of Category 5e with two connections, in a ceiling at 35 °C
  * const { permanentLink } = expectedReading({ installed: [{ cable: cable('cat5e'), length: 90, temperature: 35 }], connections: 2 });
  * const { low, value, high } = permanentLink.atTemperature;
@@ -67,6 +71,10 @@ export function expectedReading(input: ExpectedReadingInput): ExpectedReading {
   requireInteger(linkConnections, 0, connections, 'linkConnections');
   requireNonNegative(connectionResistance, 'connectionResistance', 'Ω');
   requireNonNegative(temperatureSpread, 'temperatureSpread', 'K');
+  const coldest = Math.min(...[...installed, ...cords].map(({ temperature = 20 }) => temperature));
+  if (coldest - temperatureSpread < ABSOLUTE_ZERO) {
+    throw new InputError('range', 'temperatureSpread', `so little that no piece may be under ${ABSOLUTE_ZERO} °C`, temperatureSpread);
+  }
   const loop = (segments: readonly Segment[], count: number): ExpectedLoop => ({
     length: segments.reduce((sum, { length }) => sum + length, 0),
     connections: count,

@@ -2,11 +2,17 @@
 import type { OperatingPointInput } from '../../circuit/operating-point.ts';
 import type { VoltageDropInput } from '../../circuit/voltage-drop.ts';
 import { appliedLimits, loopThatPowerSees, type PowerAtPdInput } from '../../ethernet/power-at-pd.ts';
-import { type FoundRange, filledIn, rangesIn } from '../../plan/bounds/ranges.ts';
+import { type FoundRange, filledIn, type Ranged, rangesIn } from '../../plan/bounds/ranges.ts';
 import type { FigureSources, Figures, Reading, ReadingRow } from '../sheet.ts';
-import type { BoundsWorkingInput } from './bounds.ts';
 import { loadReading, POWER, RESISTANCE } from './point-steps.ts';
 import { coefficientSource } from './shared.ts';
+
+/** The arguments of `bounds` in one object, the function by its name. */
+export type BoundsWorkingInput =
+  | { readonly fn: 'operatingPoint'; readonly input: Ranged<OperatingPointInput> }
+  /** Out and back alike. */
+  | { readonly fn: 'voltageDrop'; readonly input: Ranged<VoltageDropInput> }
+  | { readonly fn: 'powerAtPd'; readonly input: Ranged<PowerAtPdInput> };
 
 /** A device that has a class. */
 export const POWERED = 'powered';
@@ -43,7 +49,8 @@ function namesAt(end: End, kind: string, isPowered: boolean): Readonly<Record<st
   return Object.fromEntries(
     names.map(([name, path, worst]) => {
       const side = (end === 'worst') === (worst === 'low') ? 'low' : 'high';
-      return [name, end === 'middle' ? `nominal.${path}` : `fields.${path}.${side}`];
+      // The fields of the core are named by their whole path.
+      return [name, end === 'middle' ? `nominal.${path}` : path.includes('.') ? `fields['${path}'].${side}` : `fields.${path}.${side}`];
     }),
   );
 }

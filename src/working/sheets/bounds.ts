@@ -1,23 +1,15 @@
 /** What a load gets when its line is only known between limits: the same steps at the best ends, the middle and the worst. @module */
 import type { RunResistance } from '../../cable/run-resistance.ts';
-import { type OperatingPointInput, operatingPoint } from '../../circuit/operating-point.ts';
-import { type VoltageDropInput, voltageDrop } from '../../circuit/voltage-drop.ts';
-import { type PowerAtPdInput, powerAtPd } from '../../ethernet/power-at-pd.ts';
+import { operatingPoint } from '../../circuit/operating-point.ts';
+import { voltageDrop } from '../../circuit/voltage-drop.ts';
+import { powerAtPd } from '../../ethernet/power-at-pd.ts';
 import { bounds } from '../../plan/bounds/bounds.ts';
-import type { Ranged } from '../../plan/bounds/ranges.ts';
 import { requireObject, requireOneOf } from '../../quantity/guards.ts';
 import { InputError } from '../../quantity/input-error.ts';
 import type { Sheet, SheetGiven, SheetNo, SheetSlip, SheetStep } from '../sheet.ts';
-import { METRES, POWERED, readBounds } from './bounds-reading.ts';
+import { type BoundsWorkingInput, METRES, POWERED, readBounds } from './bounds-reading.ts';
 import { CURRENT, POWER, RESISTANCE } from './point-steps.ts';
 import { circuitKeys, poweredKeys, runKeys, twentyGiven } from './shared.ts';
-
-/** The arguments of `bounds` in one object, the function by its name. */
-export type BoundsWorkingInput =
-  | { readonly fn: 'operatingPoint'; readonly input: Ranged<OperatingPointInput> }
-  /** Out and back alike. */
-  | { readonly fn: 'voltageDrop'; readonly input: Ranged<VoltageDropInput> }
-  | { readonly fn: 'powerAtPd'; readonly input: Ranged<PowerAtPdInput> };
 
 const given = (figure: Omit<SheetGiven, 'each'>): SheetGiven => ({ ...figure, each: 'end' });
 const step = (figure: Omit<SheetStep, 'each'>): SheetStep => ({ ...figure, each: 'end' });
@@ -249,7 +241,7 @@ const results: readonly SheetStep[] = [
     unit: 'V',
     latex: 'U_{\\mathrm{low}}',
     source: 'bounds-by-ends',
-    core: 'fields.operating.loadVoltage.low',
+    core: "fields['operating.loadVoltage'].low",
     when: POWERED,
   },
   {
@@ -304,6 +296,7 @@ export const boundsSheet: Sheet<BoundsWorkingInput> = {
     requireObject(working, 'input', 'an object with fn and input');
     const { fn, input } = working;
     requireOneOf(fn, ['operatingPoint', 'voltageDrop', 'powerAtPd'], 'fn');
+    requireObject(input, 'input', 'the input of that function');
     if (fn === 'operatingPoint') return bounds(operatingPoint, input);
     if (fn === 'powerAtPd') {
       const { resistance } = input as { resistance?: RunResistance };

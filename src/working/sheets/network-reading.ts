@@ -72,7 +72,7 @@ export function readNetwork(input: NetworkInput): Reading {
   const onwards = (name: string): string => {
     const below = tree.branches.flatMap(({ from }, index) => (from === name ? [` + Is_${index + 1}`] : []));
     const round = tree.rings.flatMap(({ from, to }, index) =>
-      from === to ? [] : from === name ? [` + Ix_${index + 1}`] : to === name ? [` - Ix_${index + 1}`] : [],
+      from === name ? [` + Ix_${index + 1}`] : to === name ? [` - Ix_${index + 1}`] : [],
     );
     return [...below, ...round].join('');
   };
@@ -101,6 +101,7 @@ export function readNetwork(input: NetworkInput): Reading {
       cases: [...cases, ...own.cases],
       sources: { ...sources, 'W_#': usual === 'power' ? ('network-newton' as const) : ('circuit-laws' as const) },
       links: {
+        end: to,
         drawn: own.drawn,
         // Against the order of the input the core has the other sign; in a ring not every digit is the same.
         ...(asDrawn && tree.rings.length === 0 ? { current: `currents[${section}]` } : {}),
@@ -128,14 +129,11 @@ export function readNetwork(input: NetworkInput): Reading {
     ...sectionFigures(sections[section] as NetworkSection, 'x'),
     links: { a: symbolOf(from), b: symbolOf(to) },
   }));
-  const zero = ringRows.findIndex(({ values }) => values['Rx_#'] === 0);
+  const zero = tree.rings.findIndex(({ section }) => ohmsOf(sections[section] as NetworkSection) === 0);
   if (zero >= 0) {
-    throw new InputError(
-      'conflict',
-      `sections[${tree.rings[zero]?.section}].resistance`,
-      'more than 0 Ω: nothing decides what a bare section in a ring carries',
-      0,
-    );
+    const index = tree.rings[zero]?.section as number;
+    const of = sections[index]?.conductor === undefined ? 'resistance' : 'length';
+    throw new InputError('conflict', `sections[${index}].${of}`, 'more than 0: nothing decides what a bare section in a ring carries', 0);
   }
   const byLength = sections.some(({ conductor }) => conductor !== undefined);
   const only = (kind: Kind): boolean => usual === kind && others.length === 0;
@@ -207,9 +205,9 @@ export function findVoltages(reading: Reading): Reading {
   const hasPower = network.branches.some(({ load }) => load.power > 0);
   const shown =
     passes.length <= SHOWN + 1 ? [...passes.entries()] : [...passes.entries()].filter(([at]) => at < SHOWN || at === passes.length - 1);
-  const columns = outward.map(({ label, number }) => ({
+  const columns = outward.map(({ links, number }) => ({
     symbol: `W_${number}`,
-    meaning: `voltage at ${label.slice(label.lastIndexOf(' to ') + 4)}`,
+    meaning: `voltage at ${links?.['end'] ?? ''}`,
     unit: 'V' as const,
     latex: `W_{${number}}`,
   }));
@@ -230,7 +228,7 @@ export function findVoltages(reading: Reading): Reading {
     const shape = cases.includes('tree') ? 'carried by a tree' : 'carried by rings';
     return {
       ...withPasses,
-      cases: [...cases, 'carried', shape, outward.length === 0 ? 'supplies alone' : 'branches'],
+      cases: [...cases, 'carried', shape, ...(outward.length === 0 ? ['supplies alone'] : ['branches', `branches, ${shape}`])],
       rows: { ...reading.rows, inward: inward.map(found) },
     };
   }

@@ -42,6 +42,8 @@ export function networkTree({ supplies, sections }: NetworkInput, ohms: (section
   const byResistance = sections.map((section, index) => ({ index, R: ohms(section) })).sort((a, b) => a.R - b.R);
   for (const { index } of byResistance) {
     const [from, to] = ends[index] as readonly [string, string];
+    // What leads back to where it starts carries nothing.
+    if (from === to) continue;
     const [one, other] = [group.get(from) as string, group.get(to) as string];
     if (one === other) rings.push({ section: index, from, to });
     else {

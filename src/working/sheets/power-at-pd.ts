@@ -1,6 +1,7 @@
 /** What arrives at a powered device over Ethernet. @module */
 import { appliedLimits, loopThatPowerSees, type PowerAtPdInput, powerAtPd } from '../../ethernet/power-at-pd.ts';
 import type { Reading, Sheet } from '../sheet.ts';
+import { wireOfRun } from './even-run.ts';
 import { currentStep, discriminantStep } from './point-steps.ts';
 import { basisAssumption, FOUR_PAIRS, poweredKeys, runKeys, TWO_PAIRS } from './shared.ts';
 
@@ -170,24 +171,25 @@ function readPowerAtPd(input: PowerAtPdInput): Reading {
   const limits = appliedLimits(input);
   const { pseVoltage: V = limits.pseVoltageMin, pdPower: P = limits.pdPower, resistance } = input;
   const R = loopThatPowerSees(resistance, limits.pairs);
+  const wire = wireOfRun(resistance, limits.pairs);
   return {
     values: {
       P_PSE: limits.psePower,
       P,
       V,
       m: limits.pairs / 2,
-      ...(typeof resistance === 'object' ? { R_w: resistance.twoPair } : { R }),
+      ...(wire === undefined ? { R } : { R_w: wire }),
     },
     cases: [
       input.pdPower === undefined ? 'draw of the class' : 'draw stated',
       input.pseVoltage === undefined ? 'voltage of the type' : 'voltage stated',
-      typeof resistance === 'object' ? 'run' : 'loop',
+      wire === undefined ? 'loop' : 'run',
       limits.pairs === 4 ? FOUR_PAIRS : TWO_PAIRS,
       // Beyond half the supply voltage more current brings less power: the line bites before the class does.
       2 * limits.psePower * R > V * V ? 'collapse bites' : 'class bites',
     ],
     assumptions: [
-      ...(typeof resistance === 'object' ? [basisAssumption(resistance.basis)] : []),
+      ...(wire !== undefined && typeof resistance === 'object' ? [basisAssumption(resistance.basis)] : []),
       ...(input.pseType === undefined ? [`The port is of Type ${limits.type}, the weakest that serves class ${input.poeClass}.`] : []),
     ],
   };

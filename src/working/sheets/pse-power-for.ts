@@ -3,6 +3,7 @@ import { appliedLimits, loopThatPowerSees } from '../../ethernet/power-at-pd.ts'
 import { type PsePowerForInput, psePowerFor } from '../../ethernet/pse-power-for.ts';
 import { portVoltageRange } from '../../ethernet/pse-voltage.ts';
 import type { Reading, Sheet } from '../sheet.ts';
+import { wireOfRun } from './even-run.ts';
 import { currentStep, discriminantStep } from './point-steps.ts';
 import { basisAssumption, FOUR_PAIRS, poweredKeys, runKeys, TWO_PAIRS } from './shared.ts';
 
@@ -143,24 +144,25 @@ export const psePowerForSheet: Sheet<PsePowerForInput> = {
 function readPsePower(input: PsePowerForInput): Reading {
   const limits = appliedLimits(input);
   const { pdPower: P = limits.pdPower, resistance } = input;
+  const wire = wireOfRun(resistance, limits.pairs);
   return {
     values: {
       P,
       V: portVoltageRange(input.pseVoltage ?? limits.pseVoltageMin).low,
       m: limits.pairs / 2,
       P_class: limits.psePower,
-      ...(typeof resistance === 'object'
-        ? { R_w: resistance.twoPair }
-        : { R: resistance === undefined ? limits.channelResistance : loopThatPowerSees(resistance, limits.pairs) }),
+      ...(wire === undefined
+        ? { R: resistance === undefined ? limits.channelResistance : loopThatPowerSees(resistance, limits.pairs) }
+        : { R_w: wire }),
     },
     cases: [
       input.pdPower === undefined ? 'draw of the class' : 'draw stated',
       input.pseVoltage === undefined ? 'voltage of the type' : 'voltage stated',
-      typeof resistance === 'object' ? 'run' : resistance === undefined ? 'worst channel' : 'loop',
+      wire !== undefined ? 'run' : resistance === undefined ? 'worst channel' : 'loop',
       limits.pairs === 4 ? FOUR_PAIRS : TWO_PAIRS,
     ],
     assumptions: [
-      ...(typeof resistance === 'object' ? [basisAssumption(resistance.basis)] : []),
+      ...(wire !== undefined && typeof resistance === 'object' ? [basisAssumption(resistance.basis)] : []),
       ...(input.pseType === undefined ? [`The port is of Type ${limits.type}, the weakest that serves class ${input.poeClass}.`] : []),
     ],
   };

@@ -292,7 +292,7 @@ export const solveNetworkSheet: Sheet<NetworkInput> = {
       latex: 'P_{\\mathrm{loss}}',
       source: 'circuit-laws',
       core: 'lineLoss',
-      when: 'carried by a tree',
+      when: 'branches, carried by a tree',
     },
     {
       symbol: 'V_low',

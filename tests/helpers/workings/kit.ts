@@ -79,11 +79,13 @@ export interface Asked<Name extends WorkingName> {
   readonly mistakes: readonly Mistake<Name>[];
 }
 
-/** The figure of a dotted name, as in `pairs[0].margin`. */
+/** The figure of a dotted name, as in `pairs[0].margin` or `fields['operating.loadVoltage'].low`. */
 export function figureOf(answer: unknown, name: string): unknown {
   let found = answer;
-  for (const part of name.replaceAll(/\[(\w+)\]/g, '.$1').split('.'))
-    found = typeof found === 'object' && found !== null ? (found as Record<string, unknown>)[part] : undefined;
+  for (const [, quoted, part] of name.matchAll(/\['([^']+)'\]|(\w+)/g)) {
+    const key = quoted ?? part ?? '';
+    found = typeof found === 'object' && found !== null ? (found as Record<string, unknown>)[key] : undefined;
+  }
   return found;
 }
 

@@ -75,6 +75,10 @@ describe('expectedReading', () => {
       () => expectedReading({ installed: [{ cable: cat5e, length: 1, temperature: 395 }], temperatureSpread: as('5') }),
       'temperatureSpread',
     );
+    // Under absolute zero the line of copper would have less than no resistance.
+    const cold = { installed: [{ cable: cat5e, length: 10, temperature: -100 }] };
+    expectInputError(() => expectedReading({ ...cold, temperatureSpread: 200 }), 'temperatureSpread', 'range');
+    expect(expectedReading({ ...cold, temperatureSpread: 100 }).channel.atTemperature.low).toBeGreaterThan(0);
   });
 });
 

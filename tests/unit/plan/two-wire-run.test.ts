@@ -12,6 +12,7 @@ import {
   type TwoWireRunInput,
   twoWireRemedies,
 } from '../../../src/index.ts';
+import { expectInputError } from '../../helpers/expectations.ts';
 
 const cue: TwoWireRunInput = {
   supplyVoltage: { low: 21, high: 27.6 },
@@ -168,6 +169,10 @@ describe('a drop in volts, and the current of the conductors', () => {
     if (!most.feasible || most.unbounded) throw new Error('the ampacity bounds it');
     const { atLowest } = checkTwoWireRun({ ...run, load: most.load });
     expect(atLowest.feasible && atLowest.current).toBeCloseTo(1, 12);
+  });
+
+  test('a load of 0 Ω has no longest run', () => {
+    expectInputError(() => maximumRun({ ...line, load: { resistance: 0 }, ampacity: 1 }), 'load.resistance', 'range');
   });
 
   test('a load over the ampacity at any length is told in amperes', () => {

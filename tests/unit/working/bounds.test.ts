@@ -49,7 +49,9 @@ describe('a line known between limits', () => {
 
   test('what it cannot show it refuses', () => {
     expectInputError(() => showWorking('bounds', as({ fn: 'solveNetwork', input })), 'fn', 'unknown');
-    expectInputError(() => showWorking('bounds', as({ fn: 'operatingPoint' })), 'input');
+    for (const fn of ['operatingPoint', 'voltageDrop', 'powerAtPd']) {
+      for (const none of [undefined, null, 7, 'text']) expectInputError(() => showWorking('bounds', as({ fn, input: none })), 'input');
+    }
     const line = { supplyVoltage: 24, out: awg(18), back: awg(20), length: { low: 1, high: 2 }, load: { power: 1 } };
     expectInputError(() => showWorking('bounds', { fn: 'voltageDrop', input: line }), 'input.out', 'conflict');
   });

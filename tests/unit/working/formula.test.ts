@@ -22,6 +22,23 @@ describe('a formula with units', () => {
     expect(value('sqrt(4 * A / pi)', 'mm')).toBeCloseTo(0.5046, 4);
   });
 
+  test('the least and the most of several, to the last bit and of one kind', () => {
+    const close = {
+      a: measured(1e-15, 'A'),
+      b: measured(1.1e-15, 'A'),
+      d: measured(3, 'mm'),
+      l: measured(0.0031, 'm'),
+      V: measured(1, 'V'),
+    };
+    expect(evaluateTo(formulaOf('max(a, b)'), close, 'A')).toBe(1.1e-15);
+    expect(evaluateTo(formulaOf('min(l, d)'), close, 'mm')).toBe(3);
+    expect(() => evaluateTo(formulaOf('max(a, V)'), close, 'A')).toThrow('is not of the kind of');
+  });
+
+  test('nothing is 0 and not -0', () => {
+    expect(value('-(R - R)', 'Ω')).toBe(0);
+  });
+
   test('the difference of two temperatures is a difference', () => {
     expect(value('T - T_ref', 'K')).toBe(25);
   });

@@ -95,6 +95,28 @@ describe('no worked example', () => {
     expect(working.result).toMatchObject({ symbol: 'P_most', unit: 'W' });
   });
 
+  test('sections of no length: a bridge is shown, a ring of them is refused, and one back to its start carries nothing', () => {
+    const bare = { from: 'rack', to: 'left', conductor: awg(18), length: 0 };
+    const taps = [{ at: 'left', load: { current: 1 } }];
+    const supplies = [{ at: 'rack', voltage: 24 }];
+    expect(showWorking('solveNetwork', { supplies, sections: [bare], taps }).result.value).toBe(24);
+    expectInputError(() => showWorking('solveNetwork', { supplies, sections: [bare, bare], taps }), 'sections[1].length', 'conflict');
+    const loop = { from: 'left', to: 'left', resistance: 0 };
+    const working = showWorking('solveNetwork', { supplies, sections: [{ from: 'rack', to: 'left', resistance: 1 }, loop], taps });
+    expect(working.result.value).toBe(23);
+  });
+
+  test('a supply alone, and names with signs of other languages', () => {
+    expect(showWorking('solveNetwork', { supplies: [{ at: 'rack', voltage: 24 }], sections: [], taps: [] }).result.value).toBe(24);
+    const named = showWorking('solveNetwork', {
+      supplies: [{ at: '$&', voltage: 24 }],
+      sections: [{ from: '$&', to: 'road to $$ nowhere', resistance: 1 }],
+      taps: [],
+    });
+    expect(workingText(named)).toContain('voltage at road to $$ nowhere');
+    expect(named.steps.find(({ symbol }) => symbol === 'Is_1')?.meaning).toContain('$& to road to $$ nowhere');
+  });
+
   test('a network that is too large to read, and a ring of nothing', () => {
     const sections = Array.from({ length: 25 }, (_, index) => ({ from: index, to: index + 1, resistance: 1 }));
     expectInputError(() => showWorking('solveNetwork', { supplies: [{ at: 0, voltage: 24 }], sections, taps: [] }), 'sections', 'range');

@@ -1,6 +1,8 @@
 import { build } from 'esbuild';
 import katex from 'katex';
 import { describe, expect, test } from 'vitest';
+import { cable } from '../../../src/cable/cable.ts';
+import { runResistance } from '../../../src/cable/run-resistance.ts';
 import { awg } from '../../../src/conductor/awg.ts';
 import { source } from '../../../src/sources/source.ts';
 import { showWorking, type Working, workingLatex, workingMarkdown, workingText } from '../../../src/working/index.ts';
@@ -40,6 +42,22 @@ describe('one working, line by line', () => {
   test('says what it is about and what it takes for granted', () => {
     expect(working).toMatchObject({ name: 'powerAtPd', title: 'Power at a powered device', feasible: true });
     expect(working.assumptions).toContain('The port is of Type 2, the weakest that serves class 4.');
+  });
+});
+
+describe('edges', () => {
+  test('a run that was measured, its pairsets unlike: the loop of both is taken as it is', () => {
+    const resistance = { ...runResistance({ segments: [{ cable: cable('cat6'), length: 30 }] }), fourPair: 1.2 };
+    const working = showWorking('powerAtPd', { poeClass: 8, resistance, pseVoltage: 54, pdPower: 60 });
+    expect(working.givens.find(({ symbol }) => symbol === 'R')?.value).toBe(1.2);
+    expect(working.givens.some(({ symbol }) => symbol === 'R_w')).toBe(false);
+  });
+
+  test('a number with a power of ten is bracketed before it is raised', () => {
+    const working = showWorking('filmCoefficient', { diameter: 1000, surfaceTemperature: 60, ambient: 20 });
+    expect(working.steps.find(({ symbol }) => symbol === 'N_Ra')?.value).toBeGreaterThan(1e9);
+    for (const { latex } of working.steps) katex.renderToString(latex.substituted, { throwOnError: true, strict: 'error' });
+    expect(working.steps.find(({ symbol }) => symbol === 'N_Nu')?.latex.substituted).toMatch(/\\right\)\^\{\\frac\{1\}\{6\}\}/);
   });
 });
 

@@ -1,0 +1,35 @@
+/** A sheet worked through: givens and steps with their values. @module */
+import type { SourceKey } from '../sources/sources.ts';
+import type { Formula } from './formula.ts';
+import type { ReadingPasses, SheetGiven, SheetStep } from './sheet.ts';
+
+/** A given as it stands on the page. */
+export interface WorkedGiven extends Omit<SheetGiven, 'source'> {
+  readonly source?: SourceKey;
+  readonly value: number;
+  /** The symbol on the sheet, before rows were numbered. */
+  readonly template: string;
+  /** Of a list: the number and the label of its row. */
+  readonly number?: number;
+  readonly label?: string;
+}
+
+/** A step as it stands on the page. */
+export interface WorkedStep extends Omit<SheetStep, 'source'> {
+  readonly source: SourceKey;
+  readonly value: number;
+  readonly template: string;
+  readonly parsed: Formula;
+  /** Of a list: the number and the label of its row. */
+  readonly number?: number;
+  readonly label?: string;
+}
+
+/** A sheet worked through to its result, or to its no. */
+export interface Worked {
+  readonly givens: readonly WorkedGiven[];
+  readonly steps: readonly WorkedStep[];
+  readonly passes?: ReadingPasses;
+  /** The words of a physical no; the last step then explains it. */
+  readonly no?: string;
+}

@@ -12,11 +12,13 @@ import { parseQuantity, type QuantityName } from '../quantity/parse-quantity.ts'
 /** How the value of a key is read. */
 export type Reader = (text: string) => unknown;
 
+/** A quantity with its unit, or a bare number in the unit that the core takes. */
 export const quantity =
   (kind: QuantityName): Reader =>
   (text) =>
     parseQuantity(text, { quantity: kind }).value;
 
+/** A number without a unit. */
 export const number: Reader = (text) => {
   const value = Number(text);
   if (text.trim() === '' || !Number.isFinite(value)) throw new InputError('unreadable', 'value', 'a number', text);
@@ -36,8 +38,8 @@ const RESISTIVITY_UNITS: Readonly<Record<string, readonly [multiply: number, div
 export const resistivity: Reader = (text) => {
   const [, figure = '', unit = ''] = /^\s*([\d.]+(?:e[-+]?\d+)?)\s*(\D.*)$/i.exec(text) ?? [];
   const plain = unit
-    .replace(/ohms?/i, 'Ω')
-    .replace('u', 'µ')
+    .replace(/ohms?|\u2126/i, 'Ω')
+    .replace(/^[u\u03bc]/, 'µ')
     .replaceAll(/mm(?:2|\^2)/g, 'mm²')
     .replaceAll(/[\s·.*]/g, '');
   const factor = Object.hasOwn(RESISTIVITY_UNITS, plain) ? RESISTIVITY_UNITS[plain] : undefined;
@@ -50,6 +52,7 @@ export const resistivity: Reader = (text) => {
 /** `0.00393`, or `0.00393/K`. */
 export const perKelvin: Reader = (text) => number(text.replace(/ ?\/ ?K$/, ''));
 
+/** A word as it stands. */
 export const word: Reader = (text) => text;
 
 /** `24awg`, `2/0awg`, `18awg-stranded`, `0.5mm2-class5`, `96ohm/km`. */
@@ -70,6 +73,7 @@ export const conductor: Reader = (text): Conductor => {
   throw new InputError('unreadable', 'value', 'a conductor, such as 24awg, 18awg-stranded, 0.5mm2-class5 or 96ohm/km', text);
 };
 
+/** `cat5e`. */
 export const named: Reader = (text) => cable(text as CableName);
 
 /** `cat5e:90m:40degC,cord-26:5m`. */
@@ -156,6 +160,7 @@ export const currents = (text: string): number[] =>
 /** A diameter. */
 export const millimetres: Reader = (text) => parseQuantity(text, { quantity: 'length' }).value * 1000;
 
+/** `yes` or `no`. */
 export const yesOrNo: Reader = (text) => {
   if (text !== 'yes' && text !== 'no') throw new InputError('unreadable', 'value', 'yes or no', text);
   return text === 'yes';

@@ -15,7 +15,7 @@ import { wrapped } from './wrapped.ts';
  * @param working - What {@link showWorking} returned.
  * @returns The text, ending with a line feed.
  * @example
- * workingText(showWorking('uniformWire', { resistivity: 0.0172, length: 20, area: 3.31 })).split('\n')[11]; // => '       = 0.0172 Ω·mm²/m · 20 m / (3.31 mm²)'
+ * workingText(showWorking('uniformWire', { resistivity: 0.0172, length: 20, area: 3.31 })).split('\n')[14]; // => '       = 0.0172 Ω·mm²/m · 20 m / (3.31 mm²)'
  */
 export function workingText(working: Working): string {
   const { title, no, assumptions, validity, cautions } = working;

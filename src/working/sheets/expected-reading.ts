@@ -80,7 +80,7 @@ export const expectedReadingSheet: Sheet<ExpectedReadingInput> = {
     },
     {
       symbol: 'R_#',
-      meaning: '@: what the meter should show, usual conductors and connections at their most',
+      meaning: '@: what the meter should show, usual conductors and each connection at its highest resistance',
       formula: '2 * n_# * R_c<usual>',
       unit: 'Ω',
       latex: 'R_{#}',

@@ -32,7 +32,7 @@ export const farEndFaultCurrentSheet: Sheet<FarEndFaultInput> = {
     ...legSteps,
     {
       symbol: 'R',
-      meaning: 'supply and line, out and back, at their most',
+      meaning: 'supply and line, out and back, at their highest resistance',
       formula: 'r * L + R_S',
       unit: 'Ω',
       latex: 'R',

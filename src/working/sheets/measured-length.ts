@@ -30,7 +30,7 @@ export const measuredLengthGivens: readonly SheetGiven[] = [
   },
   {
     symbol: 'r_m',
-    meaning: 'the same at the most that its limit allows',
+    meaning: 'the same at the highest resistance that its limit allows',
     unit: 'Ω/m',
     latex: 'r_{m}',
     core: 'cable',

@@ -17,7 +17,7 @@ export function pieceGivens(each: 'installed' | 'cords'): SheetGiven[] {
   });
   return [
     of('rn_#', 'r_{n,#}', 'Ω/m', 'one metre of one usual conductor at 20 °C', 'cable'),
-    of('rm_#', 'r_{m,#}', 'Ω/m', 'the same at the most that its limit allows', 'cable'),
+    of('rm_#', 'r_{m,#}', 'Ω/m', 'the same at the highest resistance that its limit allows', 'cable'),
     of('t_#', 't_{#}', '1', 'what a thick conductor of its gauge has of the usual resistance', 'cable'),
     of('alpha_#', '\\alpha_{#}', '1/K', 'temperature coefficient at 20 °C', 'cable'),
     of('T_#', 'T_{#}', '°C', 'temperature of the conductor', 'temperature'),

@@ -181,7 +181,7 @@ export const solveNetworkSheet: Sheet<NetworkInput> = {
     },
     {
       symbol: 'q',
-      meaning: 'share of all loads that is carried, found by halving',
+      meaning: 'share of all loads that is carried, found by halving: with more, the passes lead nowhere',
       unit: '1',
       latex: 'q',
       core: 'found by halving',

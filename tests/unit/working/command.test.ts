@@ -152,13 +152,19 @@ describe('farend work', () => {
     expect((await run('operatingPoint', 'supplyVoltage=50V', 'resistance=12.5ohm', 'power=25.5W')).out).not.toContain('four digits');
   });
 
-  test.each(['0.0172ohm.mm2/m', '17.2 nΩ·m', '17.2nohm.m', '1.72e-8 ohm m', '0.0172 µohm m', '1.72 µΩ·cm', '0.0172 ohm*mm^2/m'])(
-    'a resistivity of %s is 0.0172 Ω·mm²/m',
-    async (typed) => {
-      const { out } = await run('uniformWire', `resistivity=${typed}`, 'length=20m', 'area=3.31mm2');
-      expect(out).toContain('rho = 0.0172 Ω·mm²/m');
-    },
-  );
+  test.each([
+    '0.0172ohm.mm2/m',
+    '17.2 nΩ·m',
+    '17.2nohm.m',
+    '1.72e-8 ohm m',
+    '0.0172 µohm m',
+    '1.72 µΩ·cm',
+    '1.72 uohm cm',
+    '0.0172 ohm*mm^2/m',
+  ])('a resistivity of %s is 0.0172 Ω·mm²/m', async (typed) => {
+    const { out } = await run('uniformWire', `resistivity=${typed}`, 'length=20m', 'area=3.31mm2');
+    expect(out).toContain('rho = 0.0172 Ω·mm²/m');
+  });
 
   test.each(Object.entries(NEEDED).flatMap(([name, needed]) => needed.map((keys) => [name as WorkingName, keys] as const)))(
     '%s says that it needs %s, by the name of the key',

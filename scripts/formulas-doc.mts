@@ -59,7 +59,9 @@ function sheetLines(name: string, { title, core, givens, steps, assumptions, val
     ...assumptions.map((text) => `- ${text}`),
     `- ${validity}`,
     ...cautions.map((text) => `- **Caution.** ${text}`),
-    ...(slipNames.length === 0 ? [] : ['', 'Slips that a review of an answer knows here, besides those of units and of rounding:', '']),
+    ...(slipNames.length === 0
+      ? []
+      : ['', 'Slips that a review of an answer knows here, besides those of units, of 20 °C left out, and of rounding:', '']),
     ...slipNames.map((slip) => `- \`${slip}\`: ${SLIP_WORDS[slip]}`),
     '',
   ];

@@ -86,7 +86,7 @@ const PROBLEMS: readonly Problem[] = [
     imports: [],
     name: 'mostPower',
     input: '{ supplyVoltage: 24, resistance: 4, load: { power: 30 } }',
-    answers: [['36 W'], ['16.9 V', 'loadVoltage']],
+    answers: [['36 W'], ['144 W'], ['16.9 V', 'loadVoltage'], ['4.22 A', 'I_2']],
   },
   {
     title: 'One run, three resistances',

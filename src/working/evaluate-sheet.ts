@@ -60,6 +60,7 @@ function work<Input>(sheet: Sheet<Input>, read: Reading, change: SheetChange, kn
   const givens = sheet.find === undefined ? stated : [...stated, ...given(givensOf(sheet, reading, true), base)];
 
   const steps: WorkedStep[] = [];
+  let noAt: string | undefined;
   const run = (
     list: readonly SheetStep[],
     missed?: { readonly each: string | undefined; readonly row: ReadingRow | undefined },
@@ -89,7 +90,10 @@ function work<Input>(sheet: Sheet<Input>, read: Reading, change: SheetChange, kn
       if (value !== before?.value) moved.add(step.symbol);
       steps.push({ ...step, formula, parsed, value });
       scope[step.symbol] = measured(value, item.unit);
-      if (item.no !== undefined && value < 0 && change.heedless !== true) return endIn(item.no, item.each, row);
+      if (item.no !== undefined && value < 0 && change.heedless !== true) {
+        noAt = step.symbol;
+        return endIn(item.no, item.each, row);
+      }
     }
     return undefined;
   };
@@ -100,7 +104,13 @@ function work<Input>(sheet: Sheet<Input>, read: Reading, change: SheetChange, kn
   const no = run(sheet.steps);
   const why = no ?? reading.no;
   const { passes } = reading;
-  const worked = { givens, steps, ...(passes === undefined ? {} : { passes }), ...(why === undefined ? {} : { no: why }) };
+  const worked = {
+    givens,
+    steps,
+    ...(passes === undefined ? {} : { passes }),
+    ...(why === undefined ? {} : { no: why }),
+    ...(noAt === undefined ? {} : { noAt }),
+  };
   return { worked, reading, stated, scope, steps: new Map(steps.map((step) => [step.symbol, step])) };
 }
 

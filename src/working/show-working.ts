@@ -168,6 +168,7 @@ function shownStep(step: WorkedStep, figures: ReadonlyMap<string, WorkedGiven | 
   };
 }
 
-function resultOf({ symbol, meaning, value, unit, shown, core }: WorkingStep): WorkingResult {
+/** A step as a figure that may be asked for. @internal */
+export function resultOf({ symbol, meaning, value, unit, shown, core }: WorkingStep): WorkingResult {
   return { symbol, meaning, value, unit, shown, ...(core === undefined ? {} : { core }) };
 }

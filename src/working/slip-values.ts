@@ -19,8 +19,8 @@ export interface SlipValues {
   readonly of: (expected: WorkingResult) => readonly Slipped[];
   /** Every step that this result rests on, rounded to two and to three figures. */
   readonly rounded: (expected: WorkingResult) => Iterable<Slipped>;
-  /** The symbols of the steps that a symbol rests on, itself among them. */
-  readonly under: (symbol: string) => ReadonlySet<string>;
+  /** The symbols of the steps that a symbol rests on, itself among them; `governing`: of a least, or a greatest, only of the one that governs. */
+  readonly under: (symbol: string, governing: boolean) => ReadonlySet<string>;
 }
 
 /** Slips of the answer alone, by what the right one is taken. */
@@ -32,6 +32,12 @@ const OF_ANSWER: readonly (readonly [slip: SlipName, factor: number, holds: (of:
   ['fraction-for-percent', 0.01, isFraction],
   ['feet-in-answer', 1 / 0.3048, ({ unit }) => unit === 'm'],
 ];
+
+/** On any sheet that reckons from 20 °C: the commonest slip there. */
+const OF_ANY_SHEET: readonly SheetSlip[] = [{ slip: 'twenty-left-out', givens: { T_ref: '0 * T_ref' } }];
+
+/** The least, or the greatest, of figures as they stand. */
+const LEAST = /^(?:min|max)\([^()]*\)$/;
 
 /** Works the slips of a question out, each once and when it is first asked for. */
 export function slipValues<Input>(sheet: Sheet<Input>, reading: Reading): SlipValues {
@@ -48,7 +54,7 @@ export function slipValues<Input>(sheet: Sheet<Input>, reading: Reading): SlipVa
   };
   let meant: readonly { readonly slip: SlipName; readonly change: SheetChange }[] | undefined;
   const changes = (): NonNullable<typeof meant> => {
-    meant ??= [...sheet.slips, ...slipsOfUnits(workedOut())]
+    meant ??= [...sheet.slips, ...OF_ANY_SHEET, ...slipsOfUnits(workedOut())]
       .filter(({ when }) => when === undefined || reading.cases?.includes(when))
       .map(({ slip, givens, steps }) => ({ slip, change: { givens, steps } }))
       .filter(({ change }) => concerns(change, workedOut()));
@@ -69,7 +75,7 @@ export function slipValues<Input>(sheet: Sheet<Input>, reading: Reading): SlipVa
       return found;
     },
     *rounded(expected) {
-      const under = symbolsUnder(workedOut(), expected.symbol);
+      const under = symbolsUnder(workedOut(), expected.symbol, false);
       for (const figures of [2, 3]) {
         for (const { symbol } of workedOut().steps) {
           if (symbol === expected.symbol || !under.has(symbol)) continue;
@@ -81,7 +87,7 @@ export function slipValues<Input>(sheet: Sheet<Input>, reading: Reading): SlipVa
         }
       }
     },
-    under: (symbol) => symbolsUnder(workedOut(), symbol),
+    under: (symbol, governing) => symbolsUnder(workedOut(), symbol, governing),
   };
 }
 
@@ -94,11 +100,15 @@ function changed<Input>(sheet: Sheet<Input>, reading: Reading, change: SheetChan
   }
 }
 
-function symbolsUnder({ steps }: Worked, symbol: string): ReadonlySet<string> {
+function symbolsUnder({ givens, steps }: Worked, symbol: string, governing: boolean): ReadonlySet<string> {
   const found = new Set([symbol]);
+  const figures = new Map([...givens, ...steps].map((figure) => [figure.symbol, figure.value]));
   // A step rests on earlier ones alone: from the last to the first none is missed.
   for (const step of [...steps].reverse()) {
-    if (found.has(step.symbol)) for (const name of step.parsed.symbols) found.add(name);
+    if (!found.has(step.symbol)) continue;
+    const { symbols } = step.parsed;
+    const governs = governing && LEAST.test(step.formula) ? symbols.find((name) => figures.get(name) === step.value) : undefined;
+    for (const name of governs === undefined ? symbols : [governs]) found.add(name);
   }
   return found;
 }

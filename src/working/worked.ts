@@ -32,4 +32,6 @@ export interface Worked {
   readonly passes?: ReadingPasses;
   /** The words of a physical no; the last step then explains it. */
   readonly no?: string;
+  /** The symbol of the step that is under 0, if one is what says no. */
+  readonly noAt?: string;
 }

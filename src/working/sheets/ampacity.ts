@@ -119,7 +119,10 @@ export const ampacitySheet: Sheet<AmpacityInput> = {
   validity:
     '22, 23, 24 and 26 AWG, bundles of up to 192, where that code applies. Later editions have finer figures; a cable that is marked for limited power is rated by its mark.',
   cautions: [CODE_CAUTION],
-  slips: [{ slip: 'ambient-factor-left-out', steps: { I_max: 'I_T * k_L' } }],
+  slips: [
+    { slip: 'ambient-factor-left-out', steps: { I_max: 'I_T * k_L' } },
+    { slip: 'load-factor-left-out', steps: { I_max: 'I_T * k_a' } },
+  ],
   guard: ampacity,
   read: readAmpacity,
 };

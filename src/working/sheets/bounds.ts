@@ -257,8 +257,16 @@ const results: readonly SheetStep[] = [
 ];
 
 const slips: readonly SheetSlip[] = [
+  { slip: 'best-for-worst', steps: { U_low: 'U_1', A_low: 'A_1' } },
   { slip: 'middle-for-worst', steps: { U_low: 'U_2', A_low: 'A_2' } },
-  { slip: 'unstable-root', when: POWER, steps: { 'U_#': '(V_# - sqrt(D_#)) / 2' } },
+  // Row 1 is the best, and row 3 the worst: there the most is lost.
+  { slip: 'drop-for-voltage', steps: { 'U_#': 'I_# * R_#', U_high: 'I_1 * R_1', U_low: 'I_3 * R_3' } },
+  { slip: 'voltage-for-drop', steps: { 'd_#': 'V_# - I_# * R_#' } },
+  {
+    slip: 'unstable-root',
+    when: POWER,
+    steps: { 'U_#': '(V_# - sqrt(D_#)) / 2', U_high: '(V_1 - sqrt(D_1)) / 2', U_low: '(V_3 - sqrt(D_3)) / 2' },
+  },
   { slip: 'power-at-wrong-end', when: POWER, steps: { 'U_#': 'V_# - P_# / V_# * R_#' } },
   { slip: 'one-way-length', when: METRES, givens: { 'L_#': 'L_# / 2' } },
   { slip: 'cold-resistance', when: METRES, givens: { 'T_#': 'T_ref' } },

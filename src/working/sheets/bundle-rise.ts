@@ -341,6 +341,7 @@ export const bundleRiseSheet: Sheet<BundleRiseInput> = {
     // Twice the current in each pair is what each wire then has: the pair's own.
     { slip: 'pair-current-for-conductor-current', givens: { I: '2 * I' } },
     { slip: 'cold-resistance', givens: { alpha: '0 * alpha' } },
+    { slip: 'temperature-for-rise', steps: { theta_m: 'T_m' } },
   ],
   guard: bundleRise,
   read: readBundle,

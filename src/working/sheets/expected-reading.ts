@@ -98,6 +98,8 @@ export const expectedReadingSheet: Sheet<ExpectedReadingInput> = {
     { slip: 'one-way-length', steps: HALF },
     { slip: 'pairset-for-pair-loop', steps: HALF },
     { slip: 'cold-resistance', givens: { 'T_#': 'T_ref' } },
+    { slip: 'connections-left-out', givens: { 'n_#': '0' } },
+    { slip: 'connections-in-one-wire', givens: { 'n_#': 'n_# / 2' } },
   ],
   guard: expectedReading,
   read: (input) => {

@@ -138,7 +138,8 @@ export const fromMeasurementSheet: Sheet<FromMeasurementInput> = {
   cautions: ['Never put an ohmmeter on a powered pair.'],
   slips: [
     { slip: 'leads-left-in', givens: { R_lead: '0 * R_lead' } },
-    { slip: 'cold-resistance', givens: { T: 'T_ref', T_l: 'T_ref', T_h: 'T_ref' } },
+    { slip: 'reading-not-at-20', steps: { 'c_#': 'm_#' } },
+    { slip: 'cold-resistance', steps: { z_l: '2 * r_t', z_h: '2 * r_m' } },
     { slip: 'one-way-length', steps: { L_l: '(m_high - X_h) / (z_h / 2)', L_h: '(m_low - X_l) / (z_l / 2)' } },
     { slip: 'pair-loop-for-pairset', steps: { R_pairset20: 'R_loop20', R_pairsetT: 'R_loopT' } },
     { slip: 'pairset-for-four-pair', steps: { R_four20: 'R_pairset20', R_fourT: 'R_pairsetT' } },
@@ -198,6 +199,7 @@ export const fromMeasurementSheet: Sheet<FromMeasurementInput> = {
           : []),
         ...(cable === undefined ? [] : connectionAssumptions(input.connections ?? CONNECTIONS[scope], input.connectionResistance)),
       ],
+      ...(named.cases.includes(length.MISSES) ? { no: 'no length of this cable gives all of these readings' } : {}),
     };
   },
 };

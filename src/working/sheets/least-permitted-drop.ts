@@ -140,6 +140,7 @@ export const leastPermittedDropSheet: Sheet<LeastPermittedDropInput> = {
     { slip: 'cold-resistance', givens: { T: 'T_ref' } },
     { slip: 'power-at-wrong-end', when: POWER, steps: { 'I_#': 'P / V_#' } },
     { slip: 'unstable-root', when: POWER, steps: { 'I_#': '2 * P / (V_# - sqrt(D_#))' } },
+    { slip: 'voltage-for-drop', steps: { V_most: 'V_1 - W_1' } },
     { slip: 'percent-of-wrong-voltage', steps: { 'k_#': 'W_# / (V_# - W_#)' } },
   ],
   guard: leastPermittedDrop,

@@ -173,8 +173,12 @@ export const loadedVoltageSheet: Sheet<LoadedVoltageInput> = {
     'Not for a supply that limits its current or folds back, and a line that warms up changes. With the accuracy of the meters the bounds of the resistance are shown; of the powers the figures that the readings give, without bounds.',
   cautions: ['Readings on a live line: above extra-low voltage only by licensed practice, as local code has it.'],
   slips: [
-    { slip: 'power-at-wrong-end', steps: { P: 'V_0 * I' } },
+    { slip: 'open-for-loaded', steps: { P: 'V_0 * I' } },
     { slip: 'load-for-line', steps: { R: 'V / I' } },
+    { slip: 'quarter-left-out', steps: { P_max: 'V_0^2 / R' } },
+    { slip: 'lowest-voltage-left-out', when: 'device', steps: { P_left: 'P_max - P' } },
+    { slip: 'load-not-taken-off', when: 'bounded, no device', steps: { P_left: 'P_max' } },
+    { slip: 'load-not-taken-off', when: 'device', steps: { P_left: 'min(P_max, P_low)' } },
   ],
   guard: loadedVoltage,
   read: (input) => {

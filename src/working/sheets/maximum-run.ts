@@ -581,6 +581,10 @@ export const maximumRunSheet: Sheet<MaximumRunInput> = {
     // With more draw the power of the port would bound the run as well, and leave none of it.
     { slip: 'class-power-for-pd-power', when: 'light draw', givens: { P: 'P_lim' } },
     { slip: 'connections-left-out', when: 'connections', givens: { n: '0' } },
+    // So long that no rule of cabling governs.
+    { slip: 'cabling-rule-left-out', givens: { 'a_#': '1000 * a_#' } },
+    // The thinnest of a gauge has 2 % more than the usual one.
+    { slip: 'nominal-for-maximum', when: 'usual conductors stated', givens: { 'rl20_#': 'rl20_# / 1.02' } },
   ],
   guard: maximumRun,
   read: (input) => cited('conductor' in input || 'out' in input ? readTwoWire(input) : readPowered(input as MaximumPoweredRunInput), input),
@@ -735,6 +739,9 @@ function readTwoWire(input: TwoWireCircuit | UnequalTwoWireCircuit): Reading {
       kind,
       isEqual ? 'equal' : 'unequal',
       ...(isHighest ? ['highest'] : []),
+      ...([input.conductor ?? input.out, input.conductor ?? input.back].every(({ basis }) => basis === 'nominal')
+        ? ['usual conductors stated']
+        : []),
       ...(connections * connectionResistance > 0 ? ['connections'] : []),
       ...(rows.length === 0 ? [] : ['bounded']),
     ],

@@ -86,7 +86,9 @@ export const mostPowerSheet: Sheet<MostPowerInput> = {
   validity: 'A load that holds its power constant, as most electronics do.',
   cautions: [],
   slips: [
+    { slip: 'drop-for-voltage', steps: { V_1: 'I_1 * R' } },
     { slip: 'unstable-root', steps: { I_1: '(V + sqrt(D)) / (2 * R)', V_1: '(V - sqrt(D)) / 2' } },
+    { slip: 'quarter-left-out', steps: { P_max: 'V^2 / R' } },
     { slip: 'power-at-wrong-end', steps: { I_1: 'P / V', V_1: 'V - P / V * R' } },
   ],
   guard: (input) => {

@@ -144,6 +144,7 @@ export function readNetwork(input: NetworkInput): Reading {
       ...(byLength ? ['by length'] : []),
       ...(only('power') && tree.supplies.every(({ at }) => !anyTap(at)) && tree.supplies.length === 1 ? ['powers from one supply'] : []),
       ...(only('current') && tree.rings.length === 0 ? ['currents in a tree'] : []),
+      ...(only('power') && tree.rings.length === 0 ? ['powers in a tree'] : []),
     ],
     rows: {
       supply: supplyRows,

@@ -225,6 +225,7 @@ export const pairUnbalanceSheet: Sheet<PairUnbalanceInput> = {
     { slip: 'even-division', steps: { 'Ia_#': 'I_# / 2', 'Ib_#': 'I_# / 2' } },
     { slip: 'direct-ratio', steps: { 'Ia_#': 'I_# * Ra_# / (Ra_# + Rb_#)', 'Ib_#': 'I_# * Rb_# / (Ra_# + Rb_#)' } },
     { slip: 'power-at-wrong-end', steps: { I: 'P / V', V_PD: 'V - P / V * R' } },
+    { slip: 'drop-for-voltage', steps: { V_PD: 'I * R' } },
     { slip: 'unstable-root', steps: { I: '2 * P / (V - sqrt(D))', V_PD: '(V - sqrt(D)) / 2' } },
   ],
   guard: pairUnbalance,

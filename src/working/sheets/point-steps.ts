@@ -166,6 +166,9 @@ export const powerSteps: readonly SheetStep[] = [
 
 /** The slips of a load at the end of a line. */
 export const pointSlips: readonly SheetSlip[] = [
+  // Of a power the two roots add up to the supply voltage: the one is just what is lost at the other.
+  { slip: 'drop-for-voltage', steps: { V_L: 'I * R' } },
+  { slip: 'voltage-for-drop', steps: { V_drop: 'V - I * R' } },
   { slip: 'unstable-root', steps: { I: '2 * P / (V - sqrt(D))', V_L: '(V - sqrt(D)) / 2' } },
   { slip: 'power-at-wrong-end', steps: { I: 'P / V', V_L: 'V - P / V * R' } },
   { slip: 'percent-of-wrong-voltage', steps: { k_drop: 'I * R / (V - I * R)' } },

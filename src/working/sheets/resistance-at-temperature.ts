@@ -57,7 +57,12 @@ export const resistanceAtTemperatureSheet: Sheet<ResistanceAtTemperatureInput> =
   assumptions: ['Resistance rises along a straight line with temperature.'],
   validity: 'For copper the straight line is good to 0.5 % from 0 to 77 °C.',
   cautions: [],
-  slips: [{ slip: 'coefficient-from-wrong-temperature', when: 'known elsewhere', steps: { R_2: 'R_1 * (1 + alpha * (T_2 - T_1))' } }],
+  slips: [
+    { slip: 'twenty-left-out', givens: { T_0: '0 * T_0' } },
+    { slip: 'coefficient-from-wrong-temperature', when: 'known elsewhere', steps: { R_2: 'R_1 * (1 + alpha * (T_2 - T_1))' } },
+    { slip: 'ratio-upside-down', steps: { R_2: 'R_1 * f_1 / f_2' } },
+    { slip: 'temperature-not-changed', steps: { R_2: 'R_1' } },
+  ],
   guard: (input) => {
     requireObject(input, 'input', 'an object with resistance, temperature, coefficient and at');
     const { at, ...line } = input;

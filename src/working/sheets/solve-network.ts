@@ -323,6 +323,12 @@ export const solveNetworkSheet: Sheet<NetworkInput> = {
   slips: [
     { slip: 'power-at-wrong-end', when: 'powers from one supply', steps: { 'It_#': 'P_# / V0_1' } },
     { slip: 'own-tap-only', when: 'currents in a tree', steps: { 'Is_#': 'It_#' } },
+    // Section by section outwards, each with the power of its own tap at its end.
+    {
+      slip: 'own-tap-only',
+      when: 'powers in a tree',
+      steps: { 'Is_#': 'It_#', 'D_#': '2 * P_# * R_# / (<from> + sqrt(<from>^2 - 4 * P_# * R_#))' },
+    },
     { slip: 'cold-resistance', when: 'by length', givens: { 'T_#': 'T_ref', 'Tx_#': 'T_ref' } },
     { slip: 'one-way-length', when: 'by length', givens: { 'L_#': 'L_# / 2', 'Lx_#': 'Lx_# / 2' } },
   ],

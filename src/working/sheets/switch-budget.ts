@@ -332,6 +332,7 @@ export const switchBudgetSheet: Sheet<SwitchBudgetInput> = {
     { slip: 'pd-power-for-class-power', when: 'by class, shed', steps: { P_dem: '[n_# * D_#]' } },
     { slip: 'run-loss-left-out', when: 'by draw, fits', steps: { 'P_#': 'p_#' } },
     { slip: 'run-loss-left-out', when: 'by draw, shed', steps: { P_dem: '[n_# * p_#]' } },
+    { slip: 'demand-for-allocated', when: 'shed', steps: { P_all: 'P_dem' } },
     { slip: 'reserve-left-out', when: 'reserve, fits', givens: { k: '0' } },
   ],
   guard: switchBudget,

@@ -174,6 +174,7 @@ export const unbalanceSheet: Sheet<UnbalanceInput> = {
     { slip: 'series-for-parallel', steps: { 'Rp_#': 'Ra_# + Rb_#' } },
     { slip: 'unbalance-of-one', steps: { 'u_#': 'd_# / ((S_# - d_#) / 2)' } },
     { slip: 'unbalance-of-one', steps: { 'u_#': 'd_# / ((S_# + d_#) / 2)' } },
+    { slip: 'difference-for-margin', steps: { 'M_#': 'd_#' } },
     { slip: 'lesser-of-two-limits', steps: { 'Dp_#': 'min(k_p * S_#, F_p)', 'Dt_#': 'min(k_t * S_#, F_t)' } },
   ],
   guard: unbalance,

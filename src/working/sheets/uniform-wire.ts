@@ -71,7 +71,10 @@ export const uniformWireSheet: Sheet<UniformWireInput> = {
   assumptions: ['The same metal and area all along.'],
   validity: 'Direct current, any metal, any shape of cross-section.',
   cautions: [],
-  slips: [],
+  slips: [
+    { slip: 'one-way-length', givens: { L: 'L / 2' } },
+    { slip: 'one-way-length', steps: { L: 'R * A / rho / 2' } },
+  ],
   guard: uniformWire,
   read: ({ resistance, resistivity, length, area }) => {
     const stated = { resistance, resistivity, length, area };

@@ -23,6 +23,12 @@ const runResistanceAsked: Asked<'runResistance'> = {
       make: (input) =>
         again(runResistanceAsked, { ...input, segments: input.segments.map((piece) => ({ ...piece, temperature: 20 })) }, 'pairLoop'),
     },
+    { slip: 'four-pair-for-pair-loop', make: (_input, answer) => number(figureOf(answer, 'fourPair')) },
+    {
+      slip: 'connections-in-one-wire',
+      // As much as half of the resistance of each.
+      make: (input) => again(runResistanceAsked, { ...input, connectionResistance: (input.connectionResistance ?? 0.2) / 2 }, 'pairLoop'),
+    },
     { slip: 'connections-left-out', make: (input) => again(runResistanceAsked, { ...input, connections: 0 }, 'pairLoop') },
     {
       slip: 'feet-for-metres',
@@ -44,6 +50,8 @@ const operatingPointAsked: Asked<'operatingPoint'> = {
   },
   answer: operatingPoint,
   mistakes: [
+    { slip: 'drop-for-voltage', make: (_input, answer) => number(figureOf(answer, 'voltageDrop')) },
+    { slip: 'voltage-for-drop', of: 'voltageDrop', make: (_input, answer) => number(figureOf(answer, 'loadVoltage')) },
     {
       slip: 'unstable-root',
       make: ({ supplyVoltage, load }, answer) =>
@@ -73,6 +81,7 @@ const mostPowerAsked: Asked<'mostPower'> = {
     maximumLoadPower: mostOf(input.supplyVoltage, input.resistance),
   }),
   mistakes: [
+    { slip: 'drop-for-voltage', of: 'loadVoltage', make: (_input, answer) => number(figureOf(answer, 'voltageDrop')) },
     {
       slip: 'unstable-root',
       of: 'loadVoltage',
@@ -83,6 +92,14 @@ const mostPowerAsked: Asked<'mostPower'> = {
       of: 'current',
       // Both roots together are the current into a short.
       make: ({ supplyVoltage, resistance }, answer) => supplyVoltage / resistance - (number(figureOf(answer, 'current')) ?? 0),
+    },
+    {
+      slip: 'quarter-left-out',
+      of: 'maximumLoadPower',
+      make: ({ supplyVoltage, resistance }) => {
+        const short = operatingPoint({ supplyVoltage, resistance, load: { resistance: 0 } });
+        return short.feasible ? short.lineLoss : undefined;
+      },
     },
     { slip: 'power-at-wrong-end', of: 'current', make: ({ supplyVoltage, load }) => load.power / supplyVoltage },
   ],
@@ -102,6 +119,8 @@ const voltageDropAsked: Asked<'voltageDrop'> = {
   },
   answer: voltageDrop,
   mistakes: [
+    { slip: 'voltage-for-drop', make: (_input, answer) => number(figureOf(answer, 'loadVoltage')) },
+    { slip: 'drop-for-voltage', of: 'loadVoltage', make: (_input, answer) => number(figureOf(answer, 'voltageDrop')) },
     {
       slip: 'unstable-root',
       make: ({ load }, answer) => (load.power === undefined ? undefined : number(figureOf(answer, 'loadVoltage'))),

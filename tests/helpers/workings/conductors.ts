@@ -28,7 +28,18 @@ const uniformWireAsked: Asked<'uniformWire'> = {
     return { ...all, [pick(random, ['resistance', 'resistivity', 'length', 'area'])]: undefined };
   },
   answer: uniformWire,
-  mistakes: [],
+  mistakes: [
+    {
+      slip: 'one-way-length',
+      of: 'resistance',
+      make: (input, answer) => (input.resistance === undefined ? (number(figureOf(answer, 'resistance')) ?? 0) / 2 : undefined),
+    },
+    {
+      slip: 'one-way-length',
+      of: 'length',
+      make: (input, answer) => (input.length === undefined ? (number(figureOf(answer, 'length')) ?? 0) / 2 : undefined),
+    },
+  ],
 };
 
 const resistancePerMetreAsked: Asked<'resistancePerMetre'> = {
@@ -36,6 +47,12 @@ const resistancePerMetreAsked: Asked<'resistancePerMetre'> = {
   answer: ({ conductor: of, temperature: at }) => ({ resistancePerMetre: resistancePerMetre(of, at) }),
   mistakes: [
     { slip: 'cold-resistance', make: ({ conductor }) => conductor.resistancePerMetre },
+    // As if it were 20 K warmer.
+    {
+      slip: 'twenty-left-out',
+      make: ({ conductor, temperature: at = 20 }) =>
+        conductor.temperatureCoefficient === undefined ? undefined : resistancePerMetre(conductor, at + 20),
+    },
     { slip: 'per-km-for-per-100-m', make: (_input, answer) => (number(figureOf(answer, 'resistancePerMetre')) ?? 0) * 10 },
   ],
 };
@@ -51,6 +68,15 @@ const resistanceAtTemperatureAsked: Asked<'resistanceAtTemperature'> = {
   answer: ({ at, ...line }) => ({ resistanceAtTemperature: resistanceAtTemperature(line, at) }),
   mistakes: [
     {
+      slip: 'twenty-left-out',
+      make: ({ at, ...line }) => resistanceAtTemperature({ ...line, coefficientTemperature: 0 }, at),
+    },
+    {
+      slip: 'ratio-upside-down',
+      make: ({ resistance }, answer) => resistance ** 2 / (number(figureOf(answer, 'resistanceAtTemperature')) ?? Number.NaN),
+    },
+    { slip: 'temperature-not-changed', make: ({ resistance }) => resistance },
+    {
       slip: 'coefficient-from-wrong-temperature',
       // As if the coefficient were stated at the temperature of the known resistance.
       make: ({ at, ...line }) => resistanceAtTemperature({ ...line, coefficientTemperature: line.temperature }, at),
@@ -64,6 +90,10 @@ const loopResistanceAsked: Asked<'loopResistance'> = {
   mistakes: [
     { slip: 'one-way-length', make: (_input, answer) => (number(figureOf(answer, 'loopResistance')) ?? 0) / 2 },
     { slip: 'cold-resistance', make: (input) => again(loopResistanceAsked, { ...input, temperature: 20 }, 'loopResistance') },
+    {
+      slip: 'twenty-left-out',
+      make: (input) => again(loopResistanceAsked, { ...input, temperature: (input.temperature ?? 20) + 20 }, 'loopResistance'),
+    },
     { slip: 'feet-for-metres', make: (input) => again(loopResistanceAsked, { ...input, length: input.length / FOOT }, 'loopResistance') },
     { slip: 'metres-for-feet', make: (input) => again(loopResistanceAsked, { ...input, length: input.length * FOOT }, 'loopResistance') },
     { slip: 'per-100-m-for-per-km', make: (_input, answer) => (number(figureOf(answer, 'loopResistance')) ?? 0) / 10 },

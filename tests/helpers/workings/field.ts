@@ -55,6 +55,7 @@ const unbalanceAsked: Asked<'unbalance'> = {
         return Math.max(first, second) / Math.min(first, second) - 1;
       },
     },
+    { slip: 'difference-for-margin', of: 'pairs[0].margin', make: (input) => unbalance(input).pairs[0]?.difference },
     {
       slip: 'lesser-of-two-limits',
       of: 'pairs[0].limit',
@@ -135,6 +136,11 @@ const pairUnbalanceAsked: Asked<'pairUnbalance'> = {
         (number(figureOf(answer, 'operating.loadPower')) ?? 0) / (number(figureOf(answer, 'pseVoltage')) ?? Number.NaN),
     },
     {
+      slip: 'drop-for-voltage',
+      of: 'operating.loadVoltage',
+      make: (_input, answer) => number(figureOf(answer, 'operating.voltageDrop')),
+    },
+    {
       slip: 'unstable-root',
       of: 'operating.loadVoltage',
       make: (_input, answer) => (number(figureOf(answer, 'pseVoltage')) ?? 0) - (number(figureOf(answer, 'operating.loadVoltage')) ?? 0),
@@ -164,7 +170,30 @@ const loadedVoltageAsked: Asked<'loadedVoltage'> = {
   },
   answer: loadedVoltage,
   mistakes: [
-    { slip: 'power-at-wrong-end', of: 'loadPower.value', make: ({ openVoltage, current }) => openVoltage * current },
+    { slip: 'open-for-loaded', of: 'loadPower.value', make: ({ openVoltage, current }) => openVoltage * current },
+    {
+      slip: 'quarter-left-out',
+      of: 'maximumPower.value',
+      // The open voltage into a short at the far end.
+      make: ({ openVoltage }, answer) => {
+        const { resistance, maximumPower } = answer as ReturnType<typeof loadedVoltage>;
+        return maximumPower === undefined ? undefined : openVoltage ** 2 / resistance.value;
+      },
+    },
+    {
+      slip: 'lowest-voltage-left-out',
+      of: 'powerLeft.value',
+      make: (input) => {
+        if (input.minimumVoltage === undefined || input.minimumVoltage >= input.openVoltage) return undefined;
+        return again(loadedVoltageAsked, { ...input, minimumVoltage: undefined }, 'powerLeft.value');
+      },
+    },
+    {
+      slip: 'load-not-taken-off',
+      of: 'powerLeft.value',
+      make: (_input, answer) =>
+        (number(figureOf(answer, 'powerLeft.value')) ?? Number.NaN) + (number(figureOf(answer, 'loadPower.value')) ?? Number.NaN),
+    },
     {
       slip: 'load-for-line',
       of: 'resistance.value',
@@ -196,6 +225,20 @@ const expectedReadingAsked: Asked<'expectedReading'> = {
     { slip: 'one-way-length', make: half('channel.atTemperature.value') },
     { slip: 'pairset-for-pair-loop', of: 'channel.atTemperature.high', make: half('channel.atTemperature.high') },
     { slip: 'cold-resistance', make: (_input, answer) => number(figureOf(answer, 'channel.at20.value')) },
+    {
+      slip: 'connections-left-out',
+      make: (input) => again(expectedReadingAsked, { ...input, connections: 0, linkConnections: undefined }, 'channel.atTemperature.value'),
+    },
+    {
+      slip: 'connections-in-one-wire',
+      // As much as half of the resistance of each.
+      make: (input) =>
+        again(
+          expectedReadingAsked,
+          { ...input, connectionResistance: (input.connectionResistance ?? 0.2) / 2 },
+          'channel.atTemperature.value',
+        ),
+    },
   ],
 };
 
@@ -235,7 +278,10 @@ function longest(input: FromMeasurementInput, other: Partial<FromMeasurementInpu
 
 const fromMeasurementAsked: Asked<'fromMeasurement'> = {
   question: readingsOf,
-  answer: fromMeasurement,
+  answer: (input) => {
+    const answer = fromMeasurement(input);
+    return { ...answer, feasible: input.cable === undefined || answer.lengths[0]?.length !== undefined };
+  },
   mistakes: [
     {
       slip: 'leads-left-in',
@@ -248,7 +294,7 @@ const fromMeasurementAsked: Asked<'fromMeasurement'> = {
       make: (input) => longest(input, { leadResistance: 0 }),
     },
     {
-      slip: 'cold-resistance',
+      slip: 'reading-not-at-20',
       of: 'loops.at20.pairLoop.value',
       make: (_input, answer) => number(figureOf(answer, 'loops.measured.pairLoop.value')),
     },

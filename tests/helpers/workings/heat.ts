@@ -5,7 +5,7 @@ import { bundleRise } from '../../../src/cable/heat/bundle-rise.ts';
 import { filmCoefficient } from '../../../src/cable/heat/film-coefficient.ts';
 import { remotePowering } from '../../../src/cable/heat/remote-powering.ts';
 import { logUniform, pick, uniform, whole } from '../random.ts';
-import { type Asked, again } from './kit.ts';
+import { type Asked, again, figureOf, number } from './kit.ts';
 
 const ampacityAsked: Asked<'ampacity'> = {
   question: (random) => ({
@@ -17,7 +17,10 @@ const ampacityAsked: Asked<'ampacity'> = {
     halfLoaded: pick(random, [undefined, false, true]),
   }),
   answer: ampacity,
-  mistakes: [{ slip: 'ambient-factor-left-out', make: (input) => again(ampacityAsked, { ...input, ambient: 30 }, 'ampacity') }],
+  mistakes: [
+    { slip: 'ambient-factor-left-out', make: (input) => again(ampacityAsked, { ...input, ambient: 30 }, 'ampacity') },
+    { slip: 'load-factor-left-out', make: (input) => again(ampacityAsked, { ...input, halfLoaded: false }, 'ampacity') },
+  ],
 };
 
 const filmCoefficientAsked: Asked<'filmCoefficient'> = {
@@ -78,6 +81,7 @@ const bundleRiseAsked: Asked<'bundleRise'> = {
       of: 'conductorCurrent',
       make: ({ pairCurrent }) => pairCurrent,
     },
+    { slip: 'temperature-for-rise', make: (_input, answer) => number(figureOf(answer, 'conductorTemperature')) },
     {
       slip: 'cold-resistance',
       // Copper that does not mind the heat.

@@ -86,16 +86,17 @@ const solveNetworkAsked: Asked<'solveNetwork'> = {
       slip: 'own-tap-only',
       make: (input) => {
         const { supplies, sections, taps } = input;
-        if (supplies.length > 1 || !isTree(input) || taps.some(({ load }) => load.current === undefined)) return undefined;
-        // Along the way from the supply to each node, the drop of every section with what is tapped at its end.
-        const own = (node: unknown): number => taps.reduce((sum, { at, load }) => sum + (at === node ? (load.current ?? 0) : 0), 0);
-        const ohms = (section: NetworkSection): number => {
+        const kinds = new Set(taps.flatMap(({ load }) => Object.keys(load)));
+        if (supplies.length > 1 || !isTree(input) || kinds.size > 1 || kinds.has('resistance')) return undefined;
+        // Along the way from the supply to each node, every section as if it were alone, with what is tapped at its end.
+        const end = (section: NetworkSection, far: unknown, voltage: number): number => {
+          const own = taps.filter(({ at }) => at === far).map(({ load }) => ({ at: 'end', load }));
           const alone = solveNetwork({
-            supplies: [{ at: section.from, voltage: 1e6 }],
-            sections: [section],
-            taps: [{ at: section.to, load: { current: 1 } }],
+            supplies: [{ at: 'start', voltage }],
+            sections: [{ ...section, from: 'start', to: 'end' }],
+            taps: own.length === 0 ? [{ at: 'end', load: { current: 0 } }] : own,
           });
-          return alone.feasible ? 1e6 - alone.lowest.voltage : Number.NaN;
+          return alone.feasible ? (alone.nodes.find(({ node }) => node === 'end')?.voltage ?? Number.NaN) : Number.NaN;
         };
         const volts = new Map<unknown, number>(supplies.map(({ at, voltage }) => [at, voltage]));
         for (let turn = 0; turn < sections.length; turn++) {
@@ -105,7 +106,7 @@ const solveNetworkAsked: Asked<'solveNetwork'> = {
               [section.to, section.from],
             ]) {
               const start = volts.get(near);
-              if (start !== undefined && !volts.has(far)) volts.set(far, start - own(far) * ohms(section));
+              if (start !== undefined && !volts.has(far)) volts.set(far, end(section, far, start));
             }
           }
         }

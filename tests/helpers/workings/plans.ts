@@ -13,7 +13,7 @@ import type { RunLimit } from '../../../src/plan/run-limit.ts';
 import { type BudgetPort, type SwitchBudgetInput, switchBudget } from '../../../src/plan/switch-budget.ts';
 import type { WorkingInputs } from '../../../src/working/index.ts';
 import { logUniform, pick, type Random, uniform, whole } from '../random.ts';
-import { type Asked, again, conductor, poe, temperature } from './kit.ts';
+import { type Asked, again, conductor, figureOf, number, poe, temperature } from './kit.ts';
 
 const FACTOR = { pairLoop: 2, twoPair: 1, fourPair: 0.5 } as const;
 
@@ -117,6 +117,25 @@ const maximumRunAsked: Asked<'maximumRun'> = {
         return shortest(maximumRun(input).limits, ({ resistance = Number.NaN }) => (resistance - joints) / perMetre);
       },
     },
+    {
+      slip: 'cabling-rule-left-out',
+      make: (input) => {
+        if ('load' in input || input.cabling === 'none') return undefined;
+        const lengths = maximumRun(input).limits.flatMap(({ resistance, length }) => (resistance === undefined ? [] : (length ?? [])));
+        return Math.min(...lengths);
+      },
+    },
+    {
+      slip: 'nominal-for-maximum',
+      make: (input) => {
+        if (!('load' in input)) return undefined;
+        const [out, back] = [input.conductor ?? input.out, input.conductor ?? input.back];
+        if (out.basis !== 'nominal' || back.basis !== 'nominal') return undefined;
+        const perMetre = resistancePerMetre(out, input.temperature) + resistancePerMetre(back, input.temperature);
+        const joints = 2 * (input.connections ?? 0) * (input.connectionResistance ?? 0);
+        return shortest(maximumRun(input).limits, ({ resistance = Number.NaN }) => (resistance - joints) / perMetre);
+      },
+    },
     { slip: 'pair-loop-for-pairset', make: (input) => ofLoops(input, () => 2) },
     { slip: 'pairset-for-pair-loop', make: (input) => ofLoops(input, (loop) => FACTOR[loop === 'pairLoop' ? 'twoPair' : loop]) },
     {
@@ -204,6 +223,10 @@ const switchBudgetAsked: Asked<'switchBudget'> = {
           return Math.min(stated ?? granted.pdPower, granted.pdPowerLater ?? granted.pdPower);
         });
       },
+    },
+    {
+      slip: 'demand-for-allocated',
+      make: (input, answer) => (switchBudget(input).denied.length > 0 ? number(figureOf(answer, 'demand')) : undefined),
     },
     {
       slip: 'reserve-left-out',

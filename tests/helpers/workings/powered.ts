@@ -30,6 +30,16 @@ const powerAtPdAsked: Asked<'powerAtPd'> = {
       slip: 'allowed-for-available',
       make: (input) => (input.pdPower === undefined ? powerAtPd(input).limits.pdPower : undefined),
     },
+    {
+      slip: 'port-current-for-pairset-current',
+      of: 'pairsetCurrent',
+      make: (input, answer) => (pairsOf(input) === 4 ? number(figureOf(answer, 'totalCurrent')) : undefined),
+    },
+    {
+      slip: 'pair-current-for-conductor-current',
+      of: 'conductorCurrent',
+      make: (_input, answer) => number(figureOf(answer, 'pairsetCurrent')),
+    },
     { slip: 'pair-loop-for-pairset', make: (input) => available(withLoop(input, pairsOf(input))) },
     { slip: 'pairset-for-four-pair', make: (input) => (pairsOf(input) === 4 ? available(withLoop(input, 2)) : undefined) },
     { slip: 'four-pair-for-pairset', make: (input) => (pairsOf(input) === 2 ? available(withLoop(input, 0.5)) : undefined) },
@@ -50,6 +60,11 @@ const powerAtPdAsked: Asked<'powerAtPd'> = {
         const { limits, pseVoltage, resistance } = powerAtPd(input);
         return pseVoltage - ((input.pdPower ?? limits.pdPower) / pseVoltage) * resistance;
       },
+    },
+    {
+      slip: 'drop-for-voltage',
+      of: 'operating.loadVoltage',
+      make: (_input, answer) => number(figureOf(answer, 'operating.voltageDrop')),
     },
     {
       slip: 'unstable-root',
@@ -86,6 +101,18 @@ const psePowerForAsked: Asked<'psePowerFor'> = {
         const { average } = psePowerFor({ ...input, pdPeakPower: undefined, pdPower: psePowerFor(input).limits.psePower });
         return average.feasible ? average.psePower : undefined;
       },
+    },
+    { slip: 'run-loss-left-out', make: (input) => psePowerFor(input).average.pdPower },
+    { slip: 'class-power-for-sourced-power', make: (input) => psePowerFor(input).limits.psePower },
+    {
+      slip: 'port-current-for-pairset-current',
+      of: 'average.pairsetCurrent',
+      make: (input, answer) => (psePowerFor(input).limits.pairs === 4 ? number(figureOf(answer, 'average.totalCurrent')) : undefined),
+    },
+    {
+      slip: 'pair-current-for-conductor-current',
+      of: 'average.conductorCurrent',
+      make: (_input, answer) => number(figureOf(answer, 'average.pairsetCurrent')),
     },
     { slip: 'pair-loop-for-pairset', make: (input) => sourced(input, psePowerFor(input).limits.pairs) },
     { slip: 'pairset-for-four-pair', make: (input) => (psePowerFor(input).limits.pairs === 4 ? sourced(input, 2) : undefined) },

@@ -67,6 +67,10 @@ const boundsAsked: Asked<'bounds'> = {
   answer,
   mistakes: [
     {
+      slip: 'best-for-worst',
+      make: ({ fn }, found) => number(figureOf(found, fn === 'powerAtPd' ? 'fields.available.high' : 'fields.loadVoltage.high')),
+    },
+    {
       slip: 'middle-for-worst',
       make: ({ fn }, found) => number(figureOf(found, fn === 'powerAtPd' ? 'nominal.available' : 'nominal.loadVoltage')),
     },
@@ -74,14 +78,29 @@ const boundsAsked: Asked<'bounds'> = {
       slip: 'unstable-root',
       make: ({ fn, input }, found) => {
         if (fn === 'powerAtPd' || (input as OperatingPointInput).load.power === undefined) return undefined;
-        // The two roots add up to the supply voltage, at every end; the least of the wrong ones is where the right one is highest.
+        // The two roots add up to the supply voltage: the wrong one at the worst end is what the right one leaves of it there.
         const voltage = (input as OperatingPointInput).supplyVoltage as
           | number
           | { low: number; high: number }
           | { nominal: number; plusMinus: number };
-        const high = typeof voltage === 'number' ? voltage : 'high' in voltage ? voltage.high : voltage.nominal + voltage.plusMinus;
-        return high - (number(figureOf(found, 'fields.loadVoltage.high')) ?? Number.NaN);
+        const low = typeof voltage === 'number' ? voltage : 'low' in voltage ? voltage.low : voltage.nominal - voltage.plusMinus;
+        return low - (number(figureOf(found, 'fields.loadVoltage.low')) ?? Number.NaN);
       },
+    },
+    {
+      slip: 'drop-for-voltage',
+      make: ({ fn, input }, found) =>
+        fn === 'powerAtPd' || (input as OperatingPointInput).load.resistance !== undefined
+          ? undefined
+          : number(figureOf(found, 'fields.voltageDrop.high')),
+    },
+    {
+      slip: 'voltage-for-drop',
+      of: 'fields.voltageDrop.high',
+      make: ({ fn, input }, found) =>
+        fn === 'powerAtPd' || (input as OperatingPointInput).load.resistance !== undefined
+          ? undefined
+          : number(figureOf(found, 'fields.loadVoltage.low')),
     },
     {
       slip: 'power-at-wrong-end',

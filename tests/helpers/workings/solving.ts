@@ -103,6 +103,14 @@ const leastDropAsked: Asked<'leastPermittedDrop'> = {
       },
     },
     {
+      slip: 'voltage-for-drop',
+      make: ({ supplyVoltage, load: { resistance } }, answer) => {
+        if (resistance !== undefined) return undefined;
+        const low = typeof supplyVoltage === 'object' ? supplyVoltage.low : supplyVoltage;
+        return low - (number(figureOf(answer, 'volts')) ?? Number.NaN);
+      },
+    },
+    {
       slip: 'unstable-root',
       make: ({ supplyVoltage, load: { power }, ...rest }) => {
         if (power === undefined) return undefined;

@@ -39,12 +39,54 @@ describe('right within the figures given', () => {
   });
 });
 
+describe('too few figures', () => {
+  test('1 A may be 0.6 A, and much else', () => {
+    const { verdict, slips, check, message } = reviewAnswer('operatingPoint', worst, '1 A', { of: 'current' });
+    expect([verdict, slips, check]).toEqual(['wrong', [], undefined]);
+    expect(message).toBe('Wrong: too few figures to tell. It may stand for anything from 0.5 A to 1.5 A: give two figures or more.');
+    expect(reviewAnswer('operatingPoint', worst, '0.2', { of: 'dropFraction' }).message).toContain('from 0.15 to 0.25');
+  });
+
+  test('one figure is enough within a tenth of it', () => {
+    expect(reviewAnswer('operatingPoint', worst, '0.6 A', { of: 'current' }).verdict).toBe('right');
+    expect(reviewAnswer('operatingPoint', { ...worst, load: { power: 25 } }, '4 W', { of: 'lineLoss' }).verdict).toBe('right'); // 4.29 W
+  });
+
+  test('no slip is claimed that is far from the answer', () => {
+    // 0.36 Ω is the loop; one way 0.18 Ω would round to 0.2 Ω, but a tenth of it is less than what is between.
+    const question = { segments: [{ cable: cable('cat5e'), length: 1.9189, temperature: 20 }] };
+    expect(reviewAnswer('runResistance', question, '0.2 ohm').slips).toEqual([]);
+  });
+
+  test('a step that was rounded shows in three figures or more', () => {
+    // 57.29 m with the usual 18 AWG, 56.17 m with the thinnest.
+    const question = { supplyVoltage: 24, conductor: awg(18), load: { current: 1 }, permittedDrop: { volts: 2.4 } };
+    expect(reviewAnswer('maximumRun', question, '57 m').slips.map(({ slip }) => slip)).toEqual(['nominal-for-maximum']);
+    expect(reviewAnswer('maximumRun', question, '55.8 m').slips.map(({ slip }) => slip)).toEqual(['rounded-early']);
+    expect(reviewAnswer('maximumRun', question, '55.8 m').message).toMatch(/^Wrong: perhaps a step/);
+    expect(reviewAnswer('maximumRun', question, '55 m').slips).toEqual([]);
+  });
+});
+
 describe('wrong, and why', () => {
   test('one slip, its words, and the step to look at', () => {
-    const review = reviewAnswer('operatingPoint', worst, '7.5 V');
-    expect(review.slips).toMatchObject([{ slip: 'unstable-root', value: 7.5, shown: '7.5 V' }]);
-    expect(review.message).toContain('the other root of the quadratic');
+    // 50 V less 0.51 A through 12.5 Ω.
+    const review = reviewAnswer('operatingPoint', worst, '43.625 V');
+    expect(review.slips).toMatchObject([{ slip: 'power-at-wrong-end', value: 43.625 }]);
+    expect(review.message).toMatch(
+      /^Wrong: the power of the load was divided by the voltage of the supply: .*\. Check first: voltage at the load/,
+    );
     expect(review.check?.symbol).toBe('V_L');
+  });
+
+  test('the other root and the drop are one figure: the plain mistake is named first', () => {
+    const names = (answer: string, of?: string): string[] =>
+      reviewAnswer('operatingPoint', worst, answer, { of }).slips.map(({ slip }) => slip);
+    expect(names('7.5 V')).toEqual(['drop-for-voltage', 'unstable-root']);
+    expect(names('42.5 V', 'voltageDrop')).toEqual(['voltage-for-drop', 'unstable-root']);
+    // A current has but one root: 24 V less 0.6 A through 4 Ω.
+    const held = { supplyVoltage: 24, resistance: 4, load: { current: 0.6 } };
+    expect(reviewAnswer('operatingPoint', held, '2.4 V').slips).toMatchObject([{ slip: 'drop-for-voltage' }]);
   });
 
   test('two slips that give the same figure are both named', () => {
@@ -130,7 +172,6 @@ describe('as people write it', () => {
         slips: [],
       });
     }
-    expect(reviewAnswer('operatingPoint', worst, '0.2', { of: 'dropFraction' }).verdict).toBe('right');
     const idle = { ...worst, load: { power: 0 } };
     for (const answer of ['0', '0 %', 0, -0])
       expect(reviewAnswer('operatingPoint', idle, answer, { of: 'dropFraction' }).verdict).toBe('right');
@@ -165,9 +206,43 @@ describe('as people write it', () => {
 
   test('no, in a few words', () => {
     const over = { ...worst, load: { power: 60 } };
-    for (const answer of ['No.', 'none', 'no, the line cannot carry it', 'Not possible', 'cannot be'])
-      expect(reviewAnswer('operatingPoint', over, answer).verdict).toBe('right');
-    expectInputError(() => reviewAnswer('operatingPoint', over, 'nothing to say'), 'answer', 'unreadable');
+    for (const answer of [
+      'No.',
+      'none',
+      'no, the line cannot carry it',
+      'Not possible',
+      'cannot be',
+      'never',
+      'It is impossible.',
+      "it doesn't work",
+      'It will not work!',
+      'no solution',
+      'there is no such current',
+      "can't be done",
+    ])
+      expect(reviewAnswer('operatingPoint', over, answer).verdict, answer).toBe('right');
+  });
+
+  test('words that begin with no and do not say it', () => {
+    const over = { ...worst, load: { power: 60 } };
+    for (const answer of [
+      'nothing to say',
+      'no idea',
+      'cannot say',
+      'never mind',
+      'None of the above',
+      'impossible to tell',
+      'no, wait',
+      'not sure',
+      'any idea',
+      'no clue',
+      "can't work it out",
+    ]) {
+      for (const question of [worst, over]) {
+        const { expected } = expectInputError(() => reviewAnswer('operatingPoint', question, answer), 'answer', 'unreadable');
+        expect(expected).toMatch(/or the word no$/);
+      }
+    }
   });
 });
 
@@ -191,6 +266,32 @@ describe('any length at all', () => {
 });
 
 describe('the step to look at', () => {
+  test('is the one that is under 0, where that is what says no', () => {
+    const checked = (bundle: number, ambient: number): string | undefined =>
+      reviewAnswer('ampacity', { code: 'NEC 2017', gauge: 24, bundle, ambient }, '0.5 A').check?.symbol;
+    expect([checked(200, 30), checked(20, 70)]).toEqual(['m_N', 'm_T']);
+    const hot = { cable: cable('cat6'), bundle: 100, pairCurrent: 5 } as const;
+    expect(reviewAnswer('bundleRise', { ...hot, installation: 'closed-conduit' }, '30 K').check?.symbol).toBe('b');
+    expect(reviewAnswer('bundleRise', { ...hot, installation: 'open-air' }, '30 K').check?.symbol).toBe('B');
+  });
+
+  test('is none where no figure says no', () => {
+    const review = reviewAnswer('bundleRise', { cable: cable('cat6'), bundle: 9, pairCurrent: 1, installation: 'wound-drum' }, '30 K');
+    expect(review).toMatchObject({ verdict: 'wrong', slips: [] });
+    expect(review.check).toBeUndefined();
+    expect(review.message).toBe('Wrong: a cable left wound on its drum has no steady figure: unwind it before it is powered.');
+  });
+
+  test('is of the row that governs', () => {
+    const input = { supplyVoltage: { low: 22, high: 26 }, resistance: { low: 3.8, high: 4.2 }, load: { power: 10 } };
+    for (const answer of ['19.3 V', '30 V'])
+      expect(reviewAnswer('bounds', { fn: 'operatingPoint', input }, answer).check?.symbol).toBe('D_3');
+    // The drop at the worst end, 2.11 V, is what 19.9 V leaves of 22 V.
+    const { slips, check } = reviewAnswer('bounds', { fn: 'operatingPoint', input }, '2.11 V');
+    expect(slips.map(({ slip }) => slip)).toEqual(['drop-for-voltage', 'unstable-root']);
+    expect(check?.symbol).toBe('U_3');
+  });
+
   test('is one that the result rests on', () => {
     const question = { cable: cable('cat5e'), poeClass: 2, cabling: 'none', maximumResistance: { ohms: 13, loop: 'pairLoop' } } as const;
     // Not the power of the class, which comes first on the page.
@@ -201,6 +302,63 @@ describe('the step to look at', () => {
 
   test('is the figure itself where only the answer went wrong', () => {
     expect(reviewAnswer('operatingPoint', worst, '600', { of: 'current' }).check?.symbol).toBe('I');
+  });
+});
+
+describe('slips that are told apart', () => {
+  const slipsOf = (...asked: Parameters<typeof reviewAnswer>): string[] => reviewAnswer(...asked).slips.map(({ slip }) => slip);
+
+  test('a reading that was not brought to 20 °C is no cold resistance', () => {
+    const reading = { pairs: { '1,2': 14.6 }, leadResistance: 0.5, temperature: 35, scope: 'cable' } as const;
+    expect(slipsOf('fromMeasurement', reading, '14.1 ohm', { of: 'loops.at20.pairLoop.value' })).toEqual(['reading-not-at-20']);
+  });
+
+  test('the open voltage times the current', () => {
+    const readings = { openVoltage: 24, loadedVoltage: 21.6, current: 0.5 };
+    expect(slipsOf('loadedVoltage', readings, '12 W', { of: 'loadPower.value' })).toEqual(['open-for-loaded']);
+  });
+
+  test('a run that is as long as its resistance allows, and longer than a link may be', () => {
+    // (12.5 Ω - 2 · 0.2 Ω) / 0.0938 Ω/m = 129.0 m.
+    const { slips } = reviewAnswer('maximumRun', { cable: cable('cat5e'), poeClass: 4, connections: 2 }, '129.0 m');
+    expect(slips.find(({ slip }) => slip === 'cabling-rule-left-out')?.value).toBeCloseTo(12.1 / 0.0938, 9);
+  });
+
+  test('own tap alone, of powers too', () => {
+    const network = {
+      supplies: [{ at: 'rack', voltage: 24 }],
+      sections: [
+        { from: 'rack', to: 'left', resistance: 2 },
+        { from: 'left', to: 'right', conductor: awg(18), length: 60 },
+      ],
+      taps: [
+        { at: 'left', load: { power: 5 } },
+        { at: 'right', load: { power: 5 } },
+      ],
+    };
+    expect(slipsOf('solveNetwork', network, '23.03 V')).toEqual(['own-tap-only']);
+  });
+
+  test('20 °C that was not subtracted', () => {
+    // 0.08422 Ω/m (1 + 0.00393 · 55).
+    expect(slipsOf('resistancePerMetre', { conductor: awg(24), temperature: 55 }, '102 mohm/m')).toEqual(['twenty-left-out']);
+  });
+});
+
+describe('a figure beside a no', () => {
+  // No length of it has 2 Ω on one pair and 30 Ω on another.
+  const unlike = { pairs: { '1,2': 2, '3,6': 30 }, cable: cable('cat6'), scope: 'permanent-link', connections: 2 } as const;
+
+  test('the answer is no', () => {
+    expect(reviewAnswer('fromMeasurement', unlike, 'no').message).toBe('Right: no length of this cable gives all of these readings.');
+    expect(reviewAnswer('fromMeasurement', unlike, '30 m').verdict).toBe('wrong');
+  });
+
+  test('and what the readings do come to can be asked about', () => {
+    // The highest pair, as a meter sees it.
+    expect(reviewAnswer('fromMeasurement', unlike, '30 ohm', { of: 'loops.at20.pairLoop.value' }).verdict).toBe('right');
+    expect(reviewAnswer('operatingPoint', { ...worst, load: { power: 60 } }, '50 W', { of: 'maximumLoadPower' }).verdict).toBe('right');
+    expect(reviewAnswer('operatingPoint', { ...worst, load: { power: 60 } }, 'no', { of: 'maximumLoadPower' }).verdict).toBe('wrong');
   });
 });
 
@@ -246,6 +404,12 @@ describe('no answer at all', () => {
   test('a unit of another kind', () => {
     expectInputError(() => reviewAnswer('operatingPoint', worst, '0.6 A'), 'answer', 'unreadable');
     expectInputError(() => reviewAnswer('operatingPoint', worst, '0.15 V', { of: 'dropFraction' }), 'answer', 'unreadable');
+  });
+
+  test('a step by its symbol is a figure that may be asked for', () => {
+    const line = { supplyVoltage: 24, resistance: 4, load: { power: 30 } };
+    expect(reviewAnswer('mostPower', line, '4.22 A', { of: 'I_2' }).verdict).toBe('right');
+    expect(reviewAnswer('mostPower', line, '1.78 A', { of: 'I_2' }).verdict).toBe('wrong');
   });
 
   test('a result that the calculation does not have', () => {

@@ -1,11 +1,13 @@
 /** The command `farend work`: a calculation with every step shown. @module */
 import { isInputError } from '../quantity/input-error.ts';
 import { inputFrom } from './command-input.ts';
+import { NEEDED, WORDS } from './command-keys.ts';
 import { sheets, type WorkingInputs, type WorkingName } from './sheets.ts';
 import { showWorking } from './show-working.ts';
 import type { Working } from './working.ts';
 import { workingLatex, workingMarkdown } from './working-latex.ts';
 import { workingText } from './working-text.ts';
+import { wrapped } from './wrapped.ts';
 
 /** Where the command writes. */
 interface Screen {
@@ -18,18 +20,19 @@ const HELP = `farend work: a calculation with every step shown
   farend work NAME key=value ... [--format FORMAT]
   farend work --list
 
-Values carry their units, as in length=212ft or pdPower=12.95W; conductors are
+Values carry their units, as in length=212ft or pdPower=12.95W. Conductors are
 24awg, 18awg-stranded, 0.5mm2-class5 or 96ohm/km; pieces of cable are
-cat5e:90m:40degC,cord-26:5m; a range of voltage is 21V..27.6V; ports and their
-classes are 24x4,2x3; a network is supplies=rack:24V
-sections=rack:left:2ohm,left:right:18awg:60m taps=left:5W,right:200mA; for
-bounds any figure may be two, as in resistance=8ohm..12ohm; conductors of
-pairs are 1-2:9ohm/9.3ohm,3-6:9ohm/9.1ohm,
+cat5e:90m:40degC,cord-26:5m; a range of voltage is 21V..27.6V; a resistivity is
+17.2nohm.m or 0.0172ohm.mm2/m; ports and their classes are 24x4,2x3. A network
+is supplies=rack:24V sections=rack:left:2ohm,left:right:18awg:60m
+taps=left:5W,right:200mA. For bounds any figure may be two, as in
+resistance=8ohm..12ohm. Conductors of pairs are 1-2:9ohm/9.3ohm,3-6:9ohm/9.1ohm,
 readings of pairs 1-2:14.1ohm,3-6:open.
 
 Options
   --format FORMAT   text (default), markdown, latex or json
-  --list            every calculation and its keys
+  --list            every calculation, the keys that it needs and may have,
+                    and the words that a key takes
   --help, -h        this text
 
 The exit code is 0 if there is an answer, 1 if the physics says no, 2 if the
@@ -88,20 +91,23 @@ export async function work(argv: readonly string[], screen: Screen): Promise<0 |
   }
 }
 
-/** Every calculation, its title, and its keys within 80 columns. */
+/** Every calculation, its title, its keys, and the words that keys take, within 80 columns. */
 function list(): string {
   const lines: string[] = [];
   for (const [name, { title, keys }] of Object.entries(sheets)) {
+    const needed = NEEDED[name as WorkingName];
+    const among = needed.flatMap((one) => one.split('|'));
+    const needs = needed.map((one) => (one.includes('|') ? `one of ${keyed(one.split('|')).join(' ')}` : `${one}=`));
+    const others = keyed(keys.filter((key) => !among.includes(key)));
     lines.push(name, `    ${title}`);
-    let line = '   ';
-    for (const key of keys) {
-      if (line.length + key.length + 2 > 80) {
-        lines.push(line);
-        line = '   ';
-      }
-      line += ` ${key}=`;
-    }
-    lines.push(line);
+    if (needs.length > 0) lines.push(...wrapped(needs.join(', '), '    needs ', '          '));
+    if (others.length > 0) lines.push(...wrapped(others.join(' '), '    takes ', '          '));
   }
+  lines.push('', 'Words that a key takes');
+  for (const [key, words] of Object.entries(WORDS)) lines.push(...wrapped(words.join(', '), `    ${key}: `, '        '));
   return `${lines.join('\n')}\n`;
+}
+
+function keyed(keys: readonly string[]): string[] {
+  return keys.map((key) => `${key}=`);
 }

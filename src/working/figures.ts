@@ -6,15 +6,20 @@ const DIGITS = 4;
 /** Of a given, which is written as it was stated, if that is not longer. */
 const GIVEN_DIGITS = 6;
 
-/** The number alone: all its digits if it has few, else rounded. */
+/** The number alone: all its digits if it has few, else rounded, a half away from 0. */
 export function shownNumber(value: number, isGiven: boolean): string {
-  const digits = isGiven ? GIVEN_DIGITS : DIGITS;
-  const rounded = Number(value.toPrecision(digits));
+  const text = roundedTo(value, isGiven ? GIVEN_DIGITS : DIGITS);
+  const rounded = Number(text);
   // 0.6 as it came out of a root, a few units in the last place off, is 0.6.
   if (Math.abs(rounded - value) <= 1e-12 * Math.abs(value)) return String(rounded);
-  const text = value.toPrecision(digits);
   // A whole number is not cut: 123 456 is not 1.235e+5.
   return text.includes('e') && Math.abs(value) >= 1 && Math.abs(value) < 1e9 ? value.toFixed(0) : text.replace('e+', 'e');
+}
+
+/** 328.15 is held a little below what it says; to twelve digits it is what it says, and a half of the last place goes up. */
+function roundedTo(value: number, digits: number): string {
+  const said = Number(value.toPrecision(12));
+  return (said * (1 + 1e-14)).toPrecision(digits);
 }
 
 /** The number with its unit. */

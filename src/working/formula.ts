@@ -13,6 +13,8 @@ export interface Formula {
   readonly code: EvalFunction;
   /** Every symbol in it that is neither a function nor a number of mathematics. */
   readonly symbols: readonly string[];
+  /** Whether it is a plain 0, which is nothing in any unit. */
+  readonly isNothing: boolean;
   /** Whether it asks for the least or the most of several figures. */
   readonly hasExtremes: boolean;
 }
@@ -62,9 +64,25 @@ export function formulaOf(text: string): Formula {
     }
   });
   const hasExtremes = Object.keys(EXTREMES).some((name) => new RegExp(`\\b${name}\\(`).test(text));
-  const formula = { node, code: node.compile(), symbols: [...symbols], hasExtremes };
+  const formula = { node, code: node.transform(withUnit).compile(), symbols: [...symbols], isNothing: isZero(node), hasExtremes };
   read.set(text, formula);
   return formula;
+}
+
+/** In the least or the greatest of several a plain 0 is nothing of their unit: `max(V, 0)` is reckoned as `max(V, 0 * V)`. */
+function withUnit(node: MathNode): MathNode {
+  if (node.type !== 'FunctionNode') return node;
+  const { fn, args } = node as FunctionNode<SymbolNode>;
+  const other = args.find((part) => !isZero(part));
+  if (!['min', 'max'].includes(fn.name) || other === undefined) return node;
+  return new math.FunctionNode(
+    fn,
+    args.map((part) => (isZero(part) ? new math.OperatorNode('*', 'multiply', [part, other]) : part)),
+  );
+}
+
+function isZero(node: MathNode): boolean {
+  return node.type === 'ConstantNode' && (node as ConstantNode).value === 0;
 }
 
 /** A plain number as mathjs is to reckon with it. */
@@ -91,6 +109,7 @@ export function evaluateTo(formula: Formula, scope: Readonly<Record<string, Meas
   for (const symbol of formula.symbols) {
     if (!Object.hasOwn(scope, symbol)) throw new Error(`${symbol} is neither given nor a step before: ${formula.node.toString()}`);
   }
+  if (formula.isNothing) return 0;
   const value: unknown = formula.code.evaluate(formula.hasExtremes ? { ...scope, ...EXTREMES } : scope);
   const number = unit === '1' ? value : isUnit(value) ? value.to(unitOf(unit)).toNumeric(WORKING_UNITS[unit].mathjs) : undefined;
   if (typeof number !== 'number' || !Number.isFinite(number)) {

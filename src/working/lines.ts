@@ -1,7 +1,7 @@
 /** A sheet laid out for a reading: which figures apply, those of a list once for each row, with number, label and source. @module */
 import type { SourceKey } from '../sources/sources.ts';
 import type { Measured } from './formula.ts';
-import type { Reading, ReadingRow, Sheet, SheetGiven, SheetStep } from './sheet.ts';
+import type { FigureSources, Reading, ReadingRow, Sheet, SheetGiven, SheetStep } from './sheet.ts';
 import type { WorkedGiven, WorkedStep } from './worked.ts';
 
 /** One figure, and the row it belongs to. */
@@ -34,7 +34,7 @@ export function givensOf<Input>({ givens }: Sheet<Input>, reading: Reading, isFo
     .map(({ item, row, index }) => {
       const value = (row?.values ?? reading.values)[item.symbol];
       if (value === undefined) throw new Error(`${item.symbol} has not been read`);
-      return { ...named(item, row, index), template: item.symbol, value, ...rowOf(row, index) };
+      return { ...named(item, row, index, reading.sources), template: item.symbol, value, ...rowOf(row, index) };
     });
 }
 
@@ -73,9 +73,11 @@ function named<Item extends SheetGiven | SheetStep>(
   item: Item,
   row: ReadingRow | undefined,
   index: number,
+  sources: FigureSources = {},
 ): Omit<Item, 'source'> & { source?: SourceKey } {
   const { source, ...rest } = item;
-  const cited = source === 'row' ? row?.source : source;
+  const ofRow = row?.sources !== undefined && item.symbol in row.sources ? row.sources[item.symbol] : row?.source;
+  const cited = source === 'row' ? (row === undefined ? sources[item.symbol] : ofRow) : source;
   const figure = cited === undefined ? rest : { ...rest, source: cited };
   if (row === undefined) return figure;
   const numbered = (text: string): string => text.replaceAll('#', String(index));

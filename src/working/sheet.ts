@@ -23,7 +23,7 @@ export interface SheetFigure {
 export interface SheetGiven extends SheetFigure {
   /** What the input of the core function calls it, or the table it is read from; `@` is what it calls the row. */
   readonly core: string;
-  /** Where a figure that the caller does not state comes from; `row`: the row says. */
+  /** Where a figure that the caller does not state comes from; `row`: the row says, or the reading where there is no row. */
   readonly source?: SourceKey | 'row';
   /** Whether no formula gives it: then the sheet finds it, pass by pass, from the other givens. */
   readonly found?: boolean;
@@ -44,6 +44,10 @@ export interface SheetStep extends SheetFigure {
   readonly least?: readonly string[];
   /** What it means where the figure is under 0. */
   readonly no?: SheetNo;
+  /** A caution, where the figure is under 0. */
+  readonly beware?: string;
+  /** Of a last step that is the upper end of a range: the lower end, by its symbol, and what lies between. */
+  readonly range?: { readonly low: string; readonly meaning: string };
 }
 
 /** A physical no: said in words, explained by a last step or two, and then the working ends. */
@@ -74,12 +78,17 @@ export interface SheetTable {
 /** Figures by their symbol. */
 export type Figures = Readonly<Record<string, number>>;
 
+/** Where givens come from, by their symbol: that of a conductor is its own, or none where the caller stated it. */
+export type FigureSources = Readonly<Record<string, SourceKey | undefined>>;
+
 /** One row of a list: a piece of cable, a limit, the ports of one class. */
 export interface ReadingRow {
   readonly label: string;
   readonly values: Figures;
   readonly cases?: readonly string[];
   readonly source?: SourceKey;
+  /** Of givens that come from elsewhere than the row. */
+  readonly sources?: FigureSources;
   /** Its number, where that is not its place in the list, counted from 1. */
   readonly number?: number;
   /** What stands for `@` in what the core calls its figures; its place in the list, counted from 0, if absent. */
@@ -100,6 +109,8 @@ export interface ReadingPasses {
 /** What an input comes to on its sheet. */
 export interface Reading {
   readonly values: Figures;
+  /** Where givens come from of which the sheet says `row` and that are in no row. */
+  readonly sources?: FigureSources;
   /** Which of the sheet's cases apply. */
   readonly cases?: readonly string[];
   readonly rows?: Readonly<Record<string, readonly ReadingRow[]>>;
@@ -109,6 +120,8 @@ export interface Reading {
   readonly assumptions?: readonly string[];
   /** Why there is no answer, where no formula says so. */
   readonly no?: string;
+  /** Whether no figure explains that: the words say it all. */
+  readonly isPlainNo?: boolean;
 }
 
 /** One calculation. */

@@ -3,7 +3,7 @@ import { requireOneOf } from '../quantity/guards.ts';
 import { evaluateSheet } from './evaluate-sheet.ts';
 import { isRounded, latexFigure, shownFigure } from './figures.ts';
 import { type Notation, written } from './formula.ts';
-import type { Reading, ReadingPasses, Sheet } from './sheet.ts';
+import type { Reading, ReadingPasses, Sheet, SheetStep } from './sheet.ts';
 import { sheets, type WorkingInputs, type WorkingName } from './sheets.ts';
 import { passesTable, tableOf } from './tables.ts';
 import type { WorkedGiven, WorkedStep } from './worked.ts';
@@ -51,6 +51,8 @@ function shown<Input>(name: WorkingName, sheet: Sheet<Input>, reading: Reading):
   const results = shownSteps.filter(({ core }) => core !== undefined).map(resultOf);
   const last = shownSteps.at(-1);
   if (last === undefined) throw new Error(`the sheet ${name} has no step`);
+  const range = rangeOf(steps.at(-1)?.range, shownSteps);
+  const beware = steps.flatMap(({ beware: words, value }) => (words !== undefined && value < 0 ? [words] : []));
   return {
     name,
     title: sheet.title,
@@ -60,10 +62,12 @@ function shown<Input>(name: WorkingName, sheet: Sheet<Input>, reading: Reading):
     steps: shownSteps,
     tables: placed.tables,
     result: resultOf(last),
+    ...(no === undefined && range !== undefined ? { range } : {}),
+    ...(no !== undefined && reading.isPlainNo === true ? { isPlainNo: true } : {}),
     results,
     assumptions: [...sheet.assumptions, ...(reading.assumptions ?? [])],
     validity: sheet.validity,
-    cautions: [...sheet.cautions],
+    cautions: [...new Set([...sheet.cautions, ...beware])],
   };
 }
 
@@ -96,12 +100,20 @@ function sheetOf<Name extends WorkingName>(name: Name): Sheet<WorkingInputs[Name
   return sheets[name];
 }
 
-/** A least of a list says whose it is. */
+/** A least of a list says whose it is; where all are nothing, it is nobody's. */
 function governing(step: WorkedStep, figures: readonly (WorkedGiven | WorkedStep)[]): WorkedStep {
   const { least } = step;
   if (least === undefined) return step;
-  const governs = figures.find(({ template, value }) => least.includes(template) && value === step.value);
-  return { ...step, meaning: `${step.meaning} ${governs?.label ?? ''}` };
+  const governs = figures.filter(({ template, value }) => least.includes(template) && value === step.value);
+  if (step.value === 0 && governs.length > 1) return { ...step, meaning: step.meaning.replace(/[:,][^:,]*$/, '') };
+  return { ...step, meaning: `${step.meaning} ${governs[0]?.label ?? ''}` };
+}
+
+/** The ends of a range, of which the last step is the upper one. */
+function rangeOf(range: SheetStep['range'], steps: readonly WorkingStep[]): Working['range'] {
+  const low = steps.find(({ symbol }) => symbol === range?.low);
+  const high = steps.at(-1);
+  return range === undefined || low === undefined || high === undefined ? undefined : { meaning: range.meaning, low, high };
 }
 
 function shownGiven({ symbol, meaning, value, unit, core, source, latex }: WorkedGiven): WorkingGiven {
@@ -111,6 +123,7 @@ function shownGiven({ symbol, meaning, value, unit, core, source, latex }: Worke
     value,
     unit,
     shown: shownFigure(value, unit, true),
+    rounded: isRounded(value, true),
     core,
     ...(source === undefined ? {} : { source }),
     latex: { symbol: latex, value: latexFigure(value, unit, true) },
@@ -127,7 +140,8 @@ function shownStep(step: WorkedStep, figures: ReadonlyMap<string, WorkedGiven | 
     symbol: (name) => {
       const figure = of(name);
       const text = (tex ? latexFigure : shownFigure)(figure.value, figure.unit, isGiven(figure));
-      return figure.value < 0 ? (tex ? `\\left(${text}\\right)` : `(${text})`) : text;
+      // A figure that stands alone needs no brackets.
+      return figure.value < 0 && parsed.node.type !== 'SymbolNode' ? (tex ? `\\left(${text}\\right)` : `(${text})`) : text;
     },
     // A figure under 0 has its brackets already; a power of ten needs them as a unit does.
     isCompound: (name) =>
@@ -138,7 +152,7 @@ function shownStep(step: WorkedStep, figures: ReadonlyMap<string, WorkedGiven | 
     symbol,
     meaning,
     formula: written(parsed.node, symbolic(false)),
-    substituted: written(parsed.node, numeric(false)),
+    substituted: parsed.isNothing ? shownFigure(0, unit, false) : written(parsed.node, numeric(false)),
     value,
     unit,
     shown: shownFigure(value, unit, false),
@@ -148,7 +162,7 @@ function shownStep(step: WorkedStep, figures: ReadonlyMap<string, WorkedGiven | 
     latex: {
       symbol: latex,
       formula: written(parsed.node, symbolic(true)),
-      substituted: written(parsed.node, numeric(true)),
+      substituted: parsed.isNothing ? latexFigure(0, unit, false) : written(parsed.node, numeric(true)),
       value: latexFigure(value, unit, false),
     },
   };

@@ -26,7 +26,10 @@ export function tableOf(
   return {
     title,
     row,
-    columns: templates.map((template) => columnOf(columnFigure(own, template), items, latexOf)),
+    columns: templates.map((template) => {
+      const figures = own.filter((figure) => figure.template === template);
+      return columnOf(figures, items, latexOf);
+    }),
     rows: numbers.map((number) => ({
       label: own.find((figure) => figure.number === number)?.label ?? '',
       cells: templates.map((template) => {
@@ -43,31 +46,26 @@ export function passesTable({ title, says, columns, rows }: ReadingPasses): Work
     title,
     says,
     row: 'pass',
-    columns: columns.map(({ symbol, meaning, unit, latex }) => ({ symbol, meaning, unit, latex: { symbol: latex } })),
+    columns: columns.map(({ symbol, meaning, unit, latex }) => ({ symbol, meaning, unit, sources: [], latex: { symbol: latex } })),
     rows: rows.map(({ label, values }) => ({ label, cells: values.map((value) => cellOf(value, true)) })),
   };
 }
 
-/** A figure that is given in some rows and computed in others is shown with its formula. */
-function columnFigure(figures: readonly (WorkedGiven | WorkedStep)[], template: string): WorkedGiven | WorkedStep {
-  const own = figures.filter((figure) => figure.template === template);
-  return (own.find((figure) => 'formula' in figure) ?? own[0]) as WorkedGiven | WorkedStep;
-}
-
-/** The column of a figure, its formula as it reads in any row. */
+/** The column of a figure, its formula as it reads in any row: one that is given in some rows and computed in others has it too. */
 function columnOf(
-  figure: WorkedGiven | WorkedStep,
+  own: readonly (WorkedGiven | WorkedStep)[],
   items: readonly (SheetGiven | SheetStep)[],
   latexOf: ReadonlyMap<string, string>,
 ): WorkingColumn {
-  const { template, unit, source, when } = figure;
+  const figure = (own.find((one) => 'formula' in one) ?? own[0]) as WorkedGiven | WorkedStep;
+  const { template, unit, when } = figure;
   const item = items.find((one) => one.symbol === template && one.when === when && 'formula' in one === 'formula' in figure) as SheetFigure;
   const common = {
     symbol: general(template),
     // The label of a row stands in the row.
     meaning: general(item.meaning).replace(/^@[:,] /, ''),
     unit,
-    ...(source === undefined ? {} : { source }),
+    sources: [...new Set(own.flatMap(({ source }) => (source === undefined ? [] : [source])))],
   };
   if (!('formula' in figure)) return { ...common, latex: { symbol: general(item.latex) } };
   return { ...common, ...formulaIn(item as SheetStep, latexOf) };

@@ -1,7 +1,7 @@
 /** A worked example in LaTeX, alone and within Markdown. @module */
 import { source } from '../sources/source.ts';
 import { cell, plain, sentence } from './latex-words.ts';
-import { listedGivens, partsOf } from './parts.ts';
+import { DIGITS_NOTE, hasRounded, listedGivens, partsOf, relationsOf, resultsOf } from './parts.ts';
 import { tableLatex, tableMarkdown } from './table-latex.ts';
 import type { Working, WorkingStep } from './working.ts';
 import { sourcesOf } from './working-text.ts';
@@ -16,12 +16,14 @@ import { sourcesOf } from './working-text.ts';
  * page.includes('R &= \\frac{\\rho \\cdot L}{A} \\\\'); // => true
  */
 export function workingMarkdown(working: Working): string {
-  const { title, steps, no, result, assumptions, validity, cautions } = working;
+  const { title, no, assumptions, validity, cautions } = working;
   const lines: string[] = [`### ${title}`, ''];
   const givens = listedGivens(working);
   if (givens.length > 0) lines.push('| given | | what it is |', '|---|---|---|');
-  for (const { latex, meaning } of givens) lines.push(`| $${latex.symbol}$ | $${latex.value}$ | ${cell(meaning)} |`);
+  for (const { latex, meaning, rounded } of givens)
+    lines.push(`| $${latex.symbol}$ | $${rounded ? '\\approx ' : ''}${latex.value}$ | ${cell(meaning)} |`);
   if (givens.length > 0) lines.push('');
+  if (hasRounded(working)) lines.push(`*${DIGITS_NOTE}*`, '');
   for (const [index, { step, table }] of partsOf(working).entries()) {
     if (step === undefined) {
       lines.push(...tableMarkdown(table, index + 1));
@@ -31,9 +33,14 @@ export function workingMarkdown(working: Working): string {
     lines.push(`   *${source(step.source).title}*`, '');
   }
   if (no !== undefined) lines.push(`**No: ${no}.**`, '');
-  const last = steps.at(-1);
-  lines.push(`**Result.** ${sentence(result.meaning)}: $${last?.latex.symbol ?? ''} ${relation(last)} ${last?.latex.value ?? ''}$`, '');
-  lines.push(...[...assumptions, validity].map((text) => `- ${text}`), ...cautions.map((text) => `- **Caution.** ${text}`), '');
+  if (resultsOf(working).steps.length > 0) lines.push(`**Result.** ${resultLatex(working, (text) => text)}`, '');
+  lines.push(
+    'Assumed:',
+    '',
+    ...[...assumptions, validity].map((text) => `- ${text}`),
+    ...cautions.map((text) => `- **Caution.** ${text}`),
+    '',
+  );
   lines.push('Sources:', '');
   for (const key of sourcesOf(working)) {
     const { title: document, locus, status } = source(key);
@@ -57,9 +64,12 @@ export function workingLatex(working: Working): string {
   const givens = listedGivens(working);
   // A list of nothing is an error in LaTeX.
   if (givens.length > 0) {
-    const items = givens.map(({ latex, meaning }) => `  \\item $${latex.symbol} = ${latex.value}$, ${plain(meaning)}`);
+    const items = givens.map(
+      ({ latex, meaning, rounded }) => `  \\item $${latex.symbol} ${rounded ? '\\approx' : '='} ${latex.value}$, ${plain(meaning)}`,
+    );
     lines.push('', '\\begin{itemize}', ...items, '\\end{itemize}');
   }
+  if (hasRounded(working)) lines.push('', `\\noindent \\emph{${plain(DIGITS_NOTE)}}`);
   for (const { step, table } of partsOf(working)) {
     if (step === undefined) {
       lines.push('', ...tableLatex(table));
@@ -70,6 +80,7 @@ export function workingLatex(working: Working): string {
     lines.push(`\\emph{${plain(source(step.source).title)}}`);
   }
   if (no !== undefined) lines.push('', `\\noindent \\textbf{No: ${plain(no)}.}`);
+  if (resultsOf(working).steps.length > 0) lines.push('', `\\noindent \\textbf{Result.} ${resultLatex(working, plain)}`);
   lines.push('', '\\begin{itemize}');
   for (const text of [...assumptions, validity, ...cautions.map((caution) => `Caution: ${caution}`)]) lines.push(`  \\item ${plain(text)}`);
   lines.push('\\end{itemize}');
@@ -78,10 +89,17 @@ export function workingLatex(working: Working): string {
 
 /** Formula, figures, result, one below the other. */
 function aligned(step: WorkingStep): string[] {
-  const { symbol, formula, substituted, value } = step.latex;
-  return ['\\begin{aligned}', `${symbol} &= ${formula} \\\\`, `&= ${substituted} \\\\`, `&${relation(step)} ${value}`, '\\end{aligned}'];
+  const relations = relationsOf(step, true);
+  const lines = relations.map(({ sign, text }, index) => {
+    const left = index === 0 ? `${step.latex.symbol} ` : '';
+    return `${left}&${sign} ${text}${index === relations.length - 1 ? '' : ' \\\\'}`;
+  });
+  return ['\\begin{aligned}', ...lines, '\\end{aligned}'];
 }
 
-function relation(step: WorkingStep | undefined): string {
-  return step?.rounded === true ? '\\approx' : '=';
+/** What came out: one figure, or the two ends of a range. */
+function resultLatex(working: Working, words: (text: string) => string): string {
+  const { meaning, steps } = resultsOf(working);
+  const ends = steps.map(({ latex, rounded }) => `$${latex.symbol} ${rounded ? '\\approx' : '='} ${latex.value}$`);
+  return `${words(sentence(meaning))}: ${ends.length > 1 ? 'between ' : ''}${ends.join(' and ')}`;
 }

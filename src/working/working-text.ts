@@ -1,7 +1,7 @@
 /** A worked example as plain text. @module */
 import { source } from '../sources/source.ts';
 import type { SourceKey } from '../sources/sources.ts';
-import { listedGivens, partsOf } from './parts.ts';
+import { DIGITS_NOTE, hasRounded, listedGivens, partsOf, relationsOf, resultsOf } from './parts.ts';
 import { tableLines } from './table-text.ts';
 import type { Working, WorkingStep } from './working.ts';
 import { wrapped } from './wrapped.ts';
@@ -15,26 +15,30 @@ import { wrapped } from './wrapped.ts';
  * @param working - What {@link showWorking} returned.
  * @returns The text, ending with a line feed.
  * @example
- * workingText(showWorking('uniformWire', { resistivity: 0.0172, length: 20, area: 3.31 })).split('\n')[11]; // => '       = 0.0172 Ω·mm²/m · 20 m / (3.31 mm²)'
+ * workingText(showWorking('uniformWire', { resistivity: 0.0172, length: 20, area: 3.31 })).split('\n')[14]; // => '       = 0.0172 Ω·mm²/m · 20 m / (3.31 mm²)'
  */
 export function workingText(working: Working): string {
-  const { title, no, result, assumptions, validity, cautions } = working;
+  const { title, no, assumptions, validity, cautions } = working;
   const givens = listedGivens(working);
   const lines: string[] = [title, '='.repeat(title.length), ''];
   if (givens.length > 0) lines.push('Given');
   const symbolWidth = Math.max(...givens.map(({ symbol }) => symbol.length), 1);
   const figureWidth = Math.max(...givens.map(({ shown }) => shown.length), 1);
-  for (const { symbol, shown, meaning } of givens) {
-    const head = `  ${symbol.padEnd(symbolWidth)} = ${shown.padEnd(figureWidth)}  `;
+  for (const { symbol, shown, meaning, rounded } of givens) {
+    const head = `  ${symbol.padEnd(symbolWidth)} ${rounded ? '≈' : '='} ${shown.padEnd(figureWidth)}  `;
     lines.push(...wrapped(meaning, head, ' '.repeat(head.length)));
   }
   lines.push(...(givens.length > 0 ? [''] : []), 'Working');
+  if (hasRounded(working)) lines.push(...wrapped(DIGITS_NOTE, '  ', '  '), '');
   for (const [index, { step, table }] of partsOf(working).entries()) {
     lines.push(...(step === undefined ? tableLines(table, index + 1) : stepLines(step, index + 1)), '');
   }
   if (no !== undefined) lines.push(...wrapped(`No: ${no}.`, '', '    '));
-  lines.push(...wrapped(`${result.meaning}: ${result.symbol} = ${result.shown.replaceAll(' ', '\u00a0')}`, 'Result  ', '        '));
-  lines.push('', 'Taken for granted', ...[...assumptions, validity].flatMap((text) => wrapped(text, '  - ', '    ')));
+  const result = resultsOf(working);
+  const ends = result.steps.map(({ symbol, shown, rounded }) => `${symbol} ${rounded ? '≈' : '='} ${shown}`.replaceAll(' ', '\u00a0'));
+  const lead = ends.length > 1 ? 'between ' : '';
+  if (ends.length > 0) lines.push(...wrapped(`${result.meaning}: ${lead}${ends.join(' and ')}`, 'Result  ', '        '));
+  lines.push('', 'Assumed', ...[...assumptions, validity].flatMap((text) => wrapped(text, '  - ', '    ')));
   if (cautions.length > 0) lines.push('', 'Caution', ...cautions.flatMap((text) => wrapped(text, '  - ', '    ')));
   lines.push('', 'Sources');
   for (const key of sourcesOf(working)) {
@@ -45,15 +49,15 @@ export function workingText(working: Working): string {
 }
 
 function stepLines(step: WorkingStep, number: number): string[] {
-  const { symbol, meaning, formula, substituted, shown, rounded, source: key } = step;
+  const { symbol, meaning, source: key } = step;
   const lead = ' '.repeat(5);
   const under = `${lead}${' '.repeat(symbol.length)}`;
   const dotted = (text: string): string => text.replaceAll(' * ', ' · ');
   return [
     ...wrapped(meaning, `  ${number}. `.padEnd(5), lead),
-    ...wrapped(dotted(formula), `${lead}${symbol} = `, `${under}   `),
-    ...wrapped(dotted(substituted), `${under} = `, `${under}   `),
-    `${under} ${rounded ? '≈' : '='} ${shown}`,
+    ...relationsOf(step, false).flatMap(({ sign, text }, index) =>
+      wrapped(dotted(text), `${index === 0 ? `${lead}${symbol}` : under} ${sign} `, `${under}   `),
+    ),
     ...wrapped(source(key).title, `${lead}from `, `${lead}     `),
   ];
 }

@@ -16,6 +16,8 @@ export interface WorkingGiven {
   readonly core: string;
   /** Absent where the caller stated it. */
   readonly source?: SourceKey;
+  /** Whether `shown` has fewer figures than `value`. */
+  readonly rounded: boolean;
   /** Where it stands in one of the tables: which. */
   readonly table?: number;
   readonly latex: { readonly symbol: string; readonly value: string };
@@ -53,7 +55,8 @@ export interface WorkingColumn {
   readonly unit: WorkingUnit;
   /** Absent where the figure is given, or was found pass by pass. */
   readonly formula?: string;
-  readonly source?: SourceKey;
+  /** Where its figures come from, row by row, each once; none where the caller stated them. */
+  readonly sources: readonly SourceKey[];
   readonly latex: { readonly symbol: string; readonly formula?: string };
 }
 
@@ -105,6 +108,10 @@ export interface Working {
   readonly tables: readonly WorkingTable[];
   /** The last step. */
   readonly result: WorkingResult;
+  /** Where the answer is a range: its ends, of which `result` is the upper one, and what lies between. */
+  readonly range?: { readonly meaning: string; readonly low: WorkingStep; readonly high: WorkingStep };
+  /** Set where no figure explains a no: `result` is then only the last line before it. */
+  readonly isPlainNo?: true;
   /** Every step that the core function reports as well. */
   readonly results: readonly WorkingResult[];
   readonly assumptions: readonly string[];

@@ -3,13 +3,16 @@
 import { AMBIENT_FACTORS } from '../../cable/heat/ambient-factors-table.ts';
 import { type AmpacityInput, ampacity } from '../../cable/heat/ampacity.ts';
 import { AMPACITIES, AMPACITY_BUNDLES, AMPACITY_RATINGS } from '../../cable/heat/ampacity-table.ts';
-import { HEAT_CAUTION } from '../../cable/heat/caution.ts';
+import { CODE_CAUTION } from '../../cable/heat/caution.ts';
 import type { Reading, Sheet, SheetNo } from '../sheet.ts';
 
 /** The table has a figure for this gauge, bundle and rating. */
 const FIGURE = 'figure';
 
-const supervisionNo: SheetNo = { says: 'the table ends before this: the code asks for engineering supervision', steps: [] };
+const supervisionNo: SheetNo = {
+  says: 'the table ends before this: the code leaves it to qualified persons under engineering supervision',
+  steps: [],
+};
 
 export const ampacitySheet: Sheet<AmpacityInput> = {
   title: 'What a code allows each conductor of a bundle',
@@ -75,7 +78,7 @@ export const ampacitySheet: Sheet<AmpacityInput> = {
   steps: [
     {
       symbol: 'm_g',
-      meaning: 'numbers of gauge left before the table ends; under 0 it has no such wire',
+      meaning: 'gauge sizes left before the table ends; under 0 it has none so fine',
       formula: 'g_max - g',
       unit: '1',
       latex: 'm_{g}',
@@ -115,7 +118,7 @@ export const ampacitySheet: Sheet<AmpacityInput> = {
   assumptions: ['4-pair copper cable, power beside data, under NFPA 70-2017 (NEC). Every conductor that carries current carries the same.'],
   validity:
     '22, 23, 24 and 26 AWG, bundles of up to 192, where that code applies. Later editions have finer figures; a cable that is marked for limited power is rated by its mark.',
-  cautions: [HEAT_CAUTION],
+  cautions: [CODE_CAUTION],
   slips: [
     { slip: 'ambient-factor-left-out', steps: { I_max: 'I_T * k_L' } },
     { slip: 'load-factor-left-out', steps: { I_max: 'I_T * k_a' } },
@@ -124,7 +127,8 @@ export const ampacitySheet: Sheet<AmpacityInput> = {
   read: readAmpacity,
 };
 
-function readAmpacity({ gauge, bundle, temperatureRating = 60, ambient = 30, halfLoaded = false }: AmpacityInput): Reading {
+function readAmpacity(input: AmpacityInput): Reading {
+  const { gauge, bundle, temperatureRating = 60, ambient = 30, halfLoaded = false } = input;
   const rating = AMPACITY_RATINGS.indexOf(temperatureRating);
   const column = AMPACITY_BUNDLES.findIndex((most) => bundle <= most);
   const table = AMPACITIES.find(([size]) => size === gauge)?.[1][column]?.[rating] ?? undefined;
@@ -148,9 +152,12 @@ function readAmpacity({ gauge, bundle, temperatureRating = 60, ambient = 30, hal
       k_L: halfLoaded ? 1.4 : 1,
     },
     cases: table === undefined ? [] : [FIGURE, ...(factor === undefined ? [] : ['air'])],
-    assumptions: [`Cable rated for ${temperatureRating} °C.`],
+    assumptions: [
+      ...(input.temperatureRating === undefined ? ['Cable rated for 60 °C: no rating was stated.'] : []),
+      ...(input.ambient === undefined ? ['The air is at 30 °C: no temperature was stated.'] : []),
+    ],
     ...(table === undefined && gauge <= finest && bundle <= largest
-      ? { no: `the table has no figure for ${gauge} AWG in a bundle of ${bundle}` }
+      ? { no: `the table has no figure for ${gauge} AWG in a bundle of ${bundle}`, isPlainNo: true }
       : {}),
   };
 }

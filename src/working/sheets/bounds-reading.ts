@@ -3,8 +3,9 @@ import type { OperatingPointInput } from '../../circuit/operating-point.ts';
 import type { VoltageDropInput } from '../../circuit/voltage-drop.ts';
 import { appliedLimits, loopThatPowerSees, type PowerAtPdInput } from '../../ethernet/power-at-pd.ts';
 import { type FoundRange, filledIn, type Ranged, rangesIn } from '../../plan/bounds/ranges.ts';
-import type { Figures, Reading, ReadingRow } from '../sheet.ts';
+import type { FigureSources, Figures, Reading, ReadingRow } from '../sheet.ts';
 import { loadReading, POWER, RESISTANCE } from './point-steps.ts';
+import { coefficientSource } from './shared.ts';
 
 /** The arguments of `bounds` in one object, the function by its name. */
 export type BoundsWorkingInput =
@@ -58,10 +59,11 @@ function namesAt(end: End, kind: string, isPowered: boolean): Readonly<Record<st
 export function readBounds({ fn, input }: BoundsWorkingInput): Reading {
   const ranges = rangesIn(input, []);
   const filled = ENDS.map((end) => filledIn(input, new Map(ranges.map((range) => [range.path, at(range, end)]))));
-  const row = (end: End, { values, cases, kind }: Row): ReadingRow => ({
+  const row = (end: End, { values, cases, kind, sources = {} }: Row): ReadingRow => ({
     label: end,
     values,
     cases,
+    sources,
     links: namesAt(end, kind, fn === 'powerAtPd'),
   });
   if (fn === 'powerAtPd') {
@@ -91,6 +93,7 @@ interface Row {
   readonly values: Figures;
   readonly cases: readonly string[];
   readonly kind: string;
+  readonly sources?: FigureSources;
 }
 
 function lineRow({ supplyVoltage, resistance, load }: OperatingPointInput): Row {
@@ -100,9 +103,10 @@ function lineRow({ supplyVoltage, resistance, load }: OperatingPointInput): Row 
 
 function metresRow({ supplyVoltage, conductor, length, temperature, load }: VoltageDropInput): Row {
   const { values, kind } = loadRow(load);
-  const { resistancePerMetre = 0, temperatureCoefficient = 0 } = conductor ?? {};
+  const { resistancePerMetre = 0, temperatureCoefficient = 0, source } = conductor ?? {};
   const line = { 'r20_#': resistancePerMetre, 'alpha_#': temperatureCoefficient, 'T_#': temperature ?? 20, 'L_#': length };
-  return { values: { ...values, ...line, 'V_#': supplyVoltage }, cases: [], kind };
+  const sources = { 'r20_#': source, 'alpha_#': coefficientSource(temperatureCoefficient) };
+  return { values: { ...values, ...line, 'V_#': supplyVoltage }, cases: [], kind, sources };
 }
 
 function poweredRow(input: PowerAtPdInput): Row {
@@ -111,7 +115,11 @@ function poweredRow(input: PowerAtPdInput): Row {
   const R = loopThatPowerSees(input.resistance, limits.pairs);
   // Beyond half the supply voltage more current brings less power: the line bites before the class does.
   const bites = 2 * limits.psePower * R > V * V ? 'collapse bites' : 'class bites';
-  return { values: { 'V_#': V, 'R_#': R, 'P_#': P }, cases: ['in ohms', bites], kind: POWER };
+  const sources = {
+    'V_#': input.pseVoltage === undefined ? ('ieee-802.3-pse-voltage' as const) : undefined,
+    'P_#': input.pdPower === undefined ? ('ieee-802.3-class' as const) : undefined,
+  };
+  return { values: { 'V_#': V, 'R_#': R, 'P_#': P }, cases: ['in ohms', bites], kind: POWER, sources };
 }
 
 function loadRow(load: OperatingPointInput['load']): { readonly values: Figures; readonly kind: string } {

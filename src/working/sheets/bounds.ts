@@ -9,13 +9,20 @@ import { InputError } from '../../quantity/input-error.ts';
 import type { Sheet, SheetGiven, SheetNo, SheetSlip, SheetStep } from '../sheet.ts';
 import { type BoundsWorkingInput, METRES, POWERED, readBounds } from './bounds-reading.ts';
 import { CURRENT, POWER, RESISTANCE } from './point-steps.ts';
-import { circuitKeys, poweredKeys, twentyGiven } from './shared.ts';
+import { circuitKeys, poweredKeys, runKeys, twentyGiven } from './shared.ts';
 
 const given = (figure: Omit<SheetGiven, 'each'>): SheetGiven => ({ ...figure, each: 'end' });
 const step = (figure: Omit<SheetStep, 'each'>): SheetStep => ({ ...figure, each: 'end' });
 
 const givens: readonly SheetGiven[] = [
-  given({ symbol: 'V_#', meaning: '@: voltage at the supply', unit: 'V', latex: 'V_{#}', core: 'supplyVoltage or pseVoltage' }),
+  given({
+    symbol: 'V_#',
+    meaning: '@: voltage at the supply',
+    unit: 'V',
+    latex: 'V_{#}',
+    core: 'supplyVoltage or pseVoltage',
+    source: 'row',
+  }),
   given({
     symbol: 'R_#',
     meaning: '@: resistance of the line, out and back',
@@ -30,6 +37,7 @@ const givens: readonly SheetGiven[] = [
     unit: 'Ω/m',
     latex: 'r_{20,#}',
     core: 'conductor',
+    source: 'row',
     when: METRES,
   }),
   given({
@@ -38,11 +46,20 @@ const givens: readonly SheetGiven[] = [
     unit: '1/K',
     latex: '\\alpha_{#}',
     core: 'conductor',
+    source: 'row',
     when: METRES,
   }),
   given({ symbol: 'T_#', meaning: '@: temperature of the conductors', unit: '°C', latex: 'T_{#}', core: 'temperature', when: METRES }),
   given({ symbol: 'L_#', meaning: '@: length, one way', unit: 'm', latex: 'L_{#}', core: 'length', when: METRES }),
-  given({ symbol: 'P_#', meaning: '@: power that the load draws', unit: 'W', latex: 'P_{#}', core: 'load.power or pdPower', when: POWER }),
+  given({
+    symbol: 'P_#',
+    meaning: '@: power that the load draws',
+    unit: 'W',
+    latex: 'P_{#}',
+    core: 'load.power or pdPower',
+    source: 'row',
+    when: POWER,
+  }),
   given({ symbol: 'I_#', meaning: '@: current that the load draws', unit: 'A', latex: 'I_{#}', core: 'load.current', when: CURRENT }),
   given({ symbol: 'RL_#', meaning: '@: resistance of the load', unit: 'Ω', latex: 'R_{L,#}', core: 'load.resistance', when: RESISTANCE }),
 ];
@@ -87,7 +104,7 @@ const steps: readonly SheetStep[] = [
   }),
   step({
     symbol: 'D_#',
-    meaning: '@: what stands under the root of the quadratic V I = P + I² R',
+    meaning: '@: discriminant, what stands under the root of the quadratic V I = P + I² R',
     formula: 'V_#^2 - 4 * P_# * R_#',
     unit: 'V²',
     latex: 'D_{#}',
@@ -199,7 +216,7 @@ const steps: readonly SheetStep[] = [
 const results: readonly SheetStep[] = [
   {
     symbol: 'U_high',
-    meaning: 'the most that the load may have',
+    meaning: 'highest voltage at the load',
     formula: 'max([U_#,])',
     unit: 'V',
     latex: 'U_{\\mathrm{high}}',
@@ -209,7 +226,7 @@ const results: readonly SheetStep[] = [
   },
   {
     symbol: 'U_low',
-    meaning: 'the least that the load may have',
+    meaning: 'lowest voltage at the load',
     formula: 'min([U_#,])',
     unit: 'V',
     latex: 'U_{\\mathrm{low}}',
@@ -219,7 +236,7 @@ const results: readonly SheetStep[] = [
   },
   {
     symbol: 'U_low',
-    meaning: 'the least voltage that the device may have',
+    meaning: 'lowest voltage at the device',
     formula: 'min([U_#,])',
     unit: 'V',
     latex: 'U_{\\mathrm{low}}',
@@ -229,7 +246,7 @@ const results: readonly SheetStep[] = [
   },
   {
     symbol: 'A_low',
-    meaning: 'the least power that may be available at the device',
+    meaning: 'least power available at the device',
     formula: 'min([A_#,])',
     unit: 'W',
     latex: 'A_{\\mathrm{low}}',
@@ -259,7 +276,7 @@ const slips: readonly SheetSlip[] = [
 export const boundsSheet: Sheet<BoundsWorkingInput> = {
   title: 'What a load gets, between the best and the worst',
   core: 'bounds',
-  keys: [...new Set(['fn', 'resistance', 'run', ...circuitKeys, 'length', ...poweredKeys])].filter(
+  keys: [...new Set(['fn', 'resistance', ...runKeys, ...circuitKeys, 'length', ...poweredKeys])].filter(
     (key) => key !== 'out' && key !== 'back',
   ),
   givens: [

@@ -3,10 +3,10 @@ import { type BundleRiseInput, bundleRise, type Installation } from '../../cable
 import { HEAT_CAUTION } from '../../cable/heat/caution.ts';
 import { INSTALLATIONS, type InstallationRow } from '../../cable/heat/installations-table.ts';
 import { HOTTEST } from '../../quantity/guards.ts';
-import type { Figures, Reading, Sheet, SheetGiven, SheetStep } from '../sheet.ts';
+import type { FigureSources, Figures, Reading, Sheet, SheetGiven, SheetStep } from '../sheet.ts';
 import { findSurface, workedScope } from './bundle-passes.ts';
 import { AIR, airGivens, filmSteps } from './film-steps.ts';
-import { twentyGiven } from './shared.ts';
+import { basisAssumption, cableSource, coefficientSource, twentyGiven } from './shared.ts';
 
 /** Off its drum: there is a model for it. */
 const LAID = 'laid';
@@ -27,6 +27,7 @@ const cableGivens: readonly SheetGiven[] = [
     unit: 'Ω/m',
     latex: 'r_{20}',
     core: 'cable.nominalResistancePerMetre or cable.maximumResistancePerMetre',
+    source: 'row',
     when: LAID,
   },
   {
@@ -35,15 +36,23 @@ const cableGivens: readonly SheetGiven[] = [
     unit: '1/K',
     latex: '\\alpha',
     core: 'cable.temperatureCoefficient',
+    source: 'row',
     when: LAID,
   },
   { ...twentyGiven, when: LAID },
   { symbol: 'n_p', meaning: 'pairs of each cable that carry the current', unit: '1', latex: 'n_{p}', core: 'energisedPairs', when: LAID },
-  { symbol: 'd', meaning: 'diameter of one cable', unit: 'mm', latex: 'd', core: 'outsideDiameter', when: LAID },
+  { symbol: 'd', meaning: 'diameter of one cable', unit: 'mm', latex: 'd', core: 'outsideDiameter', source: 'row', when: LAID },
   { symbol: 'N', meaning: 'cables in the bundle', unit: '1', latex: 'N', core: 'bundle', when: LAID },
   { symbol: 'I', meaning: 'current through each pair', unit: 'A', latex: 'I', core: 'pairCurrent' },
   { symbol: 'T_a', meaning: 'air around the bundle', unit: '°C', latex: 'T_{a}', core: 'ambient', when: LAID },
-  { symbol: 'T_max', meaning: 'the hottest that the model goes', unit: '°C', latex: 'T_{\\max}', core: 'the domain', when: LAID },
+  {
+    symbol: 'T_max',
+    meaning: 'where the model ends, far beyond the rating of any cable',
+    unit: '°C',
+    latex: 'T_{\\max}',
+    core: 'the domain',
+    when: LAID,
+  },
 ];
 
 /** Thermal resistivity and film coefficient, with the source that each way of installing has. */
@@ -160,7 +169,7 @@ const runawaySteps: readonly SheetStep[] = [
   },
   {
     symbol: 'T_m',
-    meaning: 'the middle, with that heat on its way out: as hot as the model goes',
+    meaning: 'the middle, with that heat on its way out: as hot as where the model ends',
     formula: 'T_a + theta + Q_out * R_i',
     unit: '°C',
     latex: 'T_{m}',
@@ -205,7 +214,7 @@ const balanceSteps: readonly SheetStep[] = [
   },
   {
     symbol: 'b',
-    meaning: 'one kelvin less what its own extra heat adds to it; under 0 the heating feeds itself',
+    meaning: '1 less the share of each kelvin that its own extra heat adds again; under 0 the heating feeds itself',
     formula: '1 - alpha * G',
     unit: '1',
     latex: 'b',
@@ -214,12 +223,12 @@ const balanceSteps: readonly SheetStep[] = [
   },
   {
     symbol: 'm_T',
-    meaning: 'how far under the hottest that the model goes the middle stays, G w / b above the air',
+    meaning: 'how far the middle, G w / b above the air, stays under where the model ends',
     formula: 'T_max - T_a - G * w / b',
     unit: 'K',
     latex: 'm_{T}',
     source: 'heated-cylinder',
-    no: { says: 'there is no steady state below 400 °C, the hottest that the model goes', steps: [] },
+    no: { says: 'there is no steady state below 400 °C, where the model ends', steps: [] },
   },
   {
     symbol: 'T_m',
@@ -349,7 +358,11 @@ function wayOf(installation: Exclude<Installation, 'wound-drum'>): Omit<Installa
 function readBundle(input: BundleRiseInput): Reading {
   const { cable, bundle, pairCurrent, ambient = 20, basis = 'nominal', installation } = input;
   if (installation === 'wound-drum') {
-    return { values: { I: pairCurrent }, no: 'a cable left wound on its drum has no steady figure: unwind it before it is powered' };
+    return {
+      values: { I: pairCurrent },
+      no: 'a cable left wound on its drum has no steady figure: unwind it before it is powered',
+      isPlainNo: true,
+    };
   }
   const way = wayOf(installation);
   const values: Figures = {
@@ -364,17 +377,23 @@ function readBundle(input: BundleRiseInput): Reading {
     T_max: HOTTEST,
     rho: way.thermalResistivity,
   };
+  const sources: FigureSources = {
+    r_20: cableSource(cable, basis),
+    alpha: coefficientSource(cable.temperatureCoefficient),
+    d: input.outsideDiameter === undefined ? cable.outsideDiameterSource : undefined,
+  };
   const size = bundle === 1 ? 'one cable' : 'several cables';
   const assumptions = [
     ...(input.ambient === undefined ? ['The air is at 20 °C: no temperature was stated.'] : []),
-    basis === 'maximum' ? 'Every conductor at the most its standard allows.' : 'Conductors of the usual gauge, at their nominal size.',
+    basisAssumption(basis),
+    ...(input.energisedPairs === undefined ? [`All ${cable.pairs} pairs of each cable carry the current: nothing else was stated.`] : []),
   ];
   const { filmCoefficient } = way;
   if (filmCoefficient !== undefined) {
     const kind = typeof installation === 'string' ? CONDUIT : OWN;
-    return { values: { ...values, h: filmCoefficient }, cases: [LAID, kind, size, BALANCE], assumptions };
+    return { values: { ...values, h: filmCoefficient }, sources, cases: [LAID, kind, size, BALANCE], assumptions };
   }
-  return { values: { ...values, ...AIR, epsilon: 0.9 }, cases: [LAID, OPEN, size], assumptions };
+  return { values: { ...values, ...AIR, epsilon: 0.9 }, sources, cases: [LAID, OPEN, size], assumptions };
 }
 
 /** In open air the surface is found by going round; elsewhere there is nothing to find. */

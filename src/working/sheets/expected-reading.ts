@@ -2,7 +2,7 @@
 import { type ExpectedReadingInput, expectedReading } from '../../cable/field/expected-reading.ts';
 import type { Sheet, SheetStep } from '../sheet.ts';
 import { pieceGivens, pieceRows, pieceSteps } from './piece-bounds.ts';
-import { twentyGiven } from './shared.ts';
+import { connectionAssumptions, twentyGiven } from './shared.ts';
 
 /** The loop of usual copper: besides the bounds, what one expects. */
 const usualStep = (each: 'installed' | 'cords'): SheetStep => ({
@@ -80,7 +80,7 @@ export const expectedReadingSheet: Sheet<ExpectedReadingInput> = {
     },
     {
       symbol: 'R_#',
-      meaning: '@: what the meter should show, usual conductors and connections at their most',
+      meaning: '@: what the meter should show, usual conductors and each connection at its highest resistance',
       formula: '2 * n_# * R_c<usual>',
       unit: 'Ω',
       latex: 'R_{#}',
@@ -119,6 +119,7 @@ export const expectedReadingSheet: Sheet<ExpectedReadingInput> = {
       cases: [connectionResistance === undefined ? 'connection of the standard' : STATED],
       rows: { ...rows, loop: loops, reading: loops },
       assumptions: [
+        ...connectionAssumptions(input.connections, connectionResistance),
         ...([...installed, ...cords].some(({ temperature }) => temperature === undefined)
           ? ['A piece without a temperature is at 20 °C.']
           : []),

@@ -32,7 +32,7 @@ export const farEndFaultCurrentSheet: Sheet<FarEndFaultInput> = {
     ...legSteps,
     {
       symbol: 'R',
-      meaning: 'supply and line, out and back, at their most',
+      meaning: 'supply and line, out and back, at their highest resistance',
       formula: 'r * L + R_S',
       unit: 'Ω',
       latex: 'R',
@@ -61,7 +61,7 @@ export const farEndFaultCurrentSheet: Sheet<FarEndFaultInput> = {
     {
       symbol: 'L_max',
       meaning: 'longest line whose far end still opens the device: none',
-      formula: '0 * L',
+      formula: '0',
       unit: 'm',
       latex: 'L_{\\max}',
       source: 'circuit-laws',

@@ -115,7 +115,7 @@ export const filmSteps: readonly SheetStep[] = [
   },
   {
     symbol: 'h_r',
-    meaning: 'radiation: T_h⁴ - T_w⁴ over T_h - T_w, in the form in which nothing cancels',
+    meaning: 'radiation: T_h⁴ - T_w⁴ over T_h - T_w, written so that no two nearly equal figures are subtracted',
     formula: 'epsilon * sigma * (T_h^2 + T_w^2) * (T_h + T_w)',
     unit: 'W/(m²·K)',
     latex: 'h_{r}',

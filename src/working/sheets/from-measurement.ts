@@ -6,11 +6,11 @@ import { leastShare, loopPerMetre, wireOf } from '../../cable/field/wire.ts';
 import type { RunPair } from '../../cable/unbalance.ts';
 import { awg } from '../../conductor/awg.ts';
 import { InputError } from '../../quantity/input-error.ts';
-import type { Figures, ReadingRow, Sheet, SheetStep } from '../sheet.ts';
+import type { FigureSources, Figures, ReadingRow, Sheet, SheetStep } from '../sheet.ts';
 import * as length from './measured-length.ts';
 import { measuredLoops, NONE, SOME } from './measured-loops.ts';
 import { pieceRows, thickSource } from './piece-bounds.ts';
-import { twentyGiven } from './shared.ts';
+import { cableSource, coefficientSource, connectionAssumptions, twentyGiven } from './shared.ts';
 
 const PAIRS: readonly RunPair[] = ['1,2', '3,6', '4,5', '7,8'];
 
@@ -83,7 +83,14 @@ export const fromMeasurementSheet: Sheet<FromMeasurementInput> = {
     { symbol: 'T', meaning: 'temperature of the conductors', unit: '°C', latex: 'T', core: 'temperature', when: 'one temperature' },
     { symbol: 'T_l', meaning: 'temperature of the conductors, at least', unit: '°C', latex: 'T_{l}', core: 'temperature.low', when: RANGE },
     { symbol: 'T_h', meaning: 'temperature of the conductors, at most', unit: '°C', latex: 'T_{h}', core: 'temperature.high', when: RANGE },
-    { symbol: 'alpha', meaning: 'temperature coefficient of resistance at 20 °C', unit: '1/K', latex: '\\alpha', core: 'cable' },
+    {
+      symbol: 'alpha',
+      meaning: 'temperature coefficient of resistance at 20 °C',
+      unit: '1/K',
+      latex: '\\alpha',
+      core: 'cable',
+      source: 'row',
+    },
     twentyGiven,
     { symbol: 'N', meaning: 'pairs that were read', unit: '1', latex: 'N', core: 'pairs', when: UNREAD },
     ...length.measuredLengthGivens,
@@ -107,8 +114,8 @@ export const fromMeasurementSheet: Sheet<FromMeasurementInput> = {
       source: 'circuit-laws',
     },
     pairStep('m_#', 'x_# - R_lead', 'its loop, the reading less the leads', { core: 'readings[@].measured.value', when: 'clear' }),
-    pairStep('m_#', '0 * x_#', 'its loop, of which the leads leave nothing', { core: 'readings[@].measured.value', when: HIDDEN }),
-    bound('ml_#', 'max(x_# - (k_a * x_# + R_a) - R_lead, 0 * x_#)', 'its loop at least, by the meter', 'low'),
+    pairStep('m_#', '0', 'its loop, of which the leads leave nothing', { core: 'readings[@].measured.value', when: HIDDEN }),
+    bound('ml_#', 'max(x_# - (k_a * x_# + R_a) - R_lead, 0)', 'its loop at least, by the meter', 'low'),
     bound('mh_#', 'x_# + (k_a * x_# + R_a) - R_lead', 'its loop at most, by the meter', 'high'),
     pairStep('c_#', 'm_# / k_T', 'its loop brought to 20 °C', { core: 'readings[@].at20.value', source: 'circuit-laws' }),
     ...length.extremeSteps,
@@ -156,21 +163,23 @@ export const fromMeasurementSheet: Sheet<FromMeasurementInput> = {
       else read.push({ ...row, values: { 'x_#': x }, core: String(read.length), cases: [x > leadResistance ? 'clear' : HIDDEN] });
     }
     const some = read.some(({ cases = [] }) => cases.includes('clear')) ? SOME : NONE;
-    const named = cable === undefined ? { values: {}, cases: [] } : lengthReading({ ...input, cable }, bounds);
+    const named = cable === undefined ? { values: {}, cases: [], sources: {} } : lengthReading({ ...input, cable }, bounds);
+    // An unknown data cable is copper.
+    const alpha = cable?.temperatureCoefficient ?? awg(24).temperatureCoefficient ?? 0;
     return {
       values: {
         R_lead: leadResistance,
         T: bounds.low,
         T_l: bounds.low,
         T_h: bounds.high,
-        // An unknown data cable is copper.
-        alpha: cable?.temperatureCoefficient ?? awg(24).temperatureCoefficient ?? 0,
+        alpha,
         T_ref: 20,
         N: read.length,
         k_a: accuracy?.fraction ?? 0,
         R_a: accuracy?.fixed ?? 0,
         ...named.values,
       },
+      sources: { ...named.sources, alpha: coefficientSource(alpha) },
       cases: [
         isOne ? 'one temperature' : RANGE,
         ...(accuracy === undefined ? [] : [OFF]),
@@ -188,6 +197,7 @@ export const fromMeasurementSheet: Sheet<FromMeasurementInput> = {
         ...(cable !== undefined && input.connections === undefined && CONNECTIONS[scope] > 0
           ? [`Connections: none to ${CONNECTIONS[scope]}, as many as the ${scope.replace('-', ' ')} may have.`]
           : []),
+        ...(cable === undefined ? [] : connectionAssumptions(input.connections ?? CONNECTIONS[scope], input.connectionResistance)),
       ],
       ...(named.cases.includes(length.MISSES) ? { no: 'no length of this cable gives all of these readings' } : {}),
     };
@@ -198,7 +208,7 @@ export const fromMeasurementSheet: Sheet<FromMeasurementInput> = {
 function lengthReading(
   input: FromMeasurementInput & { readonly cable: NonNullable<FromMeasurementInput['cable']> },
   temperature: { readonly low: number; readonly high: number },
-): { values: Figures; cases: string[] } {
+): { values: Figures; sources: FigureSources; cases: string[] } {
   const { cable, cords = [], scope, accuracy, leadResistance = 0, connectionResistance = 0.2, knownLength } = input;
   const { connections = CONNECTIONS[scope] } = input;
   const known = typeof knownLength === 'number' ? { low: knownLength, high: knownLength } : knownLength;
@@ -226,6 +236,12 @@ function lengthReading(
       R_0: 0,
       K_l: known?.low ?? 0,
       K_h: known?.high ?? 0,
+    },
+    sources: {
+      r_n: cableSource(cable, 'nominal'),
+      r_m: cableSource(cable, 'maximum'),
+      t: thickSource(cable),
+      R_c: input.connectionResistance === undefined ? 'tia-568.2-d-connection' : undefined,
     },
     cases: [
       length.CABLE,

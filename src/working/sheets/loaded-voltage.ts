@@ -21,7 +21,7 @@ const bound = (of: 'V_0' | 'V' | 'I', end: 'lo' | 'hi', words: string): SheetSte
     symbol: of === 'V_0' ? `V_0${end}` : `${of}_${end}`,
     meaning: `${words}, at ${end === 'lo' ? 'least' : 'most'}`,
     // No reading stands for less than nothing.
-    formula: end === 'hi' ? `${of} + ${far}` : `max(${of} - ${far}, 0 * ${of})`,
+    formula: end === 'hi' ? `${of} + ${far}` : `max(${of} - ${far}, 0)`,
     unit: meter === 'I' ? 'A' : 'V',
     latex: of === 'V_0' ? `V_{0,\\mathrm{${end}}}` : `${of}_{\\mathrm{${end}}}`,
     source: 'data-sheet',
@@ -78,7 +78,7 @@ export const loadedVoltageSheet: Sheet<LoadedVoltageInput> = {
     {
       symbol: 'R_lo',
       meaning: 'resistance of source and line at least, each meter off the way that lowers it',
-      formula: 'max(V_0lo - V_hi, 0 * V_0) / I_hi',
+      formula: 'max(V_0lo - V_hi, 0) / I_hi',
       unit: 'Ω',
       latex: 'R_{\\mathrm{lo}}',
       source: 'circuit-laws',
@@ -108,7 +108,7 @@ export const loadedVoltageSheet: Sheet<LoadedVoltageInput> = {
     {
       symbol: 'R',
       meaning: 'resistance of source and line together: nothing is lost that the meter could tell',
-      formula: '0 * V_0 / I',
+      formula: '0',
       unit: 'Ω',
       latex: 'R',
       source: 'circuit-laws',
@@ -138,7 +138,7 @@ export const loadedVoltageSheet: Sheet<LoadedVoltageInput> = {
     {
       symbol: 'P_low',
       meaning: 'power at the lowest voltage of the device: none, the source has less even when nothing is drawn',
-      formula: '0 * V_min * I',
+      formula: '0',
       unit: 'W',
       latex: 'P_{\\mathrm{low}}',
       source: 'circuit-laws',
@@ -168,7 +168,7 @@ export const loadedVoltageSheet: Sheet<LoadedVoltageInput> = {
       }),
     ),
   ],
-  assumptions: ['Direct current; both readings of the same minute, of a source that acts as a voltage behind a resistance.'],
+  assumptions: ['Direct current; both readings taken within the same minute, of a source that acts as a voltage behind a resistance.'],
   validity:
     'Not for a supply that limits its current or folds back, and a line that warms up changes. With the accuracy of the meters the bounds of the resistance are shown; of the powers the figures that the readings give, without bounds.',
   cautions: ['Readings on a live line: above extra-low voltage only by licensed practice, as local code has it.'],
@@ -205,7 +205,13 @@ export const loadedVoltageSheet: Sheet<LoadedVoltageInput> = {
       ],
       assumptions: [
         ...(exact ? ['Both meters are exact.'] : []),
-        ...(open.low > under.high ? [] : ['The two voltages may be the same: these readings do not bound the power.']),
+        ...(open.low > under.high
+          ? V_min === undefined
+            ? [
+                'At the most power the load has only half of the open voltage: few devices work there. State the lowest voltage of the device.',
+              ]
+            : []
+          : [`The two voltages ${exact ? 'are' : 'may be'} the same: these readings do not bound the power.`]),
       ],
     };
   },

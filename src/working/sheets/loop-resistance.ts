@@ -29,7 +29,7 @@ export const loopResistanceSheet: Sheet<LoopResistanceInput> = {
   ],
   guard: loopResistance,
   read: ({ conductor, length, temperature }) => {
-    const { values, cases } = conductorReading(conductor, temperature);
-    return { values: { ...values, L: length }, cases, assumptions: temperatureAssumption(temperature) };
+    const { values, ...more } = conductorReading(conductor, temperature);
+    return { values: { ...values, L: length }, ...more, assumptions: temperatureAssumption(temperature) };
   },
 };

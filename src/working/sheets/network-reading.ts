@@ -1,15 +1,29 @@
 /** A network as the rows of its sheet, and its node voltages found pass by pass. @module */
 import type { NetworkInput, NetworkSection, NetworkTap } from '../../circuit/network-problem.ts';
 import { InputError } from '../../quantity/input-error.ts';
-import type { Figures, Reading, ReadingRow } from '../sheet.ts';
+import type { FigureSources, Figures, Reading, ReadingRow } from '../sheet.ts';
 import { mostCarried, type NetworkFigures, type NodeLoad, networkPasses } from './network-passes.ts';
 import { networkTree } from './network-tree.ts';
+import { coefficientSource } from './shared.ts';
 
 /** Kinds of load at one node, by what the givens call them. */
 export const KINDS = ['power', 'current', 'conductance'] as const;
 
 /** One of them. */
 export type Kind = (typeof KINDS)[number];
+
+/** Every choice of two kinds or more. */
+export const SEVERAL: readonly (readonly Kind[])[] = [
+  ['power', 'current'],
+  ['power', 'conductance'],
+  ['current', 'conductance'],
+  ['power', 'current', 'conductance'],
+];
+
+/** The case of the kinds of load that there are in a network. */
+export function tapsOf(kinds: readonly Kind[]): string {
+  return `taps of ${kinds.join(' and ')}${kinds.length === 1 ? ' alone' : ''}`;
+}
 
 /** What a node draws of each kind, as the formula of its row has it. */
 export function drawnAt(suffix: '' | '0', number: string | number): Readonly<Record<Kind, string>> {
@@ -72,19 +86,20 @@ export function readNetwork(input: NetworkInput): Reading {
     const kinds = own.length === 0 ? [usual] : own;
     return {
       values: { [`P${suffix}_#`]: power, [`J${suffix}_#`]: current, [`G${suffix}_#`]: conductance },
-      cases: [...kinds, others.length === 0 ? `taps of ${usual} alone` : 'taps of several kinds'],
+      cases: [...kinds, tapsOf([usual, ...others])],
       drawn: kinds.map((kind) => drawnAt(suffix, number)[kind]).join(' + '),
     };
   };
 
   const branchRows = tree.branches.map(({ section, from, to, asDrawn }, index) => {
-    const { values, cases } = sectionFigures(sections[section] as NetworkSection, '');
+    const { values, cases, sources } = sectionFigures(sections[section] as NetworkSection, '');
     const own = tap(to, '', index + 1);
     return {
       label: `${from} to ${to}`,
       number: index + 1,
       values: { ...values, ...own.values },
       cases: [...cases, ...own.cases],
+      sources: { ...sources, 'W_#': usual === 'power' ? ('network-newton' as const) : ('circuit-laws' as const) },
       links: {
         end: to,
         drawn: own.drawn,
@@ -135,8 +150,8 @@ export function readNetwork(input: NetworkInput): Reading {
       supply: supplyRows,
       ring: ringRows,
       inward: [...branchRows].reverse(),
-      outward: branchRows.map(({ links, label, number }, index) => ({
-        label,
+      outward: branchRows.map(({ links, number }, index) => ({
+        label: tree.branches[index]?.to ?? '',
         number,
         values: {},
         core: String(tree.names.indexOf(tree.branches[index]?.to ?? '')),
@@ -157,9 +172,9 @@ function loadAt(taps: readonly NetworkTap[], name: string): NodeLoad {
   };
 }
 
-function sectionFigures(section: NetworkSection, suffix: string): { values: Figures; cases: string[] } {
-  if (section.conductor === undefined) return { values: { [`R${suffix}_#`]: section.resistance }, cases: ['in ohms'] };
-  const { resistancePerMetre, temperatureCoefficient = 0 } = section.conductor;
+function sectionFigures(section: NetworkSection, suffix: string): { values: Figures; sources: FigureSources; cases: string[] } {
+  if (section.conductor === undefined) return { values: { [`R${suffix}_#`]: section.resistance }, sources: {}, cases: ['in ohms'] };
+  const { resistancePerMetre, temperatureCoefficient = 0, source } = section.conductor;
   return {
     values: {
       [`r${suffix}20_#`]: resistancePerMetre,
@@ -167,6 +182,7 @@ function sectionFigures(section: NetworkSection, suffix: string): { values: Figu
       [`T${suffix}_#`]: section.temperature ?? 20,
       [`L${suffix}_#`]: section.length,
     },
+    sources: { [`r${suffix}20_#`]: source, [`alpha${suffix}_#`]: coefficientSource(temperatureCoefficient) },
     cases: ['in metres'],
   };
 }
@@ -187,6 +203,7 @@ export function findVoltages(reading: Reading): Reading {
   };
   const { feasible, passes } = networkPasses(network);
   const last = passes.at(-1);
+  const hasPower = network.branches.some(({ load }) => load.power > 0);
   const shown =
     passes.length <= SHOWN + 1 ? [...passes.entries()] : [...passes.entries()].filter(([at]) => at < SHOWN || at === passes.length - 1);
   const columns = outward.map(({ links, number }) => ({
@@ -197,9 +214,11 @@ export function findVoltages(reading: Reading): Reading {
   }));
   const table = {
     title: 'Node voltages, pass by pass',
-    says: feasible
-      ? 'Pass 0 leaves the constant powers out; each pass then takes the current P/W of every tap as its tangent at the voltage before, and solves what is then linear. The voltages of the last pass are put to the proof below: the currents that follow from them lead back to them.'
-      : 'Pass 0 leaves the constant powers out; each pass then takes the current P/W of every tap as its tangent at the voltage before, and solves what is then linear. They lead to no voltages at which every load draws what it should.',
+    says: !hasPower
+      ? 'Without constant powers the network is linear: one pass solves it. The voltages are put to the proof below: the currents that follow from them lead back to them.'
+      : feasible
+        ? 'Pass 0 leaves the constant powers out; each pass then takes the current P/W of every tap as its tangent at the voltage before, and solves what is then linear. The voltages of the last pass are put to the proof below: the currents that follow from them lead back to them.'
+        : 'Pass 0 leaves the constant powers out; each pass then takes the current P/W of every tap as its tangent at the voltage before, and solves what is then linear. They lead to no voltages at which every load draws what it should.',
     columns,
     rows: shown.map(([at, volts]) => ({ label: String(at), values: columns.map(({ symbol }) => volts.get(symbol) as number) })),
   };
@@ -214,7 +233,7 @@ export function findVoltages(reading: Reading): Reading {
       rows: { ...reading.rows, inward: inward.map(found) },
     };
   }
-  const of = network.branches.some(({ load }) => load.power > 0) ? 'too much power' : 'too much current';
+  const of = hasPower ? 'too much power' : 'too much current';
   return {
     ...withPasses,
     values: { ...reading.values, q: mostCarried(network) },

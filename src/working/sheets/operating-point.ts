@@ -1,7 +1,7 @@
 /** Where a load settles at the end of a resistive line. @module */
 import { type OperatingPointInput, operatingPoint } from '../../circuit/operating-point.ts';
 import type { Sheet } from '../sheet.ts';
-import { currentSteps, dropStep, loadGivens, loadReading, pointSlips, powerSteps, voltageSteps } from './point-steps.ts';
+import { currentSteps, dropStep, loadGivens, loadReading, POWER, pointSlips, powerSteps, voltageSteps } from './point-steps.ts';
 import { loadKeys } from './shared.ts';
 
 export const operatingPointSheet: Sheet<OperatingPointInput> = {
@@ -15,12 +15,16 @@ export const operatingPointSheet: Sheet<OperatingPointInput> = {
   ],
   steps: [...currentSteps, dropStep, ...powerSteps, ...voltageSteps],
   assumptions: ['Direct current, steady state.'],
-  validity: 'Any resistive line. A constant-power load has two roots; it settles at the one with the higher voltage.',
+  validity: 'Any resistive line.',
   cautions: [],
   slips: pointSlips,
   guard: operatingPoint,
   read: ({ supplyVoltage, resistance, load }) => {
     const { values, cases } = loadReading(load);
-    return { values: { ...values, V: supplyVoltage, R: resistance }, cases };
+    return {
+      values: { ...values, V: supplyVoltage, R: resistance },
+      cases,
+      assumptions: cases.includes(POWER) ? ['A load of constant power has two roots; it settles at the one with the higher voltage.'] : [],
+    };
   },
 };

@@ -239,7 +239,7 @@ export const pairUnbalanceSheet: Sheet<PairUnbalanceInput> = {
     const added = port === undefined ? (device === undefined ? 'neither' : 'device alone') : 'port alone';
     const rows = conductors.map(
       ({ pair, resistances: [first, second] }, index): ReadingRow => ({
-        label: `pair ${pair} ${positive.includes(pair) ? '+' : '-'}`,
+        label: `pair ${pair} (${positive.includes(pair) ? 'positive' : 'negative'})`,
         values: {
           'Ra_#': first,
           'Rb_#': second,

@@ -2,6 +2,7 @@
 import { leastShare } from '../../cable/field/wire.ts';
 import type { Segment } from '../../cable/run-resistance.ts';
 import type { ReadingRow, SheetGiven, SheetStep } from '../sheet.ts';
+import { cableSource, coefficientSource } from './shared.ts';
 
 /** What is known of each piece of a list. */
 export function pieceGivens(each: 'installed' | 'cords'): SheetGiven[] {
@@ -11,12 +12,12 @@ export function pieceGivens(each: 'installed' | 'cords'): SheetGiven[] {
     unit,
     latex,
     core: `${each}[].${core}`,
-    ...(symbol === 't_#' ? { source: 'row' as const } : {}),
+    ...(symbol === 'T_#' || symbol === 'L_#' ? {} : { source: 'row' as const }),
     each,
   });
   return [
     of('rn_#', 'r_{n,#}', 'Ω/m', 'one metre of one usual conductor at 20 °C', 'cable'),
-    of('rm_#', 'r_{m,#}', 'Ω/m', 'the same at the most that its limit allows', 'cable'),
+    of('rm_#', 'r_{m,#}', 'Ω/m', 'the same at the highest resistance that its limit allows', 'cable'),
     of('t_#', 't_{#}', '1', 'what a thick conductor of its gauge has of the usual resistance', 'cable'),
     of('alpha_#', '\\alpha_{#}', '1/K', 'temperature coefficient at 20 °C', 'cable'),
     of('T_#', 'T_{#}', '°C', 'temperature of the conductor', 'temperature'),
@@ -74,6 +75,11 @@ export function pieceRows(pieces: readonly Segment[], before: number = 0): Readi
     label: cable.title,
     number: before + index + 1,
     source: thickSource(cable),
+    sources: {
+      'rn_#': cableSource(cable, 'nominal'),
+      'rm_#': cableSource(cable, 'maximum'),
+      'alpha_#': coefficientSource(cable.temperatureCoefficient),
+    },
     values: {
       'rn_#': cable.nominalResistancePerMetre,
       'rm_#': cable.maximumResistancePerMetre,

@@ -53,7 +53,7 @@ export const loadGivens: readonly SheetGiven[] = [
 /** The quadratic of a constant-power load. */
 export const discriminantStep: SheetStep = {
   symbol: 'D',
-  meaning: 'what stands under the root of the quadratic V I = P + I² R',
+  meaning: 'discriminant: what stands under the root of the quadratic V I = P + I² R',
   formula: 'V^2 - 4 * P * R',
   unit: 'V²',
   latex: 'D',
@@ -64,7 +64,7 @@ export const discriminantStep: SheetStep = {
 /** Its smaller current. */
 export const currentStep: SheetStep = {
   symbol: 'I',
-  meaning: 'current: the smaller root, in the form in which nothing cancels',
+  meaning: 'current: the smaller root, (V - √D) / (2 R), written so that no two nearly equal figures are subtracted',
   formula: '2 * P / (V + sqrt(D))',
   unit: 'A',
   latex: 'I',

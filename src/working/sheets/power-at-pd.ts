@@ -3,12 +3,20 @@ import { appliedLimits, loopThatPowerSees, type PowerAtPdInput, powerAtPd } from
 import type { Reading, Sheet } from '../sheet.ts';
 import { wireOfRun } from './even-run.ts';
 import { currentStep, discriminantStep } from './point-steps.ts';
-import { FOUR_PAIRS, poweredKeys, TWO_PAIRS } from './shared.ts';
+import { basisAssumption, FOUR_PAIRS, poweredKeys, runKeys, TWO_PAIRS } from './shared.ts';
+
+/** What the device does not draw, of what is available. */
+const leftStep = {
+  symbol: 'P_left',
+  meaning: 'what is left beyond the draw; under 0 the device may not have all it draws',
+  unit: 'W',
+  latex: 'P_{\\mathrm{left}}',
+} as const;
 
 export const powerAtPdSheet: Sheet<PowerAtPdInput> = {
   title: 'Power at a powered device',
   core: 'powerAtPd',
-  keys: [...poweredKeys, 'resistance', 'run'],
+  keys: [...poweredKeys, 'resistance', ...runKeys],
   givens: [
     {
       symbol: 'P_PSE',
@@ -39,7 +47,14 @@ export const powerAtPdSheet: Sheet<PowerAtPdInput> = {
       when: 'voltage of the type',
     },
     { symbol: 'R', meaning: 'resistance of the loop that power sees', unit: 'Ω', latex: 'R', core: 'resistance', when: 'loop' },
-    { symbol: 'R_w', meaning: 'one conductor of the run, end to end', unit: 'Ω', latex: 'R_{w}', core: 'resistance.twoPair', when: 'run' },
+    {
+      symbol: 'R_w',
+      meaning: 'one conductor of the run, end to end; runResistance works it out',
+      unit: 'Ω',
+      latex: 'R_{w}',
+      core: 'resistance.twoPair',
+      when: 'run',
+    },
     { symbol: 'm', meaning: 'pairsets that carry power', unit: '1', latex: 'm', core: 'pairs', source: 'ieee-802.3-class' },
   ],
   steps: [
@@ -99,6 +114,18 @@ export const powerAtPdSheet: Sheet<PowerAtPdInput> = {
       latex: 'I_{\\mathrm{PSE}}',
       source: 'circuit-laws',
       when: 'class bites',
+    },
+    {
+      ...leftStep,
+      formula: 'P_PSE - I_PSE^2 * R - P',
+      source: 'circuit-laws',
+      when: 'class bites',
+    },
+    {
+      ...leftStep,
+      formula: 'V^2 / (4 * R) - P',
+      source: 'collapse',
+      when: 'collapse bites',
     },
     {
       symbol: 'P_av',
@@ -164,7 +191,9 @@ function readPowerAtPd(input: PowerAtPdInput): Reading {
       // Beyond half the supply voltage more current brings less power: the line bites before the class does.
       2 * limits.psePower * R > V * V ? 'collapse bites' : 'class bites',
     ],
-    assumptions:
-      input.pseType === undefined ? [`The port is of Type ${limits.type}, the weakest that serves class ${input.poeClass}.`] : [],
+    assumptions: [
+      ...(wire !== undefined && typeof resistance === 'object' ? [basisAssumption(resistance.basis)] : []),
+      ...(input.pseType === undefined ? [`The port is of Type ${limits.type}, the weakest that serves class ${input.poeClass}.`] : []),
+    ],
   };
 }

@@ -5,12 +5,12 @@ import { portVoltageRange } from '../../ethernet/pse-voltage.ts';
 import type { Reading, Sheet } from '../sheet.ts';
 import { wireOfRun } from './even-run.ts';
 import { currentStep, discriminantStep } from './point-steps.ts';
-import { FOUR_PAIRS, poweredKeys, TWO_PAIRS } from './shared.ts';
+import { basisAssumption, FOUR_PAIRS, poweredKeys, runKeys, TWO_PAIRS } from './shared.ts';
 
 export const psePowerForSheet: Sheet<PsePowerForInput> = {
   title: 'Power that a port must source',
   core: 'psePowerFor',
-  keys: [...poweredKeys, 'resistance', 'run'],
+  keys: [...poweredKeys, 'resistance', ...runKeys],
   givens: [
     { symbol: 'P', meaning: 'power that the device draws', unit: 'W', latex: 'P_{\\mathrm{PD}}', core: 'pdPower', when: 'draw stated' },
     {
@@ -49,7 +49,14 @@ export const psePowerForSheet: Sheet<PsePowerForInput> = {
       source: 'ieee-802.3-channel',
       when: 'worst channel',
     },
-    { symbol: 'R_w', meaning: 'one conductor of the run, end to end', unit: 'Ω', latex: 'R_{w}', core: 'resistance.twoPair', when: 'run' },
+    {
+      symbol: 'R_w',
+      meaning: 'one conductor of the run, end to end; runResistance works it out',
+      unit: 'Ω',
+      latex: 'R_{w}',
+      core: 'resistance.twoPair',
+      when: 'run',
+    },
     { symbol: 'm', meaning: 'pairsets that carry power', unit: '1', latex: 'm', core: 'pairs', source: 'ieee-802.3-class' },
     {
       symbol: 'P_class',
@@ -70,14 +77,6 @@ export const psePowerForSheet: Sheet<PsePowerForInput> = {
       source: 'three-loops',
       core: 'resistance',
       when: 'run',
-    },
-    {
-      symbol: 'I_class',
-      meaning: 'current at the full power of the class, to compare',
-      formula: 'P_class / V',
-      unit: 'A',
-      latex: 'I_{\\mathrm{class}}',
-      source: 'circuit-laws',
     },
     discriminantStep,
     { ...currentStep, core: 'average.totalCurrent' },
@@ -107,6 +106,14 @@ export const psePowerForSheet: Sheet<PsePowerForInput> = {
       latex: 'P_{\\mathrm{loss}}',
       source: 'circuit-laws',
       core: 'average.atLowest.lineLoss',
+    },
+    {
+      symbol: 'P_left',
+      meaning: 'what the power of the class leaves; under 0 the port may switch the device off',
+      formula: 'P_class - (P + P_loss)',
+      unit: 'W',
+      latex: 'P_{\\mathrm{left}}',
+      source: 'ieee-802.3-class',
     },
     {
       symbol: 'P_PSE',
@@ -158,7 +165,9 @@ function readPsePower(input: PsePowerForInput): Reading {
       wire !== undefined ? 'run' : resistance === undefined ? 'worst channel' : 'loop',
       limits.pairs === 4 ? FOUR_PAIRS : TWO_PAIRS,
     ],
-    assumptions:
-      input.pseType === undefined ? [`The port is of Type ${limits.type}, the weakest that serves class ${input.poeClass}.`] : [],
+    assumptions: [
+      ...(wire !== undefined && typeof resistance === 'object' ? [basisAssumption(resistance.basis)] : []),
+      ...(input.pseType === undefined ? [`The port is of Type ${limits.type}, the weakest that serves class ${input.poeClass}.`] : []),
+    ],
   };
 }

@@ -1,10 +1,10 @@
 /** How heavily a bundle is loaded on average. @module */
 
-import { HEAT_CAUTION } from '../../cable/heat/caution.ts';
+import { CODE_CAUTION } from '../../cable/heat/caution.ts';
 import { remotePowering } from '../../cable/heat/remote-powering.ts';
 import { requireObject } from '../../quantity/guards.ts';
 import type { Amperes } from '../../quantity/units.ts';
-import type { Reading, Sheet } from '../sheet.ts';
+import type { Reading, Sheet, SheetStep } from '../sheet.ts';
 
 /** The argument of `remotePowering` in an object. */
 export interface RemotePoweringInput {
@@ -15,6 +15,11 @@ export interface RemotePoweringInput {
 /** Some conductors carry current. */
 const LOADED = 'loaded';
 const IDLE = 'idle';
+const [FIRST, SECOND, BEYOND] = ['category RP1', 'category RP2', 'beyond category RP2'] as const;
+const CATEGORIES = [FIRST, SECOND, BEYOND] as const;
+/** Greatest means of the categories. [A] */
+const RP1 = 0.212;
+const RP2 = 0.5;
 
 export const remotePoweringSheet: Sheet<RemotePoweringInput> = {
   title: 'The mean current of the conductors of a bundle',
@@ -62,7 +67,7 @@ export const remotePoweringSheet: Sheet<RemotePoweringInput> = {
     },
     {
       symbol: 'm_RP1',
-      meaning: 'room in category RP1, all conductors together; under 0 it is another',
+      meaning: 'room in category RP1, all conductors together; under 0 the bundle is not RP1',
       formula: 'n * I_RP1 - I_sum',
       unit: 'A',
       latex: 'm_{\\mathrm{RP1}}',
@@ -71,27 +76,29 @@ export const remotePoweringSheet: Sheet<RemotePoweringInput> = {
     },
     {
       symbol: 'm_RP2',
-      meaning: 'room in category RP2, all conductors together; under 0 it is beyond',
+      meaning: 'room in category RP2, all conductors together; under 0 it is beyond RP2',
       formula: 'n * I_RP2 - I_sum',
       unit: 'A',
       latex: 'm_{\\mathrm{RP2}}',
       source: 'remote-powering-categories',
       when: LOADED,
     },
+    ...CATEGORIES.map(
+      (category): SheetStep => ({
+        symbol: 'I_mean',
+        meaning: `mean current of every conductor: ${category}`,
+        formula: 'I_sum / n',
+        unit: 'A',
+        latex: 'I_{\\mathrm{mean}}',
+        source: 'remote-powering-categories',
+        core: 'meanConductorCurrent',
+        when: category,
+      }),
+    ),
     {
       symbol: 'I_mean',
-      meaning: 'mean current of every conductor',
-      formula: 'I_sum / n',
-      unit: 'A',
-      latex: 'I_{\\mathrm{mean}}',
-      source: 'remote-powering-categories',
-      core: 'meanConductorCurrent',
-      when: LOADED,
-    },
-    {
-      symbol: 'I_mean',
-      meaning: 'mean current of every conductor: none carries any',
-      formula: '0 * I_RP1',
+      meaning: 'mean current of every conductor: none carries any, which is category RP1',
+      formula: '0',
       unit: 'A',
       latex: 'I_{\\mathrm{mean}}',
       source: 'remote-powering-categories',
@@ -102,7 +109,7 @@ export const remotePoweringSheet: Sheet<RemotePoweringInput> = {
   assumptions: ['The plain mean is meant, over every conductor of the bundle.'],
   validity:
     'Limits of the categories from memory: check them in the standard. A third category, for managed bundles, is a matter of management.',
-  cautions: [HEAT_CAUTION],
+  cautions: [CODE_CAUTION],
   slips: [{ slip: 'idle-conductors-left-out', steps: { n: '[n_#]' } }],
   guard: (input) => {
     requireObject(input, 'input', 'an object with conductorCurrents');
@@ -117,9 +124,11 @@ function readCurrents({ conductorCurrents }: RemotePoweringInput): Reading {
   for (const current of conductorCurrents) counts.set(current, (counts.get(current) ?? 0) + 1);
   const idle = counts.get(0) ?? 0;
   counts.delete(0);
+  const mean = conductorCurrents.reduce((sum, current) => sum + current, 0) / conductorCurrents.length;
+  const category = mean <= RP1 ? FIRST : mean <= RP2 ? SECOND : BEYOND;
   return {
-    values: { n_idle: idle, I_RP1: 0.212, I_RP2: 0.5 },
-    cases: [counts.size === 0 ? IDLE : LOADED],
+    values: { n_idle: idle, I_RP1: RP1, I_RP2: RP2 },
+    cases: counts.size === 0 ? [IDLE] : [LOADED, category],
     rows: {
       group: [...counts].map(([current, count]) => ({
         label: `${Number(current.toPrecision(4))} A`,

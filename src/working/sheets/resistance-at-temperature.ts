@@ -68,8 +68,12 @@ export const resistanceAtTemperatureSheet: Sheet<ResistanceAtTemperatureInput> =
     const { at, ...line } = input;
     return resistanceAtTemperature(line, at);
   },
-  read: ({ resistance, temperature, coefficient, coefficientTemperature = 20, at }) => ({
-    values: { R_1: resistance, T_1: temperature, alpha: coefficient, T_0: coefficientTemperature, T_2: at },
-    cases: temperature === coefficientTemperature ? [] : ['known elsewhere'],
-  }),
+  read: ({ resistance, temperature, coefficient, coefficientTemperature: stated, at }) => {
+    const coefficientTemperature = stated ?? 20;
+    return {
+      values: { R_1: resistance, T_1: temperature, alpha: coefficient, T_0: coefficientTemperature, T_2: at },
+      cases: temperature === coefficientTemperature ? [] : ['known elsewhere'],
+      assumptions: stated !== undefined ? [] : ['The coefficient is that at 20 °C: no temperature was stated for it.'],
+    };
+  },
 };

@@ -1,15 +1,19 @@
 /** From the pieces of a run to its three loops. @module */
 import { type RunResistanceInput, runResistance } from '../../cable/run-resistance.ts';
-import type { Reading, Sheet } from '../sheet.ts';
+import type { Reading, Sheet, SheetGiven } from '../sheet.ts';
 import { jointGivens } from './line-steps.ts';
 import { pieceGivens, pieceSteps } from './run-steps.ts';
-import { twentyGiven } from './shared.ts';
+import { basisAssumption, cableSource, coefficientSource, connectionAssumptions, twentyGiven } from './shared.ts';
+
+/** Figures of a cable, or of the standard, that say where they come from. */
+const CITED: readonly string[] = ['r20_#', 'alpha_#', 'R_c'];
+const cited = (given: SheetGiven): SheetGiven => (CITED.includes(given.symbol) ? { ...given, source: 'row' } : given);
 
 export const runResistanceSheet: Sheet<RunResistanceInput> = {
   title: 'The three loops of a run',
   core: 'runResistance',
   keys: ['segments', 'connections', 'connectionResistance', 'basis'],
-  givens: [...pieceGivens, { ...twentyGiven, when: 'pieces' }, ...jointGivens],
+  givens: [...pieceGivens.map(cited), { ...twentyGiven, when: 'pieces' }, ...jointGivens.map(cited)],
   steps: [
     ...pieceSteps,
     {
@@ -58,13 +62,17 @@ export const runResistanceSheet: Sheet<RunResistanceInput> = {
   read: readRun,
 };
 
-function readRun({ segments, connections = 0, connectionResistance = 0.2, basis = 'maximum' }: RunResistanceInput): Reading {
+function readRun(input: RunResistanceInput): Reading {
+  const { segments, connections = 0, connectionResistance = 0.2, basis = 'maximum' } = input;
   return {
     values: { n: connections, R_c: connectionResistance, T_ref: 20 },
+    sources: { R_c: input.connectionResistance === undefined ? 'tia-568.2-d-connection' : undefined },
     cases: [segments.length === 0 ? 'no pieces' : 'pieces', ...(connections * connectionResistance > 0 ? ['connections'] : [])],
     rows: {
       piece: segments.map(({ cable, length, temperature = 20 }) => ({
         label: cable.title,
+        source: cableSource(cable, basis),
+        sources: { 'alpha_#': coefficientSource(cable.temperatureCoefficient) },
         values: {
           'r20_#': basis === 'maximum' ? cable.maximumResistancePerMetre : cable.nominalResistancePerMetre,
           'alpha_#': cable.temperatureCoefficient,
@@ -74,7 +82,8 @@ function readRun({ segments, connections = 0, connectionResistance = 0.2, basis 
       })),
     },
     assumptions: [
-      basis === 'maximum' ? 'Every conductor at the most its standard allows.' : 'Conductors of the usual gauge, at their nominal size.',
+      basisAssumption(basis),
+      ...connectionAssumptions(input.connections, input.connectionResistance),
       ...(segments.some(({ temperature }) => temperature === undefined) ? ['A piece without a temperature is at 20 °C.'] : []),
     ],
   };

@@ -1,8 +1,14 @@
 /** A small DC network, as tables: voltages by passes, then every current and drop from them. @module */
 import { type NetworkInput, networkProblem } from '../../circuit/network-problem.ts';
 import type { Sheet, SheetGiven, SheetStep } from '../sheet.ts';
-import { drawnAt, findVoltages, KINDS, type Kind, readNetwork, requireSmall } from './network-reading.ts';
+import { drawnAt, findVoltages, KINDS, type Kind, readNetwork, requireSmall, SEVERAL, tapsOf } from './network-reading.ts';
 import { twentyGiven } from './shared.ts';
+
+const DRAWN_LATEX: Readonly<Record<Kind, string>> = {
+  power: '\\frac{P_{k}}{W_{k}}',
+  current: 'J_{k}',
+  conductance: 'G_{k} \\cdot W_{k}',
+};
 
 /** The loads of a node, and the current that they draw together. */
 function tapFigures(suffix: '' | '0', list: string): { readonly givens: readonly SheetGiven[]; readonly steps: readonly SheetStep[] } {
@@ -32,16 +38,16 @@ function tapFigures(suffix: '' | '0', list: string): { readonly givens: readonly
       given('G', '@: conductance there, one over the resistance', 'S', 'conductance', 'resistance'),
     ],
     steps: [
-      ...KINDS.map((kind) => ({ ...step, formula: drawn[kind], when: `taps of ${kind} alone` })),
-      {
+      ...KINDS.map((kind) => ({ ...step, formula: drawn[kind], when: tapsOf([kind]) })),
+      ...SEVERAL.map((kinds) => ({
         ...step,
         formula: '<drawn>',
         general: {
-          formula: Object.values(drawnAt(suffix, 'k')).join(' + '),
-          latex: `\\frac{P_{k}}{W_{k}} + J_{k} + G_{k} \\cdot W_{k}`,
+          formula: kinds.map((kind) => drawnAt(suffix, 'k')[kind]).join(' + '),
+          latex: kinds.map((kind) => DRAWN_LATEX[kind]).join(' + '),
         },
-        when: 'taps of several kinds',
-      },
+        when: tapsOf(kinds),
+      })),
     ],
   };
 }
@@ -66,6 +72,7 @@ function sectionFigures(suffix: '' | 'x', list: string): { readonly givens: read
         unit: 'Ω/m',
         latex: `r_{20,${sub}}`,
         core: 'sections[].conductor',
+        source: 'row',
         each: list,
         when: 'in metres',
       },
@@ -75,6 +82,7 @@ function sectionFigures(suffix: '' | 'x', list: string): { readonly givens: read
         unit: '1/K',
         latex: `\\alpha_{${sub}}`,
         core: 'sections[].conductor',
+        source: 'row',
         each: list,
         when: 'in metres',
       },
@@ -140,6 +148,7 @@ const supplyCurrent: SheetStep = {
   latex: 'I_{0,#}',
   source: 'circuit-laws',
   each: 'supply',
+  beware: 'A current under 0 flows back into that supply. Most power supplies take none: then the voltages are other than these.',
 };
 
 /** Of a supply with taps at it, and without. */
@@ -165,14 +174,14 @@ export const solveNetworkSheet: Sheet<NetworkInput> = {
       unit: 'V',
       latex: 'W_{#}',
       core: 'found pass by pass',
-      source: 'network-newton',
+      source: 'row',
       each: 'inward',
       when: 'carried',
       found: true,
     },
     {
       symbol: 'q',
-      meaning: 'share of all loads that is carried, found by halving',
+      meaning: 'share of all loads that is carried, found by halving: with more, the passes lead nowhere',
       unit: '1',
       latex: 'q',
       core: 'found by halving',
@@ -214,7 +223,7 @@ export const solveNetworkSheet: Sheet<NetworkInput> = {
       formula: 'q * I_all',
       unit: 'A',
       latex: 'I_{\\max}',
-      source: 'network-newton',
+      source: 'circuit-laws',
       when: 'too much current',
     },
     ...ring.steps,
@@ -236,7 +245,7 @@ export const solveNetworkSheet: Sheet<NetworkInput> = {
     sectionCurrent,
     {
       symbol: 'D_#',
-      meaning: '@: voltage lost along the section',
+      meaning: '@: voltage lost along the section to this node',
       formula: 'Is_# * R_#',
       unit: 'V',
       latex: 'D_{#}',
@@ -245,7 +254,7 @@ export const solveNetworkSheet: Sheet<NetworkInput> = {
     },
     {
       symbol: 'V_#',
-      meaning: '@: voltage at its end, from the supply outwards',
+      meaning: '@: voltage of this node, from the supply outwards',
       formula: '<from> - D_#',
       general: { formula: 'voltage at its start - D_k', latex: 'V_{\\mathrm{start}} - D_{k}' },
       unit: 'V',
@@ -287,7 +296,7 @@ export const solveNetworkSheet: Sheet<NetworkInput> = {
     },
     {
       symbol: 'V_low',
-      meaning: 'the lowest voltage of any node, at the end of',
+      meaning: 'the lowest voltage of any node, at',
       least: ['V_#', 'V0_#'],
       formula: 'min([V_#,], [V0_#,])',
       unit: 'V',

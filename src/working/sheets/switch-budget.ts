@@ -3,6 +3,7 @@ import { poeClass } from '../../ethernet/poe-class.ts';
 import { loopThatPowerSees } from '../../ethernet/power-at-pd.ts';
 import { checked, drawOf } from '../../plan/switch/port-demand.ts';
 import { type BudgetedPort, type BudgetPort, type SwitchBudgetInput, switchBudget } from '../../plan/switch-budget.ts';
+import { sentence } from '../latex-words.ts';
 import type { Reading, ReadingRow, Sheet } from '../sheet.ts';
 
 const CLASS = 'by class';
@@ -103,6 +104,7 @@ export const switchBudgetSheet: Sheet<SwitchBudgetInput> = {
       unit: 'V',
       latex: 'V_{#}',
       core: 'ports[].pseVoltage',
+      source: 'row',
       each: 'port',
       when: 'run',
     },
@@ -112,6 +114,7 @@ export const switchBudgetSheet: Sheet<SwitchBudgetInput> = {
       unit: 'Ω',
       latex: 'R_{#}',
       core: 'ports[].resistance',
+      source: 'row',
       each: 'port',
       when: 'run',
     },
@@ -129,7 +132,7 @@ export const switchBudgetSheet: Sheet<SwitchBudgetInput> = {
   steps: [
     {
       symbol: 'D_#',
-      meaning: '@: what stands under the root: under 0, the run cannot carry the draw',
+      meaning: '@: discriminant, what stands under the root: under 0, the run cannot carry the draw',
       formula: 'V_#^2 - 4 * p_# * R_#',
       unit: 'V²',
       latex: 'D_{#}',
@@ -312,7 +315,7 @@ export const switchBudgetSheet: Sheet<SwitchBudgetInput> = {
     {
       symbol: 'P_all',
       meaning: 'what is given out: nothing is plugged in',
-      formula: '0 * C_use',
+      formula: '0',
       unit: 'W',
       latex: 'P_{\\mathrm{all}}',
       source: 'circuit-laws',
@@ -366,7 +369,7 @@ function readBudget(input: SwitchBudgetInput): Reading {
     rows: { class: basis === 'class' ? classRows(budgeted) : [], port: rows },
     assumptions: [
       ASIDE[basis],
-      ...(basis === 'class' ? [] : assumptions),
+      ...(basis === 'class' ? [] : assumptions.map(fullSentence)),
       ...(denied.length === 0 ? [] : [`Shed, first to last: port ${denied.map(({ port }) => port).join(', ')}.`]),
     ],
   };
@@ -376,6 +379,11 @@ interface Budgeted extends BudgetedPort {
   /** What the result of the core calls it. */
   readonly core: string;
   readonly isPowered: boolean;
+}
+
+/** What the core says in passing, as a sentence of its own. */
+function fullSentence(text: string): string {
+  return `${sentence(text)}${text.endsWith('.') ? '' : '.'}`;
 }
 
 /** Ports of one class that are set aside the same are one row. */
@@ -403,14 +411,19 @@ function portRows({ basis, ports, portLimit }: SwitchBudgetInput, budgeted: read
       port,
       values: { 'B_#': limits.psePower, 'M_#': measured, 'p_#': draw, 'V_#': V, 'R_#': R },
       cases: casesOf(basis, entry, port, limits.psePower, V * V < 4 * draw * R),
+      sources: {
+        'V_#': isStated && entry.pseVoltage !== undefined ? undefined : ('ieee-802.3-pse-voltage' as const),
+        'R_#': isStated && entry.resistance !== undefined ? undefined : ('ieee-802.3-channel' as const),
+      },
     };
   });
-  return grouped(rows, ({ values, cases }) => JSON.stringify([values, cases])).map((group) => {
-    const [{ port, values, cases }] = group;
+  return grouped(rows, ({ values, cases, sources }) => JSON.stringify([values, cases, sources])).map((group) => {
+    const [{ port, values, cases, sources }] = group;
     return {
       label: portsLabel(group.map((one) => one.port.port)),
       values: { ...values, ...counted(group.map((one) => one.port)) },
       cases,
+      sources,
       core: port.core,
     };
   });

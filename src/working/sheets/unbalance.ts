@@ -167,7 +167,8 @@ export const unbalanceSheet: Sheet<UnbalanceInput> = {
     'Direct current. The conductors of the run alone, without what port and device add.',
     'Pairs are numbered in the order of the table; 12 is the first against the second.',
   ],
-  validity: 'All conductors at one temperature. A margin under 0 is no fault of the power, but more unlike than is permitted.',
+  validity:
+    'All conductors at one temperature. A margin under 0: the pair is more unlike than is permitted, which does not by itself stop the power.',
   cautions: [],
   slips: [
     { slip: 'series-for-parallel', steps: { 'Rp_#': 'Ra_# + Rb_#' } },

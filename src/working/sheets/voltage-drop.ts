@@ -3,7 +3,7 @@ import { type VoltageDropInput, voltageDrop } from '../../circuit/voltage-drop.t
 import type { Conductor } from '../../conductor/conductor.ts';
 import type { Reading, Sheet } from '../sheet.ts';
 import { currentSteps, dropStep, loadGivens, loadReading, pointSlips, powerSteps, voltageSteps } from './point-steps.ts';
-import { circuitKeys, temperatureAssumption, twentyGiven } from './shared.ts';
+import { circuitKeys, coefficientSource, temperatureAssumption, twentyGiven } from './shared.ts';
 
 export const voltageDropSheet: Sheet<VoltageDropInput> = {
   title: 'Voltage drop of a two-wire circuit',
@@ -13,13 +13,22 @@ export const voltageDropSheet: Sheet<VoltageDropInput> = {
     { symbol: 'V', meaning: 'voltage at the supply', unit: 'V', latex: 'V', core: 'supplyVoltage' },
     ...loadGivens,
     { symbol: 'L', meaning: 'length of the run, one way', unit: 'm', latex: 'L', core: 'length' },
-    { symbol: 'r20_#', meaning: '@: one metre at 20 °C', unit: 'Ω/m', latex: 'r_{20,#}', core: 'conductor, or out and back', each: 'leg' },
+    {
+      symbol: 'r20_#',
+      meaning: '@: one metre at 20 °C',
+      unit: 'Ω/m',
+      latex: 'r_{20,#}',
+      core: 'conductor, or out and back',
+      source: 'row',
+      each: 'leg',
+    },
     {
       symbol: 'alpha_#',
       meaning: '@: temperature coefficient at 20 °C',
       unit: '1/K',
       latex: '\\alpha_{#}',
       core: 'conductor, or out and back',
+      source: 'row',
       each: 'leg',
       when: 'warm leg',
     },
@@ -99,10 +108,12 @@ function readCircuit(input: VoltageDropInput): Reading {
     values: { ...loaded.values, V: supplyVoltage, L: length, T: temperature ?? 20, T_ref: 20 },
     cases: [...loaded.cases, conductor === undefined ? 'unequal' : 'equal', ...(isWarm ? ['warm'] : [])],
     rows: {
-      leg: legs.map(([way, { name, resistancePerMetre, temperatureCoefficient }]) => ({
+      leg: legs.map(([way, { name, resistancePerMetre, temperatureCoefficient, source }]) => ({
         label: `${way}, ${name}`,
         values: { 'r20_#': resistancePerMetre, ...(temperatureCoefficient === undefined ? {} : { 'alpha_#': temperatureCoefficient }) },
         cases: [temperatureCoefficient === undefined ? 'cold leg' : 'warm leg'],
+        source,
+        sources: { 'alpha_#': coefficientSource(temperatureCoefficient) },
       })),
     },
     assumptions: temperatureAssumption(temperature),

@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { type CommandWorld, main } from '../../../src/cli.ts';
-import { showWorking } from '../../../src/working/index.ts';
+import { NEEDED, WORDS } from '../../../src/working/command-keys.ts';
+import { showWorking, type WorkingName } from '../../../src/working/index.ts';
 import { sheets } from '../../../src/working/sheets.ts';
 
 async function run(...argv: string[]): Promise<{ code: number; out: string; complaints: string }> {
@@ -47,6 +48,10 @@ describe('farend work', () => {
     ],
     [['maximumRun', 'cable=cat5e', 'poeClass=4', 'cords=cord-24:5m,cord-26:3m:40degC'], 'L ='],
     [['powerAtPd', 'poeClass=8', 'run=cat6:80m:45degC,cord-26:5m'], 'P_av ='],
+    // 9.38 Ω/100 m (ANSI/TIA-568.2-D) over 90 m and two connections of 0.2 Ω are 8.842 Ω: 30 W - (30/50 A)² · 8.842 Ω.
+    [['powerAtPd', 'poeClass=4', 'run=cat5e:90m', 'connections=2'], 'P_av = 26.82 W'],
+    [['psePowerFor', 'poeClass=4', 'run=cat5e:90m', 'connections=2', 'connectionResistance=0ohm'], 'R_w / m = 8.442 Ω'],
+    [['bounds', 'fn=powerAtPd', 'poeClass=4', 'run=cat5e:90m', 'connections=2', 'pseVoltage=50V..57V'], 'A_low = 26.82 W'],
     [
       ['farEndFaultCurrent', 'supplyVoltage=24V', 'conductor=22awg', 'length=100m', 'tripCurrent=8A', 'sourceResistance=50mohm'],
       'I_more =',
@@ -118,7 +123,7 @@ describe('farend work', () => {
     [['switchBudget', 'capacity=60W', 'basis=calculated', 'ports=2x4:13W:8.44ohm,1x3'], 'P_all ='],
     [['switchBudget', 'capacity=60W', 'basis=requested', 'ports=2x4:13W'], 'P_all ='],
     [['switchBudget', 'capacity=60W', 'basis=measured', 'ports=2x4:11.2W'], 'P_all = 22.4 W'],
-    [['uniformWire', 'resistivity=0.0172', 'length=20m', 'area=3.31mm2'], 'R = 0.1039 Ω'],
+    [['uniformWire', 'resistivity=0.0172 Ω·mm²/m', 'length=20m', 'area=3.31mm2'], 'R = 0.1039 Ω'],
     [['ampacity', 'code=NEC 2017', 'gauge=23', 'bundle=7'], 'I_max = 1.2 A'],
     [['ampacity', 'code=NEC 2017', 'gauge=24', 'bundle=37', 'temperatureRating=60degC', 'halfLoaded=yes'], 'I_max = 0.84 A'],
     [['filmCoefficient', 'diameter=60mm', 'surfaceTemperature=55degC', 'ambient=45degC'], 'h = 10.85 W/(m²·K)'],
@@ -129,8 +134,69 @@ describe('farend work', () => {
   ])('%j', async (argv, words) => {
     const { code, out, complaints } = await run(...argv);
     expect(complaints).toBe('');
-    expect(out).toContain(words);
+    // Whether the figure was rounded to be shown is another test; a line may be broken.
+    expect(out.replaceAll(/\s+/g, ' ').replaceAll(' ≈ ', ' = ')).toContain(words);
     expect(code).toBe(0);
+  });
+
+  test('a result that was rounded to be shown says so, and so does a given', async () => {
+    expect((await run('awg', 'size=24')).out).toMatch(/^Result .*: r_20 ≈ 0\.08422 Ω\/m$/m);
+    expect((await run('operatingPoint', 'supplyVoltage=50V', 'resistance=12.5ohm', 'power=25.5W')).out).toMatch(
+      /^Result .*: V_L = 42\.5 V$/m,
+    );
+    expect((await run('loopResistance', 'conductor=24awg', 'length=100m')).out).toMatch(/^ {2}r_20 +≈ 0\.0842151 Ω\/m/m);
+  });
+
+  test('a page that rounds says that no line does', async () => {
+    expect((await run('awg', 'size=24')).out).toContain('Figures are shown to four digits, but each line is worked with all of them');
+    expect((await run('operatingPoint', 'supplyVoltage=50V', 'resistance=12.5ohm', 'power=25.5W')).out).not.toContain('four digits');
+  });
+
+  test.each([
+    '0.0172ohm.mm2/m',
+    '17.2 nΩ·m',
+    '17.2nohm.m',
+    '1.72e-8 ohm m',
+    '0.0172 µohm m',
+    '1.72 µΩ·cm',
+    '1.72 uohm cm',
+    '0.0172 ohm*mm^2/m',
+  ])('a resistivity of %s is 0.0172 Ω·mm²/m', async (typed) => {
+    const { out } = await run('uniformWire', `resistivity=${typed}`, 'length=20m', 'area=3.31mm2');
+    expect(out).toContain('rho = 0.0172 Ω·mm²/m');
+  });
+
+  test.each(Object.entries(NEEDED).flatMap(([name, needed]) => needed.map((keys) => [name as WorkingName, keys] as const)))(
+    '%s says that it needs %s, by the name of the key',
+    async (name, keys) => {
+      const { code, complaints } = await run(name);
+      expect(code).toBe(2);
+      expect(complaints).toContain(`${NEEDED[name][0]?.split('|')[0]}: expected`);
+      for (const key of keys.split('|')) expect(sheets[name].keys).toContain(key);
+    },
+  );
+
+  test.each([
+    ['stranding', ['awg', 'size=24']],
+    ['family', ['awg', 'size=24']],
+    ['material', ['awg', 'size=24']],
+    ['fn', ['bounds']],
+    ['scope', ['fromMeasurement', 'pairs=1-2:14ohm']],
+    ['basis', ['runResistance', 'segments=cat5e:9m']],
+    ['basis of switchBudget', ['switchBudget', 'capacity=60W', 'ports=2x4']],
+    ['policy', ['switchBudget', 'capacity=60W', 'ports=2x4']],
+    ['loop', ['maximumRun', 'cable=cat5e', 'poeClass=4', 'maximumResistance=9ohm']],
+    ['cabling', ['maximumRun', 'cable=cat5e', 'poeClass=4']],
+    ['kind', ['highestLoad', 'supplyVoltage=24V', 'conductor=18awg', 'length=60m']],
+    ['code', ['ampacity', 'gauge=23', 'bundle=7']],
+    ['installation', ['bundleRise', 'cable=cat6', 'bundle=50', 'pairCurrent=0.6A']],
+    ['halfLoaded', ['ampacity', 'code=NEC 2017', 'gauge=23', 'bundle=7']],
+  ])('the list has the words of %s, which are those that are read', async (key, argv) => {
+    const { complaints } = await run(...argv, `${key.split(' ')[0]}=neither of them`);
+    const words = WORDS[key] ?? [];
+    expect(words.length).toBeGreaterThan(0);
+    for (const word of words) expect(complaints.replaceAll(/['"]/g, '')).toContain(word);
+    expect((await run('--list')).out.replaceAll(/\s+/g, ' ')).toContain(`${key}: ${words.join(', ')}`);
   });
 
   test('in every format', async () => {
@@ -179,6 +245,17 @@ describe('farend work', () => {
     [['bounds', 'fn=operatingPoint', 'supplyVoltage=1V..2V..3V'], 'supplyVoltage: expected a figure, or two'],
     [['unbalance', 'pairs=all'], 'pairs: expected pairs by their pins'],
     [['operatingPoint', 'supplyVoltage=1V..2V..3V'], 'supplyVoltage: expected a voltage'],
+    [['powerAtPd', 'poeClass=4', 'resistance=8ohm', 'pseVoltage=44V..57V'], 'pseVoltage: expected a voltage: one here, not a range'],
+    [['psePowerFor', 'poeClass=4', 'pseVoltage=44V..50V..57V'], 'pseVoltage: expected a voltage, or two with .. between them'],
+    [['powerAtPd', 'poeClass=4', 'resistance=8ohm', 'connections=2'], 'connections: expected a run= that has them'],
+    [['powerAtPd', 'poeClass=4', 'resistance=8ohm', 'run=cat5e:9m'], 'run: expected either run= or resistance='],
+    [['uniformWire', 'resistivity=1.7241e-8', 'length=1m', 'area=1mm2'], 'resistivity: expected a resistivity with its unit'],
+    [['uniformWire', 'resistivity=17ohm', 'length=1m', 'area=1mm2'], 'resistivity: expected a resistivity with its unit'],
+    [
+      ['resistanceAtTemperature', 'resistance=10ohm', 'temperature=20degC', 'at=100degC'],
+      'coefficient: expected a value, which resistanceAtTemperature needs, 0.00393 for copper',
+    ],
+    [['operatingPoint', 'supplyVoltage=24V', 'resistance=1ohm'], 'power: expected one of power=, current=, loadResistance='],
   ])('%j is refused in plain words', async (argv, words) => {
     const { code, out, complaints } = await run(...argv);
     expect(code).toBe(2);

@@ -101,3 +101,19 @@ describe('a formula in writing', () => {
     expect(tex(formula)).toBe(latex);
   });
 });
+
+describe('nothing', () => {
+  test('is a plain 0 in any unit', () => {
+    expect(value('0', 'Ω')).toBe(0);
+    expect(value('max(V - V - V, 0) / R', 'A')).toBe(0);
+    expect(value('min(V, 0)', 'V')).toBe(0);
+    expect(value('max(V, 0)', 'V')).toBe(50);
+    expect(value('max(0, n)', '1')).toBe(2);
+    expect(written(formulaOf('max(V, 0)').node, { tex: false, symbol: (name) => name, isCompound: () => false })).toBe('max(V, 0)');
+  });
+
+  test('but no other number without a unit is', () => {
+    expect(() => value('max(V, 1)', 'V')).toThrow();
+    expect(() => value('0 * n', 'V')).toThrow();
+  });
+});

@@ -207,3 +207,9 @@ describe('nobody pays for mathjs who does not ask for it', () => {
     expect((await reached('src/working/index.ts')).filter((path) => path.includes('mathjs'))).not.toEqual([]);
   });
 });
+
+test('a half of the last place that is shown goes up: 328.15 K is 328.2 K', () => {
+  const { steps } = showWorking('filmCoefficient', { diameter: 60, surfaceTemperature: 55, ambient: 45 });
+  expect(steps.find(({ symbol }) => symbol === 'T_h')).toMatchObject({ value: 328.15, shown: '328.2 K', rounded: true });
+  expect(steps.find(({ symbol }) => symbol === 'T_w')).toMatchObject({ value: 318.15, shown: '318.2 K' });
+});

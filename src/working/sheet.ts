@@ -118,6 +118,8 @@ export interface Reading {
   readonly passes?: ReadingPasses;
   /** What was taken for granted, beyond what the sheet always assumes. */
   readonly assumptions?: readonly string[];
+  /** Cautions that go with this input alone. */
+  readonly cautions?: readonly string[];
   /** Why there is no answer, where no formula says so. */
   readonly no?: string;
   /** Whether no figure explains that: the words say it all. */

@@ -67,7 +67,7 @@ function shown<Input>(name: WorkingName, sheet: Sheet<Input>, reading: Reading):
     results,
     assumptions: [...sheet.assumptions, ...(reading.assumptions ?? [])],
     validity: sheet.validity,
-    cautions: [...new Set([...sheet.cautions, ...beware])],
+    cautions: [...new Set([...sheet.cautions, ...(reading.cautions ?? []), ...beware])],
   };
 }
 

@@ -40,15 +40,7 @@ interface Joined {
   readonly connectionResistance?: number | undefined;
 }
 
-/** What is said of the connections of a run to a powered device. */
-export function connectionAssumptions({ connections, connectionResistance }: Joined): string[] {
-  if (connections === undefined) return ['There are no connections: none were stated.'];
-  return connections > 0 && connectionResistance === undefined
-    ? [`Each connection has ${AT_MOST} Ω in each conductor, the most that its standard allows: no other figure was stated.`]
-    : [];
-}
-
-/** And of the joints of a line. */
+/** What is said where the joints of a line were left out, or what one of them has. */
 export function jointAssumptions({ connections, connectionResistance }: Joined): string[] {
   if (connections === undefined) return ['There are no joints: none were stated.'];
   return connections > 0 && connectionResistance === undefined ? ['The joints have no resistance: none was stated.'] : [];

@@ -6,7 +6,7 @@ import { supplyRange } from '../../plan/two-wire-run.ts';
 import { InputError } from '../../quantity/input-error.ts';
 import type { Figures, Reading, ReadingRow } from '../sheet.ts';
 import { jointAssumptions } from './connection-steps.ts';
-import { limitRow } from './limit-rows.ts';
+import { ampacityCautions, limitRow } from './limit-rows.ts';
 import { AMPACITY, AT_HIGHEST, COLLAPSE, DROP, HIGHEST, SHORT, SUPPLY, VOLTAGE, VOLTS } from './limit-steps.ts';
 import { type LineInput, lineReading } from './line-steps.ts';
 import { type Asking, asking, fixedOhmsRow, granted, placed, portRows, requireOthersMet, runAssumptions } from './open-run.ts';
@@ -90,6 +90,7 @@ function readLine(input: TwoWireHighestLoadInput): Reading {
     cases: [...line.cases, kind, ...(isHighest ? [AT_HIGHEST] : [])],
     rows: line.rows,
     assumptions: [...temperatureAssumption(input.temperature), ...jointAssumptions(input)],
+    cautions: ampacityCautions(input),
   });
 }
 

@@ -8,7 +8,7 @@ import { COLDEST, HOTTEST } from '../../quantity/guards.ts';
 import { InputError } from '../../quantity/input-error.ts';
 import type { Reading, ReadingRow } from '../sheet.ts';
 import { jointAssumptions } from './connection-steps.ts';
-import { lineLimitRows, mostOhms, poweredLimitRows } from './limit-rows.ts';
+import { ampacityCautions, lineLimitRows, mostOhms, poweredLimitRows } from './limit-rows.ts';
 import { legRows, lineReading, perMetre } from './line-steps.ts';
 import { type Asking, asking, granted, placed, portRows, requireLoadResistance, requireNoCabling, runAssumptions } from './open-run.ts';
 import { loadReading, POWER } from './point-steps.ts';
@@ -87,6 +87,7 @@ function readLine(input: Line): Reading {
     cases: [...cases, kind, `line, ${kind}`, ...limits.cases],
     rows,
     assumptions: jointAssumptions(input),
+    cautions: ampacityCautions(input),
   });
 }
 

@@ -116,6 +116,13 @@ export function poweredLimitRows(
   return rows;
 }
 
+/** Where an ampacity is stated. */
+export function ampacityCautions({ ampacity }: { readonly ampacity?: number | undefined }): string[] {
+  return ampacity === undefined
+    ? []
+    : ['An ampacity is that of the table that applies where the cable lies: the local code and a licensed practitioner come first.'];
+}
+
 /** What a line and its load are held to. */
 export interface LineLimits {
   readonly load: Load;

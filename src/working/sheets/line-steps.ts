@@ -3,6 +3,7 @@ import type { Conductor } from '../../conductor/conductor.ts';
 import { atMaximum } from '../../conductor/to-maximum.ts';
 import type { Figures, ReadingRow, SheetGiven, SheetStep } from '../sheet.ts';
 import { connectionReading } from './connection-steps.ts';
+import { coefficientSource } from './shared.ts';
 
 export { jointGivens } from './connection-steps.ts';
 
@@ -32,6 +33,7 @@ export const legGivens: readonly SheetGiven[] = [
     unit: '1/K',
     latex: '\\alpha_{#}',
     core: 'conductor, or out and back',
+    source: 'row',
     each: 'leg',
   },
 ];
@@ -129,7 +131,8 @@ export function legRows({ conductor, out, back }: Pick<LineInput, 'conductor' | 
       : ([['one conductor', conductor]] as const);
   return ways.map(([way, wire]) => {
     const { name, resistancePerMetre, temperatureCoefficient = 0, source } = atMaximum(wire as Conductor);
-    return { label: `${way}, ${name}`, source, values: { 'rl20_#': resistancePerMetre, 'alphal_#': temperatureCoefficient } };
+    const sources = { 'alphal_#': coefficientSource(temperatureCoefficient) };
+    return { label: `${way}, ${name}`, source, sources, values: { 'rl20_#': resistancePerMetre, 'alphal_#': temperatureCoefficient } };
   });
 }
 

@@ -7,7 +7,7 @@ import type { PoweredRunInput } from '../../plan/powered-run.ts';
 import { InputError } from '../../quantity/input-error.ts';
 import type { Figures, Reading, ReadingRow } from '../sheet.ts';
 import { jointAssumptions } from './connection-steps.ts';
-import { limitRow } from './limit-rows.ts';
+import { ampacityCautions, limitRow } from './limit-rows.ts';
 import { AMPACITY, COLLAPSE, DROP, SHORT, SUPPLY, VOLTAGE, VOLTS } from './limit-steps.ts';
 import { lineReading } from './line-steps.ts';
 import {
@@ -113,6 +113,7 @@ function readLine(input: Line): Reading {
     cases: [...line.cases, ...loaded.cases],
     rows: line.rows,
     assumptions: [...temperatureAssumption(input.temperature), ...jointAssumptions(input)],
+    cautions: ampacityCautions(input),
   });
 
   function addFraction(k: number): void {

@@ -7,13 +7,13 @@ import type { MaximumPoweredRunInput } from '../../plan/maximum-powered-run.ts';
 import { supplyRange, type TwoWireCircuit, type UnequalTwoWireCircuit } from '../../plan/two-wire-run.ts';
 import type { Reading, ReadingRow } from '../sheet.ts';
 import { cablingRows } from './cabling-limits.ts';
-import { connectionAssumptions, connectionReading, jointAssumptions } from './connection-steps.ts';
-import { limitRow, lineLimitRows, poweredLimitRows } from './limit-rows.ts';
+import { connectionReading, jointAssumptions } from './connection-steps.ts';
+import { ampacityCautions, limitRow, lineLimitRows, poweredLimitRows } from './limit-rows.ts';
 import { legReading, TWO_WIRE } from './line-steps.ts';
 import { granted } from './open-run.ts';
 import { loadReading, POWER } from './point-steps.ts';
 import { cordRows, cordsCase, POWERED } from './run-steps.ts';
-import { FOUR_PAIRS, TWO_PAIRS, temperatureAssumption } from './shared.ts';
+import { coefficientSource, connectionAssumptions, FOUR_PAIRS, TWO_PAIRS, temperatureAssumption } from './shared.ts';
 
 const UNBOUNDED = 'nothing bounds the length of this run';
 
@@ -44,6 +44,7 @@ export function readPowered(input: MaximumPoweredRunInput): Reading {
       T_ref: 20,
       ...joints.values,
     },
+    sources: { alpha: coefficientSource(cable.temperatureCoefficient) },
     cases: [
       POWERED,
       POWER,
@@ -65,7 +66,7 @@ export function readPowered(input: MaximumPoweredRunInput): Reading {
     },
     assumptions: [
       ...temperatureAssumption(temperature),
-      ...connectionAssumptions(input),
+      ...connectionAssumptions(input.connections, input.connectionResistance),
       ...(input.pseType === undefined ? [`The port is of Type ${limits.type}, the weakest that serves class ${input.poeClass}.`] : []),
       ...(limits.poeClass === input.poeClass
         ? []
@@ -96,6 +97,7 @@ export function readTwoWire(input: TwoWireCircuit | UnequalTwoWireCircuit): Read
     ],
     rows: { fixed, limit, ...line.rows },
     assumptions: [...temperatureAssumption(input.temperature), ...jointAssumptions(input)],
+    cautions: ampacityCautions(input),
     ...(limit.length === 0 ? { no: UNBOUNDED } : {}),
   };
 }

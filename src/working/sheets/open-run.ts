@@ -10,10 +10,10 @@ import { judgedLoop, type ResistanceLimit } from '../../plan/device-resistance.t
 import { copperFraction } from '../../plan/material-check.ts';
 import { InputError } from '../../quantity/input-error.ts';
 import type { ReadingRow, SheetGiven, SheetNo, SheetStep } from '../sheet.ts';
-import { connectionAssumptions } from './connection-steps.ts';
 import { fixedGivens, fixedSteps, MOST_CURRENT } from './fixed-steps.ts';
 import { FACTOR, limitRow } from './limit-rows.ts';
 import { loopGivens } from './limit-steps.ts';
+import { connectionAssumptions } from './shared.ts';
 
 /** Keys of the command for a run to a powered device. */
 export const openRunKeys: readonly string[] = [
@@ -230,7 +230,7 @@ export function runAssumptions(
 ): string[] {
   const { cabling = 'TIA-568' } = input;
   return [
-    ...connectionAssumptions(input),
+    ...connectionAssumptions(input.connections, input.connectionResistance),
     ...(input.pseType === undefined ? [`The port is of Type ${limits.type}, the weakest that serves class ${input.poeClass}.`] : []),
     ...(cabling === 'none' ? [] : [`The run meets every rule of ${cabling}: what is asked for plays no part in them.`]),
   ];

@@ -3,7 +3,7 @@ import type { Segment } from '../../cable/run-resistance.ts';
 import type { ReadingRow, SheetGiven, SheetStep } from '../sheet.ts';
 import { connectionGivens, connectionReading } from './connection-steps.ts';
 import { type LoopReading, legGivens, legSteps, lineLengthGiven, lineLoopStep, lineTemperatureGiven, TWO_WIRE } from './line-steps.ts';
-import { twentyGiven } from './shared.ts';
+import { coefficientSource, twentyGiven } from './shared.ts';
 
 /** From a port to a powered device. */
 export const POWERED = 'powered';
@@ -30,6 +30,7 @@ export const pieceGivens: readonly SheetGiven[] = [
     unit: '1/K',
     latex: '\\alpha_{#}',
     core: 'segments[].cable',
+    source: 'row',
     each: 'piece',
   },
   {
@@ -100,6 +101,7 @@ export const cordGivens: readonly SheetGiven[] = [
     unit: '1/K',
     latex: '\\alpha_{c#}',
     core: 'cords[].cable',
+    source: 'row',
     each: 'cord',
   },
   { symbol: 'Tc_#', meaning: 'cord #: temperature', unit: '°C', latex: 'T_{c#}', core: 'cords[].temperature', each: 'cord' },
@@ -190,6 +192,7 @@ function pieceRows(segments: readonly Segment[]): readonly ReadingRow[] {
   return segments.map(({ cable, length, temperature = 20 }) => ({
     label: cable.title,
     source: cable.source,
+    sources: { 'alpha_#': coefficientSource(cable.temperatureCoefficient) },
     values: {
       'r20_#': cable.maximumResistancePerMetre,
       'alpha_#': cable.temperatureCoefficient,
@@ -209,6 +212,7 @@ export function cordRows(cords: readonly Segment[]): readonly ReadingRow[] {
   return cords.map(({ cable, length, temperature = 20 }) => ({
     label: cable.title,
     source: cable.source,
+    sources: { 'alphac_#': coefficientSource(cable.temperatureCoefficient) },
     values: {
       'rc20_#': cable.maximumResistancePerMetre,
       'alphac_#': cable.temperatureCoefficient,

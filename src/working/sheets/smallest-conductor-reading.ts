@@ -14,12 +14,12 @@ import { InputError } from '../../quantity/input-error.ts';
 import type { SourceKey } from '../../sources/sources.ts';
 import type { Reading, ReadingRow } from '../sheet.ts';
 import { connectionReading, jointAssumptions } from './connection-steps.ts';
-import { lineLimitRows, mostOhms, poweredLimitRows } from './limit-rows.ts';
+import { ampacityCautions, lineLimitRows, mostOhms, poweredLimitRows } from './limit-rows.ts';
 import { TWO_WIRE } from './line-steps.ts';
 import { type Asking, asking, granted, placed, portRows, requireLoadResistance, requireNoCabling, runAssumptions } from './open-run.ts';
 import { loadReading, POWER } from './point-steps.ts';
 import { cordRows, cordsCase, POWERED, piecesOhms } from './run-steps.ts';
-import { temperatureAssumption } from './shared.ts';
+import { coefficientSource, temperatureAssumption } from './shared.ts';
 
 /** What smallestConductor takes. */
 export type SmallestConductorInput = SmallestTwoWireInput | SmallestCableInput;
@@ -108,6 +108,7 @@ function readLine(input: SmallestTwoWireInput): Reading {
     values: { ...loaded.values, V: supply.low, V_hi: supply.high, ...joints.values },
     cases: [TWO_WIRE, kind, ...joints.cases, ...limits.cases],
     assumptions: [...temperatureAssumption(input.temperature), ...jointAssumptions(input)],
+    cautions: ampacityCautions(input),
   });
 }
 
@@ -134,6 +135,7 @@ function reading(
       candidate: wires.map(({ label, r20, alpha, isCopper: copper, source }) => ({
         label,
         source,
+        sources: { 'alpha_#': coefficientSource(alpha) },
         values: { 'r20_#': r20, 'alpha_#': alpha },
         cases: [copper ? (bounded ? COPPER : FREE) : NOT_COPPER],
       })),

@@ -62,6 +62,7 @@ export const smallestConductorSheet: Sheet<SmallestConductorInput> = {
       unit: '1/K',
       latex: '\\alpha_{#}',
       core: 'candidates[]',
+      source: 'row',
       each: 'candidate',
     },
   ],

@@ -196,6 +196,19 @@ describe('volts of drop and an ampacity', () => {
     }
   });
 
+  test('an ampacity that is stated is for the local code, and none is spoken of where none is', () => {
+    for (const ampacity of [3, undefined]) {
+      const cautions = [
+        showWorking('maximumRun', { ...line, ampacity }),
+        showWorking('highestLoad', { ...unloaded, ampacity }),
+        showWorking('lowestSupplyVoltage', { ...unsupplied, ampacity }),
+        showWorking('highestTemperature', { ...line, ampacity }),
+        showWorking('smallestConductor', { ...undecided, ampacity, candidates: [awg(18)] }),
+      ].map((working) => working.cautions.some((words) => words.startsWith('An ampacity is that of the table')));
+      expect(new Set(cautions)).toEqual(new Set([ampacity !== undefined]));
+    }
+  });
+
   test('are missed by a load that no line calms', () => {
     const current = { load: { current: 5 }, ampacity: 4 };
     const missed = { feasible: false, result: { value: 1, unit: 'A', core: 'shortfall' } };
@@ -243,6 +256,8 @@ describe('what is taken where nothing is stated', () => {
     expect(sourceOf(showWorking('maximumRun', { cable: cable('cat5e'), poeClass: 4 }), 'r20')).toBe(cable('cat5e').source);
     expect(sourceOf(showWorking('highestLoad', run), 'r20_1')).toBe(cable('cat5e').source);
     expect(sourceOf(showWorking('leastPermittedDrop', line), 'rl20_1')).toBe('astm-b3');
+    expect(sourceOf(showWorking('leastPermittedDrop', line), 'alphal_1')).toBe('iec-60028');
+    expect(sourceOf(showWorking('highestLoad', run), 'alpha_1')).toBe('iec-60028');
     expect(sourceOf(showWorking('smallestConductor', { ...undecided, candidates: [awg(18)] }), 'r20_1')).toBe('astm-b3');
   });
 });

@@ -1,5 +1,6 @@
-/** The longest two-wire run: drops in volts, ampacities and ranges of supply against the core, which bounds each at another voltage. */
+/** Two-wire lines: drops in volts, ampacities and ranges of supply against the core, which bounds each at another voltage. */
 import { expect, test } from 'vitest';
+import type { CheckName } from '../../src/circuit/check.ts';
 import { maximumRun } from '../../src/plan/maximum-run.ts';
 import { showWorking } from '../../src/working/index.ts';
 import { LIMIT_WORDS } from '../../src/working/sheets/limit-words.ts';
@@ -51,3 +52,30 @@ test(`every limit of ${INPUTS} two-wire circuits is that of the core, to 1e-12`,
   expect([...bounded].sort()).toEqual(['ampacity', 'collapse', 'device-resistance', 'device-voltage', 'voltage-drop']);
   expect([...refused].sort()).toEqual(['ampacity', 'device-overvoltage', 'device-voltage', 'voltage-drop']);
 });
+
+/** What governs a line, by the kind of load and how the limit is stated, on each of the sheets that solve for something else. */
+const GOVERNING = {
+  highestLoad: ['power volts', 'power ampacity', 'current volts', 'current ampacity', 'resistance volts', 'resistance ampacity'],
+  lowestSupplyVoltage: ['power volts', 'power ampacity'],
+  highestTemperature: ['power volts', 'power ampacity', 'current volts', 'resistance volts'],
+} as const;
+
+test.each(['highestLoad', 'lowestSupplyVoltage', 'highestTemperature'] as const)(
+  'drops in volts and ampacities govern %s where the core says so, of each kind of load',
+  (name) => {
+    const random = seeded(15);
+    const wanted = new Set<string>(GOVERNING[name]);
+    for (let tries = 0; tries < INPUTS && wanted.size > 0; tries++) {
+      const input = workings[name].question(random);
+      if ('poeClass' in input) continue;
+      const core = workings[name].answer(input as never) as { readonly feasible: boolean; readonly governedBy?: CheckName };
+      if (!core.feasible || core.governedBy === undefined) continue;
+      const { result } = showWorking(name, input as never);
+      expect(result.meaning, JSON.stringify(input)).toContain(`set by ${LIMIT_WORDS[core.governedBy]}`);
+      const kind = 'load' in input ? Object.keys(input.load)[0] : ((input as { readonly kind?: string }).kind ?? 'power');
+      if (core.governedBy === 'ampacity') wanted.delete(`${kind} ampacity`);
+      if (core.governedBy === 'voltage-drop' && typeof input.permittedDrop === 'object') wanted.delete(`${kind} volts`);
+    }
+    expect([...wanted]).toEqual([]);
+  },
+);

@@ -67,7 +67,7 @@ export const openRun = (random: Random): PoweredRunInput => {
 const permittedDrop = (random: Random, V: number): PermittedDrop | undefined => {
   const kind = random();
   if (kind < 0.2) return undefined;
-  return kind < 0.8 ? logUniform(random, 0.005, 0.6) : { volts: V * logUniform(random, 0.01, 1.3) };
+  return kind < 0.8 ? logUniform(random, 0.02, 0.6) : { volts: V * logUniform(random, 0.01, 1.3) };
 };
 
 /** A line of two wires, with a load that it carries at some supply voltage, and limits near by. */
@@ -88,7 +88,7 @@ export const openLine = (random: Random): TwoWireRunInput | UnequalTwoWireRunInp
     maximumVoltage: random() < 0.3 ? V * uniform(random, 0.9, 3) : undefined,
     permittedDrop: permittedDrop(random, V),
     ampacity: random() < 0.3 ? point.current * uniform(random, 0.9, 3) : undefined,
-    maximumResistance: random() < 0.3 ? R * logUniform(random, 0.3, 10) : undefined,
+    maximumResistance: random() < 0.3 ? R * logUniform(random, 0.6, 10) : undefined,
   };
 };
 
@@ -116,11 +116,11 @@ export const someCables = (least: number): Cable[] =>
     maximumResistancePerMetre: least * (4 / 3) ** index,
   }));
 
-/** Wires one gauge apart, around one of so many ohms. */
+/** Wires one gauge apart, one thicker than one of so many ohms and the others thinner. */
 export const gaugesAround = (random: Random, resistancePerMetre: number): Conductor[] => {
   const { resistancePerMetre: ofOne } = awg(18);
   const step = awg(19).resistancePerMetre / ofOne;
   const gauge = Math.round(18 + Math.log(resistancePerMetre / ofOne) / Math.log(step));
-  const thickest = Math.min(Math.max(gauge - 3, 0), 31);
+  const thickest = Math.min(Math.max(gauge - 1, 0), 31);
   return Array.from({ length: 6 }, (_one, index) => awg(thickest + index, { stranding: pick(random, ['solid', 'stranded']) }));
 };

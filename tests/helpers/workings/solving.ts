@@ -1,4 +1,6 @@
 /** Random questions, the core's answers and what people get wrong: one unknown of a run. @module */
+
+import type { Cable } from '../../../src/cable/cable.ts';
 import { runResistance } from '../../../src/cable/run-resistance.ts';
 import { farEndFaultCurrent } from '../../../src/circuit/far-end-fault.ts';
 import { operatingPoint } from '../../../src/circuit/operating-point.ts';
@@ -133,9 +135,9 @@ const lowestSupplyAsked: Asked<'lowestSupplyVoltage'> = {
     if (random() < 0.5) {
       const { supplyVoltage: _, ...line } = openLine(random);
       // A resistance meets these only up to some voltage: there is no lowest.
-      const isFraction = typeof line.permittedDrop === 'number';
       if (line.load.resistance === undefined) return line as Unsupplied;
-      return { ...line, permittedDrop: isFraction ? line.permittedDrop : undefined, ampacity: undefined } as Unsupplied;
+      const permittedDrop = random() < 0.2 ? uniform(random, 0.01, 0.6) : undefined;
+      return { ...line, minimumVoltage: uniform(random, 5, 40), permittedDrop, ampacity: undefined } as Unsupplied;
     }
     const { pseVoltage: _, ...run } = openRun(random);
     // Mostly short enough that a port may give what is needed.
@@ -210,7 +212,7 @@ const valuesBy = (answer: unknown, rule: (limit: string, value: number) => numbe
 
 const highestLoadAsked: Asked<'highestLoad'> = {
   question: (random) => {
-    if (random() < 0.5) {
+    if (random() < 0.42) {
       const { load: _, ...line } = openLine(random);
       return { ...line, kind: pick(random, [undefined, 'power', 'current', 'resistance']) } as Unloaded;
     }
@@ -428,18 +430,20 @@ const thinnestOf = (input: Undecided): number | undefined =>
 const smallestConductorAsked: Asked<'smallestConductor'> = {
   question: (random) => {
     if (random() < 0.5) {
-      const { conductor: own, out: _out, back: _back, ...line } = openLine(random);
-      return { ...line, candidates: gaugesAround(random, own?.resistancePerMetre ?? logUniform(random, 1e-3, 0.5)) };
+      const { conductor: own = conductor(random), out: _out, back: _back, ...line } = openLine(random);
+      // As much resistance as the length allows it, where it allows any.
+      const longest = maximumRun({ ...line, conductor: own });
+      const times = longest.feasible && !longest.unbounded && random() < 0.9 ? longest.length / line.length : 1;
+      return { ...line, candidates: gaugesAround(random, own.resistancePerMetre * times) };
     }
     const { installed: _, ...run } = openRun(random);
-    const least = logUniform(random, 0.02, 0.15);
-    return {
-      ...run,
-      cabling: 'none',
-      candidates: someCables(least),
-      length: logUniform(random, 2, 7) / least,
-      temperature: temperature(random),
-    };
+    const candidates = someCables(logUniform(random, 0.02, 0.15));
+    const open = { ...run, cabling: 'none', temperature: temperature(random) } as const;
+    // So long that mostly one of the thinner ones just passes.
+    const longest = maximumRun({ ...open, cable: candidates[0] as Cable });
+    const thinner = (4 / 3) ** uniform(random, 1.5, 5.5);
+    const length = longest.feasible && !longest.unbounded && longest.length > 1 ? longest.length / thinner : uniform(random, 20, 200);
+    return { ...open, candidates, length };
   },
   answer: smallestConductor,
   mistakes: [

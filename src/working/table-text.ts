@@ -8,7 +8,7 @@ const GAP = 2;
 
 /** What each column is and by which formula, then the rows; columns that do not fit come in a second block. @internal */
 export function tableLines({ title, says, row, columns, rows }: WorkingTable, number: number): string[] {
-  const lines = wrapped(title, `  ${number}. `.padEnd(5), LEAD);
+  const lines = wrapped(title, `${String(number).padStart(3)}. `, LEAD);
   for (const { symbol, unit, meaning, formula } of columns) {
     const head = `${LEAD}${symbol}${formula === undefined ? '' : ` = ${formula.replaceAll(' * ', ' · ')}`}`;
     const words = `${meaning}${unit === '1' ? '' : `, ${unit}`}`;

@@ -54,7 +54,7 @@ function stepLines(step: WorkingStep, number: number): string[] {
   const under = `${lead}${' '.repeat(symbol.length)}`;
   const dotted = (text: string): string => text.replaceAll(' * ', ' · ');
   return [
-    ...wrapped(meaning, `  ${number}. `.padEnd(5), lead),
+    ...wrapped(meaning, `${String(number).padStart(3)}. `, lead),
     ...relationsOf(step, false).flatMap(({ sign, text }, index) =>
       wrapped(dotted(text), `${index === 0 ? `${lead}${symbol}` : under} ${sign} `, `${under}   `),
     ),

@@ -1,10 +1,12 @@
 /** How low: the lowest supply voltage at which a run still holds. @module */
-import type { CheckName } from '../circuit/check.ts';
+import type { Check, CheckName } from '../circuit/check.ts';
 import { requireObject } from '../quantity/guards.ts';
 import type { Volts } from '../quantity/units.ts';
+import { passesAt } from './absent-checks.ts';
+import { edge } from './edge.ts';
 import { isPowered, poweredChecks, twoWireChecks } from './one-unknown.ts';
 import type { PoweredRunInput } from './powered-run.ts';
-import { solveUnknown, type UnknownLimit, type Unsolvable } from './solve-unknown.ts';
+import { type Solved, solveUnknown, type UnknownLimit, type Unsolvable } from './solve-unknown.ts';
 import type { TwoWireRunInput, UnequalTwoWireRunInput } from './two-wire-run.ts';
 
 /** A run whose supply voltage is asked for. */
@@ -36,8 +38,9 @@ const LEAST: Volts = 1e-6;
  * The lowest supply voltage at which no check of a run fails, and the one that each limit alone would allow.
  *
  * For a powered device up to 57 V at the port, for a two-wire circuit up to 1000 V: an answer above 60 V DC is outside
- * extra-low voltage, and for a licensed person to judge. A stated `maximumVoltage` is where the search ends;
- * whether other devices nearer by bear it is not looked at.
+ * extra-low voltage, and for a licensed person to judge. A stated `maximumVoltage` is where the search ends; so is, of a load in
+ * ohms, the voltage at which it draws the ampacity or drops the permitted volts. Whether other devices nearer by bear it is not
+ * looked at.
  *
  * @param input - The run, as for {@link checkPoweredRun} or {@link checkTwoWireRun}, without its supply voltage.
  * @returns The voltage [V] with the limit that governs; or `unbounded`; or the shortfall.
@@ -52,10 +55,20 @@ export function lowestSupplyVoltage(input: LowestSupplyVoltageInput): LowestSupp
     input,
   )
     ? solveUnknown(MOST_PSE, LEAST, (pseVoltage) => poweredChecks({ ...input, pseVoltage }))
-    : solveUnknown(Math.min(input.maximumVoltage ?? MOST_TWO_WIRE, MOST_TWO_WIRE), LEAST, (low) =>
+    : solveTwoWire(Math.min(input.maximumVoltage ?? MOST_TWO_WIRE, MOST_TWO_WIRE), input.load?.resistance !== undefined, (low) =>
         twoWireChecks({ ...input, supplyVoltage: { low, high: low } } as TwoWireRunInput),
       );
   if (!solved.feasible || solved.unbounded) return solved;
   const { value, ...rest } = solved;
   return { ...rest, supplyVoltage: value };
+}
+
+/** Limits that a load in ohms reaches at a high voltage, for it then draws more: they bound the search from above. */
+const FROM_ABOVE: readonly CheckName[] = ['voltage-drop', 'ampacity'];
+
+function solveTwoWire(top: Volts, isResistance: boolean, checksAt: (voltage: Volts) => readonly Check[]): Solved {
+  const isBorne = (voltage: Volts): boolean => FROM_ABOVE.every((name) => passesAt(name, checksAt(voltage)));
+  // Where not even the least voltage is borne, the limit is missed as it is.
+  const start = !isResistance || isBorne(top) || !isBorne(LEAST) ? top : edge(LEAST, top, isBorne);
+  return solveUnknown(start, LEAST, checksAt);
 }

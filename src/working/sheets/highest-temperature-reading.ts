@@ -8,7 +8,7 @@ import { COLDEST, HOTTEST } from '../../quantity/guards.ts';
 import { InputError } from '../../quantity/input-error.ts';
 import type { Reading, ReadingRow } from '../sheet.ts';
 import { jointAssumptions } from './connection-steps.ts';
-import { ampacityCautions, lineLimitRows, mostOhms, poweredLimitRows } from './limit-rows.ts';
+import { ampacityCautions, idleRows, lineLimitRows, mostOhms, poweredLimitRows } from './limit-rows.ts';
 import { legRows, lineReading, perMetre } from './line-steps.ts';
 import { type Asking, asking, granted, placed, portRows, requireLoadResistance, requireNoCabling, runAssumptions } from './open-run.ts';
 import { loadReading, POWER } from './point-steps.ts';
@@ -61,7 +61,13 @@ function readRun(input: PoweredRunInput): Reading {
   const most = limit.map((row) => mostOhms(row, { low: V, high: V }, { power: P }, limits.psePowerLimit) / (row.values['f_#'] ?? 1) - rest);
   return reading(
     input,
-    portRows(limits, P, input.pseVoltage, [...installed, ...cords]),
+    [
+      ...portRows(limits, P, input.pseVoltage, [...installed, ...cords]),
+      ...idleRows(V, { power: P }, [
+        ['pd-voltage', limits.pdVoltageLimit],
+        ['device-voltage', input.minimumVoltage],
+      ]),
+    ],
     limit,
     hottest(most, cool, perKelvinOf(installed)),
     {

@@ -66,9 +66,20 @@ export function loopRow(
 
 /** Whether a lowest voltage bounds the line at all: the stable root of a power lies above half of the supply voltage. */
 export function bites(V: number, load: Load, U: number): boolean {
-  if (U > V) return true;
+  if (U > V) return !isIdle(load);
   if (load.power !== undefined) return load.power > 0 && 2 * U >= V;
   return load.current === undefined || load.current > 0;
+}
+
+/** Whether a load draws nothing at all. */
+function isIdle({ power, current }: Load): boolean {
+  return power === 0 || current === 0;
+}
+
+/** Lowest voltages above that of the supply, of a load that draws nothing: no line makes them better or worse. */
+export function idleRows(V: number, load: Load, lowest: readonly (readonly [name: CheckName, U: number | undefined])[]): ReadingRow[] {
+  if (!isIdle(load)) return [];
+  return lowest.flatMap(([name, U]) => (U !== undefined && U > V ? [limitRow(name, { 'v_#': U, 'w_#': V }, ['V'])] : []));
 }
 
 /** The voltages that a supply may have. */
@@ -154,6 +165,7 @@ export function lineLimitRows(
   if (minimumVoltage !== undefined) addVoltage('device-voltage', VOLTAGE, { 'U_#': minimumVoltage }, minimumVoltage);
   if (typeof permittedDrop === 'number') addVoltage('voltage-drop', DROP, { 'k_#': permittedDrop }, V * (1 - permittedDrop));
   else if (permittedDrop !== undefined) addDrop(permittedDrop.volts);
+  fixed.push(...idleRows(V, load, [['device-voltage', minimumVoltage]]));
   if (maximumVoltage !== undefined) fixed.push(limitRow('device-overvoltage', { 'v_#': high, 'w_#': maximumVoltage }, ['V']));
   if (ampacity !== undefined) addAmpacity(ampacity);
   if (maximumResistance !== undefined) add('device-resistance', OHMS, { 'X_#': maximumResistance });

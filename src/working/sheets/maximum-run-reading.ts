@@ -8,7 +8,7 @@ import { supplyRange, type TwoWireCircuit, type UnequalTwoWireCircuit } from '..
 import type { Reading, ReadingRow } from '../sheet.ts';
 import { cablingRows } from './cabling-limits.ts';
 import { connectionReading, jointAssumptions } from './connection-steps.ts';
-import { ampacityCautions, limitRow, lineLimitRows, poweredLimitRows } from './limit-rows.ts';
+import { ampacityCautions, idleRows, limitRow, lineLimitRows, poweredLimitRows } from './limit-rows.ts';
 import { legReading, TWO_WIRE } from './line-steps.ts';
 import { granted } from './open-run.ts';
 import { loadReading, POWER } from './point-steps.ts';
@@ -30,6 +30,12 @@ export function readPowered(input: MaximumPoweredRunInput): Reading {
   const share = 1 - copperFraction([own(0), ...cords]);
   if (share > 0) fixed.push(limitRow('material', { 'v_#': share, 'w_#': 0 }, ['1']));
   if (V > limits.pseVoltageMax) fixed.push(limitRow('pse-voltage', { 'v_#': V, 'w_#': limits.pseVoltageMax }, ['V']));
+  fixed.push(
+    ...idleRows(V, { power: P }, [
+      ['pd-voltage', limits.pdVoltageLimit],
+      ['device-voltage', input.minimumVoltage],
+    ]),
+  );
   fixed.push(...(ruled?.fixed ?? []));
   const limit = [...poweredLimitRows(limits, V, P, input.minimumVoltage, input.maximumResistance), ...(ruled?.limit ?? [])];
 

@@ -14,7 +14,7 @@ import { InputError } from '../../quantity/input-error.ts';
 import type { SourceKey } from '../../sources/sources.ts';
 import type { Reading, ReadingRow } from '../sheet.ts';
 import { connectionReading, jointAssumptions } from './connection-steps.ts';
-import { ampacityCautions, lineLimitRows, mostOhms, poweredLimitRows } from './limit-rows.ts';
+import { ampacityCautions, idleRows, lineLimitRows, mostOhms, poweredLimitRows } from './limit-rows.ts';
 import { TWO_WIRE } from './line-steps.ts';
 import { type Asking, asking, granted, placed, portRows, requireLoadResistance, requireNoCabling, runAssumptions } from './open-run.ts';
 import { loadReading, POWER } from './point-steps.ts';
@@ -77,7 +77,13 @@ function readRun(input: SmallestCableInput): Reading {
   );
   return reading(
     input,
-    portRows(limits, P, input.pseVoltage, [{ cable: own, length }, ...cords]),
+    [
+      ...portRows(limits, P, input.pseVoltage, [{ cable: own, length }, ...cords]),
+      ...idleRows(V, { power: P }, [
+        ['pd-voltage', limits.pdVoltageLimit],
+        ['device-voltage', input.minimumVoltage],
+      ]),
+    ],
     limit,
     wires,
     Math.min(...most) / length,

@@ -7,6 +7,7 @@ import {
   highestLoad,
   InputError,
   leastPermittedDrop,
+  lowestSupplyVoltage,
   maximumRun,
   parallelConductors,
   type TwoWireRunInput,
@@ -169,6 +170,23 @@ describe('a drop in volts, and the current of the conductors', () => {
     if (!most.feasible || most.unbounded) throw new Error('the ampacity bounds it');
     const { atLowest } = checkTwoWireRun({ ...run, load: most.load });
     expect(atLowest.feasible && atLowest.current).toBeCloseTo(1, 12);
+  });
+
+  test('of a load in ohms an ampacity, or a drop in volts, bounds the supply from above', () => {
+    const { supplyVoltage: _supply, ...run } = { ...line, length: 60, load: { resistance: 48 } };
+    for (const limit of [{ ampacity: 0.5 }, { permittedDrop: { volts: 1 } }]) {
+      const least = lowestSupplyVoltage({ ...run, ...limit, minimumVoltage: 12 });
+      expect(least).toMatchObject({ feasible: true, governedBy: 'device-voltage' });
+      if (!least.feasible || least.unbounded) throw new Error('the device needs 12 V');
+      const V = least.supplyVoltage;
+      const { checks } = checkTwoWireRun({ ...run, ...limit, minimumVoltage: 12, supplyVoltage: { low: V, high: V } });
+      expect(checks.every(({ margin }) => margin >= 0)).toBe(true);
+    }
+    // 0.5 A through 48 Ω leaves 24 V at most, whatever the supply.
+    expect(lowestSupplyVoltage({ ...run, ampacity: 0.5, minimumVoltage: 25 })).toMatchObject({
+      feasible: false,
+      governedBy: 'device-voltage',
+    });
   });
 
   test('a load of 0 Ω has no longest run', () => {

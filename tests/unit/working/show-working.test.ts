@@ -53,6 +53,17 @@ describe('edges', () => {
     expect(working.givens.some(({ symbol }) => symbol === 'R_w')).toBe(false);
   });
 
+  test('a device that draws nothing at a supply below what it needs: no length, and the two voltages say why', () => {
+    const line = { supplyVoltage: 24, conductor: awg(22), minimumVoltage: 25 };
+    for (const load of [{ power: 0 }, { current: 0 }]) {
+      const working = showWorking('maximumRun', { ...line, load });
+      expect(working.no).toBe('no length meets the limit on the stated lowest voltage: the length plays no part in it');
+      expect(working.result).toMatchObject({ value: -1, unit: 'V' });
+    }
+    const idle = { cable: cable('cat5e'), poeClass: 1, pdPower: 0, pseVoltage: 30 } as const;
+    expect(showWorking('maximumRun', idle)).toMatchObject({ feasible: false, result: { unit: 'V' } });
+  });
+
   test('a number with a power of ten is bracketed before it is raised', () => {
     const working = showWorking('filmCoefficient', { diameter: 1000, surfaceTemperature: 60, ambient: 20 });
     expect(working.steps.find(({ symbol }) => symbol === 'N_Ra')?.value).toBeGreaterThan(1e9);

@@ -1,7 +1,8 @@
 /** A small DC network, as tables: voltages by passes, then every current and drop from them. @module */
 import { type NetworkInput, networkProblem } from '../../circuit/network-problem.ts';
 import type { Sheet, SheetGiven, SheetStep } from '../sheet.ts';
-import { drawnAt, findVoltages, KINDS, type Kind, readNetwork, requireSmall, SEVERAL, tapsOf } from './network-reading.ts';
+import { drawnAt, KINDS, type Kind, readNetwork, requireSmall, SEVERAL, tapsOf } from './network-reading.ts';
+import { findVoltages } from './network-voltages.ts';
 import { twentyGiven } from './shared.ts';
 
 const DRAWN_LATEX: Readonly<Record<Kind, string>> = {

@@ -1,6 +1,6 @@
 /** A sheet worked through: rows written out, slips put in where they are asked for, every step evaluated with units. @module */
 import { evaluateTo, type Formula, formulaOf, type Measured, measured } from './formula.ts';
-import { givensOf, linesOf, writtenOut } from './lines.ts';
+import { givensOf, linesOf, oneLine, writtenOut } from './lines.ts';
 import type { Figures, Reading, ReadingRow, Sheet, SheetNo, SheetStep } from './sheet.ts';
 import type { Worked, WorkedGiven, WorkedStep } from './worked.ts';
 import type { WorkingUnit } from './working-unit.ts';
@@ -99,7 +99,7 @@ function work<Input>(sheet: Sheet<Input>, read: Reading, change: SheetChange, kn
   };
   const endIn = (no: SheetNo, each: string | undefined, row: ReadingRow | undefined): string => {
     run(no.steps, { each, row });
-    return no.says.replaceAll('@', () => row?.label ?? '');
+    return no.says.replaceAll('@', () => oneLine(row?.label ?? ''));
   };
   const no = run(sheet.steps);
   const why = no ?? reading.no;

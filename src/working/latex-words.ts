@@ -5,9 +5,9 @@ export function sentence(text: string): string {
   return `${text[0]?.toUpperCase() ?? ''}${text.slice(1)}`;
 }
 
-/** For a cell of a Markdown table. @internal */
+/** Words within Markdown: a sign of the caller's neither ends a cell nor begins a formula. @internal */
 export function cell(text: string): string {
-  return text.replaceAll('|', '\\|');
+  return text.replaceAll(/[|$]/g, '\\$&');
 }
 
 const SIGNS: Readonly<Record<string, string>> = {

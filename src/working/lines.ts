@@ -65,7 +65,7 @@ function placed<Item extends SheetGiven | SheetStep>(items: readonly Item[], rea
 
 /** The row of a figure, as it is kept beside it. */
 function rowOf(row: ReadingRow | undefined, number: number): { readonly number?: number; readonly label?: string } {
-  return row === undefined ? {} : { number, label: row.label };
+  return row === undefined ? {} : { number, label: oneLine(row.label) };
 }
 
 /** A figure with the number, the label and the source of its row. */
@@ -89,7 +89,7 @@ function named<Item extends SheetGiven | SheetStep>(
     symbol: numbered(item.symbol),
     latex: numbered(item.latex),
     // A label may hold what a replacement takes for a sign of its own.
-    meaning: numbered(item.meaning).replaceAll('@', () => row.label),
+    meaning: numbered(item.meaning).replaceAll('@', () => oneLine(row.label)),
   };
 }
 
@@ -122,4 +122,9 @@ export function writtenOut(
         .join(listed ? ', ' : ' + ');
     })
     .replaceAll('#', String(index));
+}
+
+/** A label is one line, whatever its name was. @internal */
+export function oneLine(text: string): string {
+  return text.replaceAll(/\s+/g, ' ');
 }

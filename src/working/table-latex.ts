@@ -12,7 +12,7 @@ export function tableMarkdown({ title, says, row, columns, rows }: WorkingTable,
   const inside = (lines: readonly string[]): string[] => lines.map((line) => (line === '' ? '' : `   ${line}`));
   const rules = ruleTitles(columns);
   return [
-    `${number}. ${sentence(title)}`,
+    `${number}. ${cell(sentence(title))}`,
     '',
     ...inside([
       ...columns.map((column) => `- $${formulaOf(column)}$: ${cell(column.meaning)}`),

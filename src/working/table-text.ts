@@ -1,7 +1,7 @@
 /** A table of a working in plain text. @module */
 import { ruleTitles } from './parts.ts';
 import type { WorkingTable } from './working.ts';
-import { WIDTH, wrapped } from './wrapped.ts';
+import { cut, WIDTH, wrapped } from './wrapped.ts';
 
 const LEAD = ' '.repeat(5);
 const GAP = 2;
@@ -58,7 +58,7 @@ function blocks<Column extends { readonly width: number }>(columns: readonly Col
 function labelled(label: string, width: number): string[] {
   const lines: string[] = [];
   let line = '';
-  for (const word of label.split(' ')) {
+  for (const word of label.split(' ').flatMap((part) => cut(part, width))) {
     if (line !== '' && line.length + 1 + word.length > width) {
       lines.push(line);
       line = word;

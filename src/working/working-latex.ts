@@ -29,11 +29,11 @@ export function workingMarkdown(working: Working): string {
       lines.push(...tableMarkdown(table, index + 1));
       continue;
     }
-    lines.push(`${index + 1}. ${sentence(step.meaning)}`, '', '   $$', ...aligned(step).map((line) => `   ${line}`), '   $$', '');
+    lines.push(`${index + 1}. ${cell(sentence(step.meaning))}`, '', '   $$', ...aligned(step).map((line) => `   ${line}`), '   $$', '');
     lines.push(`   *${source(step.source).title}*`, '');
   }
-  if (no !== undefined) lines.push(`**No: ${no}.**`, '');
-  if (resultsOf(working).steps.length > 0) lines.push(`**Result.** ${resultLatex(working, (text) => text)}`, '');
+  if (no !== undefined) lines.push(`**No: ${cell(no)}.**`, '');
+  if (resultsOf(working).steps.length > 0) lines.push(`**Result.** ${resultLatex(working, cell)}`, '');
   lines.push(
     'Assumed:',
     '',

@@ -1,4 +1,5 @@
 /** The node voltages of a network, found pass by pass from the rows of its sheet. @module */
+import { oneLine } from '../lines.ts';
 import type { Figures, Reading, ReadingRow } from '../sheet.ts';
 import { mostCarried, type NetworkFigures, networkPasses } from './network-passes.ts';
 
@@ -26,7 +27,7 @@ export function findVoltages(reading: Reading): Reading {
     passes.length <= SHOWN + 1 ? [...passes.entries()] : [...passes.entries()].filter(([at]) => at < SHOWN || at === passes.length - 1);
   const columns = outward.map(({ links, number }) => ({
     symbol: `W_${number}`,
-    meaning: `voltage at ${links?.['end'] ?? ''}`,
+    meaning: `voltage at ${oneLine(links?.['end'] ?? '')}`,
     unit: 'V' as const,
     latex: `W_{${number}}`,
   }));

@@ -113,6 +113,19 @@ describe('no worked example', () => {
       sections: [{ from: '$&', to: 'road to $$ nowhere', resistance: 1 }],
       taps: [],
     });
+    const far = 'camera-building-7-floor-2-north-corridor-by-the-second-door';
+    const long = showWorking('solveNetwork', {
+      supplies: [{ at: 'rack', voltage: 24 }],
+      sections: [
+        { from: 'rack', to: far, resistance: 1 },
+        { from: 'rack', to: 'a $|b\nc', resistance: 1 },
+      ],
+      taps: [{ at: far, load: { power: 3 } }],
+    });
+    for (const text of workingText(long).split('\n')) expect([...text].length, text).toBeLessThanOrEqual(80);
+    expect(workingText(long)).toContain('rack to a $|b c');
+    // Escaped, a dollar begins no formula and a bar ends no cell.
+    expect(workingMarkdown(long)).toContain('| rack to a \\$\\|b c |');
     expect(workingText(named)).toContain('voltage at road to $$ nowhere');
     expect(named.steps.find(({ symbol }) => symbol === 'Is_1')?.meaning).toContain('$& to road to $$ nowhere');
   });

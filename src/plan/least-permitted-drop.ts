@@ -2,6 +2,7 @@
 import { MARGINAL_BELOW } from '../circuit/check.ts';
 import { requireObject } from '../quantity/guards.ts';
 import type { Volts } from '../quantity/units.ts';
+import { edge } from './edge.ts';
 import { checkTwoWireRun, type TwoWireRunInput, type UnequalTwoWireRunInput } from './two-wire-run.ts';
 
 /** A two-wire run whose permitted drop is asked for. */
@@ -42,9 +43,20 @@ export function leastPermittedDrop(input: LeastPermittedDropInput): LeastPermitt
   // The check is settled in ohms, where these figures may lie an ulp or two to the other side.
   const met = (permittedDrop: TwoWireRunInput['permittedDrop']): boolean =>
     checkTwoWireRun({ ...run, permittedDrop }).checks.every(({ name, margin }) => name !== 'voltage-drop' || margin >= 0);
-  let fraction = Math.max(...fractions);
-  while (fraction > 0 && fraction < 1 && !met(fraction)) fraction += fraction * 2 ** -52;
-  let most = Math.max(...volts);
-  while (most > 0 && !met({ volts: most })) most += most * 2 ** -52;
-  return { feasible: true, fraction, volts: most };
+  return {
+    feasible: true,
+    fraction: leastMet(Math.max(...fractions), met, 1),
+    volts: leastMet(Math.max(...volts), (most) => met({ volts: most }), Number.MAX_VALUE),
+  };
+}
+
+/** The figure, or the least above it that is met: next to nothing out of a large voltage may be many of its own last places off. */
+function leastMet(figure: number, met: (figure: number) => boolean, most: number): number {
+  if (!(figure > 0) || met(figure)) return figure;
+  let low = figure;
+  for (let step = figure * 2 ** -52; ; step *= 2) {
+    const high = Math.min(figure + step, most);
+    if (high === most || met(high)) return edge(high, low, met);
+    low = high;
+  }
 }

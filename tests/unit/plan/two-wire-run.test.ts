@@ -143,6 +143,18 @@ describe('a drop in volts, and the current of the conductors', () => {
     expect(leastPermittedDrop({ ...line, length: 5000 })).toEqual({ feasible: false });
   });
 
+  test('next to nothing out of a large voltage is found as well, and put back it is met', () => {
+    const short = { supplyVoltage: { low: 26.2, high: 26.8 }, conductor: awg(7), length: 1e-9, load: { power: 1147 } };
+    const least = leastPermittedDrop(short);
+    if (!least.feasible) throw new Error('a nanometre carries it');
+    expect(least.volts).toBeGreaterThan(0);
+    expect(least.volts).toBeLessThan(1e-9);
+    for (const permittedDrop of [least.fraction, { volts: least.volts }]) {
+      const drop = checkTwoWireRun({ ...short, permittedDrop }).checks.find(({ name }) => name === 'voltage-drop');
+      expect(drop?.margin).toBeGreaterThanOrEqual(0);
+    }
+  });
+
   test('in volts a resistance drops most at the highest supply', () => {
     const lamp = checkTwoWireRun({ ...line, load: { resistance: 90 }, length: 60, permittedDrop: { volts: 1 } });
     const drop = lamp.checks.find(({ name }) => name === 'voltage-drop');

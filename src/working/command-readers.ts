@@ -12,11 +12,31 @@ import { parseQuantity, type QuantityName } from '../quantity/parse-quantity.ts'
 /** How the value of a key is read. */
 export type Reader = (text: string) => unknown;
 
-/** A quantity with its unit, or a bare number in the unit that the core takes. */
+/** Such as people type it. */
+const SUCH_AS: Readonly<Record<QuantityName, string>> = {
+  length: '212ft',
+  area: '0.5mm2',
+  resistance: '8.44ohm',
+  resistancePerLength: '96ohm/km',
+  voltage: '24V',
+  current: '0.5A',
+  power: '12.95W',
+  temperature: '40degC',
+  temperatureDifference: '5K',
+};
+
+/** A quantity in the unit that the core takes. A bare 212 might be feet: without a unit it is refused. */
+function measure(text: string, kind: QuantityName): number {
+  if (/^[\s\d.,+-]*(?:e[+-]?\d+)?\s*$/i.test(text))
+    throw new InputError('unreadable', 'value', `a figure with its unit, such as ${SUCH_AS[kind]}`, text);
+  return parseQuantity(text, { quantity: kind }).value;
+}
+
+/** A quantity with its unit. */
 export const quantity =
   (kind: QuantityName): Reader =>
   (text) =>
-    parseQuantity(text, { quantity: kind }).value;
+    measure(text, kind);
 
 /** A number without a unit. */
 export const number: Reader = (text) => {
@@ -65,10 +85,10 @@ export const conductor: Reader = (text): Conductor => {
   const flexible = /^(.*mm(?:2|²|\^2)) ?-?class ?([1256])$/.exec(text);
   if (flexible !== null) {
     const [, area = '', of] = flexible;
-    return metric(parseQuantity(area, { quantity: 'area' }).value, { class: Number(of) as 1 | 2 | 5 | 6 });
+    return metric(measure(area, 'area'), { class: Number(of) as 1 | 2 | 5 | 6 });
   }
   if (/ohms?\/|Ω\//i.test(text)) {
-    return conductorFromResistance({ ohmsPerKilometre: parseQuantity(text, { quantity: 'resistancePerLength' }).value * 1000 });
+    return conductorFromResistance({ ohmsPerKilometre: measure(text, 'resistancePerLength') * 1000 });
   }
   throw new InputError('unreadable', 'value', 'a conductor, such as 24awg, 18awg-stranded, 0.5mm2-class5 or 96ohm/km', text);
 };
@@ -85,8 +105,8 @@ export const pieces = (text: string): Segment[] =>
     }
     return {
       cable: cable(name as CableName),
-      length: parseQuantity(length, { quantity: 'length' }).value,
-      ...(temperature === undefined ? {} : { temperature: parseQuantity(temperature, { quantity: 'temperature' }).value }),
+      length: measure(length, 'length'),
+      ...(temperature === undefined ? {} : { temperature: measure(temperature, 'temperature') }),
     };
   });
 
@@ -154,11 +174,11 @@ export const currents = (text: string): number[] =>
   text.split(',').flatMap((group) => {
     const [, count = '1', each = ''] = /^(?:(\d+)x)?(.*)$/.exec(group.trim()) ?? [];
     if (!(Number(count) <= 10_000)) throw new InputError('unreadable', 'value', 'currents, such as 8x300mA,4x0A', text);
-    return Array<number>(Number(count)).fill(parseQuantity(each, { quantity: 'current' }).value);
+    return Array<number>(Number(count)).fill(measure(each, 'current'));
   });
 
 /** A diameter. */
-export const millimetres: Reader = (text) => parseQuantity(text, { quantity: 'length' }).value * 1000;
+export const millimetres: Reader = (text) => measure(text, 'length') * 1000;
 
 /** `yes` or `no`. */
 export const yesOrNo: Reader = (text) => {
@@ -169,7 +189,7 @@ export const yesOrNo: Reader = (text) => {
 /** `10%`, `0.1`, or `2.4V`. */
 export const drop: Reader = (text) => {
   if (text.endsWith('%')) return (number(text.slice(0, -1)) as number) / 100;
-  return /[a-z]$/i.test(text) ? { volts: parseQuantity(text, { quantity: 'voltage' }).value } : number(text);
+  return /[a-z]$/i.test(text) ? { volts: measure(text, 'voltage') } : number(text);
 };
 
 /** A port as it is typed: which of its powers is meant, the basis says. */
@@ -191,8 +211,8 @@ export const ports: Reader = (text): TypedPort[] => {
     }
     const port = {
       poeClass: Number(poeClass),
-      ...(power === undefined ? {} : { power: parseQuantity(power, { quantity: 'power' }).value }),
-      ...(loop === undefined ? {} : { resistance: parseQuantity(loop, { quantity: 'resistance' }).value }),
+      ...(power === undefined ? {} : { power: measure(power, 'power') }),
+      ...(loop === undefined ? {} : { resistance: measure(loop, 'resistance') }),
     };
     for (let index = 0; index < Number(count); index++) found.push({ port: found.length + 1, ...port });
   }

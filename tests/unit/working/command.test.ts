@@ -230,6 +230,10 @@ describe('farend work', () => {
     [['awg', 'size'], 'size: expected a key and its value'],
     [['awg', 'size=41'], 'size: expected a whole number from -3 to 40'],
     [['loopResistance', 'conductor=24awg'], 'length: expected'],
+    // Feet or metres: what does not say is not guessed.
+    [['loopResistance', 'conductor=24awg', 'length=212'], 'length: expected a figure with its unit, such as 212ft'],
+    [['filmCoefficient', 'diameter=60', 'surfaceTemperature=55degC', 'ambient=45degC'], 'diameter: expected a figure with its unit'],
+    [['runResistance', 'segments=cat5e:90'], 'segments: expected a figure with its unit'],
     [['loopResistance', 'conductor=24awg', 'length=13ohm'], 'length: expected a length'],
     [['loopResistance', 'conductor=thick', 'length=1m'], 'conductor: expected a conductor'],
     [['runResistance', 'segments=cat9:1m'], 'segments: expected'],

@@ -3,6 +3,15 @@ import { appliedLimits, loopThatPowerSees, type PowerAtPdInput, powerAtPd } from
 import type { Reading, Sheet } from '../sheet.ts';
 import { wireOfRun } from './even-run.ts';
 import { currentStep, discriminantStep } from './point-steps.ts';
+import {
+  drawGivens,
+  loopGiven,
+  loopOfRunStep,
+  pairsetCurrentStep,
+  typeVoltageGiven,
+  wireCurrentStep,
+  wireGivens,
+} from './powered-steps.ts';
 import { basisAssumption, FOUR_PAIRS, poweredKeys, runKeys, TWO_PAIRS } from './shared.ts';
 
 /** What the device does not draw, of what is available. */
@@ -26,68 +35,18 @@ export const powerAtPdSheet: Sheet<PowerAtPdInput> = {
       core: 'poeClass',
       source: 'ieee-802.3-class',
     },
-    { symbol: 'P', meaning: 'power that the device draws', unit: 'W', latex: 'P_{\\mathrm{PD}}', core: 'pdPower', when: 'draw stated' },
-    {
-      symbol: 'P',
-      meaning: 'power that the device draws: all that its class allows',
-      unit: 'W',
-      latex: 'P_{\\mathrm{PD}}',
-      core: 'pdPower',
-      source: 'ieee-802.3-class',
-      when: 'draw of the class',
-    },
+    ...drawGivens,
     { symbol: 'V', meaning: 'voltage at the port', unit: 'V', latex: 'V_{\\mathrm{PSE}}', core: 'pseVoltage', when: 'voltage stated' },
-    {
-      symbol: 'V',
-      meaning: 'voltage at the port: the lowest of its type',
-      unit: 'V',
-      latex: 'V_{\\mathrm{PSE}}',
-      core: 'pseVoltage',
-      source: 'ieee-802.3-pse-voltage',
-      when: 'voltage of the type',
-    },
-    { symbol: 'R', meaning: 'resistance of the loop that power sees', unit: 'Ω', latex: 'R', core: 'resistance', when: 'loop' },
-    {
-      symbol: 'R_w',
-      meaning: 'one conductor of the run, end to end; runResistance works it out',
-      unit: 'Ω',
-      latex: 'R_{w}',
-      core: 'resistance.twoPair',
-      when: 'run',
-    },
-    { symbol: 'm', meaning: 'pairsets that carry power', unit: '1', latex: 'm', core: 'pairs', source: 'ieee-802.3-class' },
+    typeVoltageGiven,
+    loopGiven,
+    ...wireGivens,
   ],
   steps: [
-    {
-      symbol: 'R',
-      meaning: 'resistance of the loop that power sees: a pairset is one conductor’s worth',
-      formula: 'R_w / m',
-      unit: 'Ω',
-      latex: 'R',
-      source: 'three-loops',
-      core: 'resistance',
-      when: 'run',
-    },
+    loopOfRunStep,
     discriminantStep,
     { ...currentStep, core: 'totalCurrent' },
-    {
-      symbol: 'I_set',
-      meaning: 'current of one pairset',
-      formula: 'I / m',
-      unit: 'A',
-      latex: 'I_{\\mathrm{set}}',
-      source: 'circuit-laws',
-      core: 'pairsetCurrent',
-    },
-    {
-      symbol: 'I_wire',
-      meaning: 'current of one wire of a pair',
-      formula: 'I_set / 2',
-      unit: 'A',
-      latex: 'I_{\\mathrm{wire}}',
-      source: 'circuit-laws',
-      core: 'conductorCurrent',
-    },
+    { ...pairsetCurrentStep, core: 'pairsetCurrent' },
+    { ...wireCurrentStep, core: 'conductorCurrent' },
     {
       symbol: 'V_PD',
       meaning: 'voltage at the device',

@@ -5,6 +5,15 @@ import { portVoltageRange } from '../../ethernet/pse-voltage.ts';
 import type { Reading, Sheet } from '../sheet.ts';
 import { wireOfRun } from './even-run.ts';
 import { currentStep, discriminantStep } from './point-steps.ts';
+import {
+  drawGivens,
+  loopGiven,
+  loopOfRunStep,
+  pairsetCurrentStep,
+  typeVoltageGiven,
+  wireCurrentStep,
+  wireGivens,
+} from './powered-steps.ts';
 import { basisAssumption, FOUR_PAIRS, poweredKeys, runKeys, TWO_PAIRS } from './shared.ts';
 
 export const psePowerForSheet: Sheet<PsePowerForInput> = {
@@ -12,16 +21,7 @@ export const psePowerForSheet: Sheet<PsePowerForInput> = {
   core: 'psePowerFor',
   keys: [...poweredKeys, 'resistance', ...runKeys],
   givens: [
-    { symbol: 'P', meaning: 'power that the device draws', unit: 'W', latex: 'P_{\\mathrm{PD}}', core: 'pdPower', when: 'draw stated' },
-    {
-      symbol: 'P',
-      meaning: 'power that the device draws: all that its class allows',
-      unit: 'W',
-      latex: 'P_{\\mathrm{PD}}',
-      core: 'pdPower',
-      source: 'ieee-802.3-class',
-      when: 'draw of the class',
-    },
+    ...drawGivens,
     {
       symbol: 'V',
       meaning: 'voltage at the port, the lowest it may have: there it must source most',
@@ -30,16 +30,8 @@ export const psePowerForSheet: Sheet<PsePowerForInput> = {
       core: 'pseVoltage',
       when: 'voltage stated',
     },
-    {
-      symbol: 'V',
-      meaning: 'voltage at the port: the lowest of its type',
-      unit: 'V',
-      latex: 'V_{\\mathrm{PSE}}',
-      core: 'pseVoltage',
-      source: 'ieee-802.3-pse-voltage',
-      when: 'voltage of the type',
-    },
-    { symbol: 'R', meaning: 'resistance of the loop that power sees', unit: 'Ω', latex: 'R', core: 'resistance', when: 'loop' },
+    typeVoltageGiven,
+    loopGiven,
     {
       symbol: 'R',
       meaning: 'resistance of the loop that power sees: the worst that the type allows',
@@ -49,15 +41,7 @@ export const psePowerForSheet: Sheet<PsePowerForInput> = {
       source: 'ieee-802.3-channel',
       when: 'worst channel',
     },
-    {
-      symbol: 'R_w',
-      meaning: 'one conductor of the run, end to end; runResistance works it out',
-      unit: 'Ω',
-      latex: 'R_{w}',
-      core: 'resistance.twoPair',
-      when: 'run',
-    },
-    { symbol: 'm', meaning: 'pairsets that carry power', unit: '1', latex: 'm', core: 'pairs', source: 'ieee-802.3-class' },
+    ...wireGivens,
     {
       symbol: 'P_class',
       meaning: 'power of the class at the port',
@@ -68,36 +52,11 @@ export const psePowerForSheet: Sheet<PsePowerForInput> = {
     },
   ],
   steps: [
-    {
-      symbol: 'R',
-      meaning: 'resistance of the loop that power sees: a pairset is one conductor’s worth',
-      formula: 'R_w / m',
-      unit: 'Ω',
-      latex: 'R',
-      source: 'three-loops',
-      core: 'resistance',
-      when: 'run',
-    },
+    loopOfRunStep,
     discriminantStep,
     { ...currentStep, core: 'average.totalCurrent' },
-    {
-      symbol: 'I_set',
-      meaning: 'current of one pairset',
-      formula: 'I / m',
-      unit: 'A',
-      latex: 'I_{\\mathrm{set}}',
-      source: 'circuit-laws',
-      core: 'average.pairsetCurrent',
-    },
-    {
-      symbol: 'I_wire',
-      meaning: 'current of one wire of a pair',
-      formula: 'I_set / 2',
-      unit: 'A',
-      latex: 'I_{\\mathrm{wire}}',
-      source: 'circuit-laws',
-      core: 'average.conductorCurrent',
-    },
+    { ...pairsetCurrentStep, core: 'average.pairsetCurrent' },
+    { ...wireCurrentStep, core: 'average.conductorCurrent' },
     {
       symbol: 'P_loss',
       meaning: 'heat in the run',

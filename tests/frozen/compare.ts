@@ -1,6 +1,6 @@
 /** Puts a frozen record to a library and tells every difference, path by path. @module */
 import { ask, errorWords, type FrozenRecord, type Library, withoutProse } from './corpus.ts';
-import { type Gone, LANDED, MOVED, MOVES, type Moved, partsOf } from './moves.ts';
+import { type Gone, LANDED, MOVED, MOVES, type Move, type Moved, partsOf } from './moves.ts';
 
 /** What a comparison found: differences in words, and the entries of `MOVED` that were needed. */
 export interface Comparison {
@@ -9,8 +9,8 @@ export interface Comparison {
 }
 
 const fits = (functions: readonly string[], name: string): boolean => functions.includes(name) || functions.includes('*');
-const landed: typeof MOVES = MOVES.filter(({ shape }) => LANDED.includes(shape));
-const movesFor = (name: string): typeof MOVES => landed.filter(({ functions }) => fits(functions, name));
+const MOVES_BY_NOW: readonly Move[] = MOVES.filter(({ shape }) => LANDED.includes(shape));
+const movesFor = (name: string): readonly Move[] => MOVES_BY_NOW.filter(({ functions }) => fits(functions, name));
 
 /** The entries of `MOVED` that hold by now. */
 export const MOVED_BY_NOW: readonly Moved[] = MOVED.filter(({ shape }) => shape === undefined || LANDED.includes(shape));
@@ -40,7 +40,7 @@ export function compared(library: Library, record: FrozenRecord): Comparison {
   if (expected !== outcome) differ('outcome', 'outcome', record.error?.join(' ') ?? 'result', outcome);
   else if (record.error === undefined) {
     for (const { path, value } of leaves(record.result, '')) {
-      const to = movedPath(record, record.name, path, record.result);
+      const to = movedPath(record, path, MOVES_BY_NOW);
       if (typeof to !== 'string') continue;
       const found = resolved(now, to);
       // Of a list the number of its elements.
@@ -76,29 +76,32 @@ function errorNow(name: string, words: string): string {
   }, words);
 }
 
-/** Where a path of 0.1 stands now. A part that another function answers is moved by the moves of that function first. */
-function movedPath(record: FrozenRecord, name: string, path: string, result: unknown): string | Gone {
+/** Where a path of 0.1 stands after some moves. A part that another function answers is moved by the moves of that function first. */
+export function movedPath(record: FrozenRecord, path: string, moves: readonly Move[]): string | Gone {
+  return movedWithin(record, record.name, path, record.result, moves);
+}
+
+function movedWithin(record: FrozenRecord, name: string, path: string, result: unknown, moves: readonly Move[]): string | Gone {
   const isWhole = name === record.name;
   let now = path;
   const parts = partsOf({ ...record, name });
   const part = Object.keys(parts).find((prefix) => pattern(`${prefix}.`).test(now));
   if (part !== undefined) {
     const start = (pattern(`${part}.`).exec(now)?.[0] ?? '').length;
-    const inner = movedPath(record, parts[part] as string, now.slice(start), resolved(result, now.slice(0, start - 1)));
+    const inner = movedWithin(record, parts[part] as string, now.slice(start), resolved(result, now.slice(0, start - 1)), moves);
     if (typeof inner !== 'string') return inner;
     now = now.slice(0, start) + inner;
   }
   // What moved in every function is moved once, from the top.
-  for (const { paths = [] } of movesFor(name).filter(({ functions }) => isWhole || functions.includes(name))) {
+  for (const { functions, paths = [] } of moves) {
+    if (!functions.includes(name) && !(isWhole && functions.includes('*'))) continue;
     const rule = paths.find(([from, , when]) => pattern(from).test(now) && (when === undefined || when(record)));
     if (rule === undefined) continue;
     const [from, to] = rule;
     if (typeof to !== 'string') return to;
     const rest = now.length - (pattern(from).exec(now)?.[0] ?? '').length;
-    now = rewritten(now, from, to).replace(
-      '[=name]',
-      () => `[name=${String(resolved(result, `${path.slice(0, path.length - rest)}.name`))}]`,
-    );
+    const named = (): string => `[name=${String(resolved(result, `${path.slice(0, path.length - rest)}.name`))}]`;
+    now = rewritten(now, from, to).replace('[=name]', named);
   }
   return now;
 }

@@ -63,6 +63,21 @@ const CALLS: Readonly<Record<string, (library: Library, args: readonly unknown[]
   schedule: (library, [texts, options], translate) => reportOf(library, 'parseSchedule', texts, options, translate),
   /** Rows and options, to the report. */
   scheduleOfRows: (library, [rows, options], translate) => reportOf(library, 'scheduleFromRows', rows, options, translate),
+  /** Texts of the files, to the report of each run alone, every other with its switch. */
+  checkRun: (library, [texts, options], translate) => {
+    const { schedule } = callTranslated(library, 'parseSchedule', [texts], translate) as {
+      readonly schedule: {
+        readonly runs: readonly { readonly switch?: string }[];
+        readonly switches: readonly { readonly switch: string }[];
+      };
+    };
+    return schedule.runs.map((run, index) => {
+      const fed = index % 2 === 0 ? undefined : schedule.switches.find((one) => one.switch === run.switch);
+      return callTranslated(library, 'checkRun', [run, { ...(options as object | undefined), switch: fed }], translate);
+    });
+  },
+  /** A name, to the constant of that name. */
+  constant: (library, [name]) => library[String(name)],
   /** A sheet and its input, to its figures. */
   working: (library, [sheet, input], translate) => {
     const { name, args } = translate(String(sheet), [input]);

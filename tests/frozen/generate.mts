@@ -742,6 +742,7 @@ const QUESTIONS: Readonly<Record<string, Readonly<Record<string, readonly [count
         whole(random, 1, 4),
       ],
     ],
+    constant: [5, each(['LLDP_CODES', 'LLDP_FIELDS', 'POE_SIGNALLING', 'RFC_3621', 'RFC_3621_FACTS'])],
     rfc3621Class: [7, (_random, index) => [index]],
     rfc3621Classification: [9, (_random, index) => [index]],
     rfc3621Name: [
@@ -879,6 +880,7 @@ const QUESTIONS: Readonly<Record<string, Readonly<Record<string, readonly [count
         },
       ],
     ],
+    checkRun: [12, (random) => [q.scheduleTexts(random), { cabling: q.cabling(random), marginalBelow: pick(random, [undefined, 0.1]) }]],
     scheduleOfRows: [30, (random) => [rowsOf(q.scheduleTexts(random)), {}]],
   },
   working: {

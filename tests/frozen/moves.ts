@@ -139,6 +139,14 @@ export const MOVES: readonly Move[] = [
       ['runs[*].cablingChecks', 'runs[*].checks[aspect=cabling]'],
     ],
   },
+  {
+    shape: 'report checks',
+    functions: ['checkRun'],
+    paths: [
+      ['[*].powerChecks', '[*].checks[aspect=power]'],
+      ['[*].cablingChecks', '[*].checks[aspect=cabling]'],
+    ],
+  },
 ];
 
 /** Numbers, verdicts, names and outcomes that are others now. */

@@ -48,7 +48,20 @@ export function breaches(files: Readonly<Record<string, string>>): string[] {
     }
     graph.set(file, targets);
   }
-  return [...found, ...cyclesOf(graph)];
+  const cycles = cyclesOf(graph);
+  return [...found, ...(cycles.length > 0 ? cycles : cyclesOf(byFolder(graph)))];
+}
+
+/** The same with each folder inside a room taken as one file: a folder and a file beside it do not import each other either. */
+function byFolder(graph: ReadonlyMap<string, readonly string[]>): Map<string, string[]> {
+  const folderOf = (file: string): string => (file.split('/').length > 2 ? `${posix.dirname(file)}/` : file);
+  const folders = new Map<string, string[]>();
+  for (const [file, targets] of graph) {
+    const from = folderOf(file);
+    const to = targets.map(folderOf).filter((target) => target !== from);
+    folders.set(from, [...(folders.get(from) ?? []), ...to]);
+  }
+  return folders;
 }
 
 /** The first folder of a path, or the file itself where there is no folder. */

@@ -1,14 +1,11 @@
 /** Where a load settles at the end of a resistive line. @module */
+import type { Load } from '../limits/load.ts';
 import { differenceOfProducts, nextDown, nextUp } from '../quantity/exact.ts';
 import { requireNonNegative, requireObject, requirePositive } from '../quantity/guards.ts';
 import { InputError } from '../quantity/input-error.ts';
 import type { Amperes, Ohms, Volts, Watts } from '../quantity/units.ts';
 
-/** What a device draws: a power (most electronics) [W], a current [A], or as a resistance [Ω]. Exactly one of the three. */
-export type Load =
-  | { readonly power: Watts; readonly current?: undefined; readonly resistance?: undefined }
-  | { readonly current: Amperes; readonly power?: undefined; readonly resistance?: undefined }
-  | { readonly resistance: Ohms; readonly power?: undefined; readonly current?: undefined };
+export type { Load };
 
 /** A load behind a line. */
 export interface OperatingPointInput {

@@ -1,7 +1,8 @@
 /** From what a device draws to what the port must source. @module */
 import type { RunResistance } from '../cable/run-resistance.ts';
-import { type Check, MARGINAL_BELOW } from '../circuit/check.ts';
 import { constantPower, type FeasiblePoint, type OperatingPoint } from '../circuit/operating-point.ts';
+import type { Check } from '../limits/check.ts';
+import { MARGINAL_BELOW } from '../limits/held.ts';
 import { requireNonNegative, requireObject } from '../quantity/guards.ts';
 import { InputError } from '../quantity/input-error.ts';
 import type { Amperes, Ohms, Watts } from '../quantity/units.ts';

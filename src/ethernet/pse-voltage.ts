@@ -1,5 +1,5 @@
 /** Is the voltage of a port one that its type may have? @module */
-import type { Check } from '../circuit/check.ts';
+import type { Check } from '../limits/check.ts';
 import { requireObject, requireOneOf, requirePositive } from '../quantity/guards.ts';
 import { InputError } from '../quantity/input-error.ts';
 import type { Volts } from '../quantity/units.ts';

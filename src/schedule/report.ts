@@ -2,8 +2,9 @@
 import type { ExplanationName } from '../cable/field/explanations.ts';
 import type { Installation } from '../cable/heat/bundle-rise.ts';
 import type { RunPair } from '../cable/unbalance.ts';
-import type { Check, Verdict } from '../circuit/check.ts';
 import type { PoeClassNumber, PseType } from '../ethernet/class-table.ts';
+import type { Check } from '../limits/check.ts';
+import type { Verdict } from '../limits/verdict.ts';
 import type { CablingStandard } from '../plan/cabling-rules.ts';
 import type { BundleFinding } from '../plan/heat/check-bundle.ts';
 import type { Remedy } from '../plan/remedy.ts';

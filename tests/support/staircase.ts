@@ -6,6 +6,7 @@ import ts from 'typescript';
 export const ROOMS: readonly string[] = [
   'sources',
   'quantity',
+  'limits',
   'conductor',
   'cable',
   'circuit',

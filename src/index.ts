@@ -8,6 +8,7 @@ export * from './cable/index.ts';
 export * from './circuit/index.ts';
 export * from './conductor/index.ts';
 export * from './ethernet/index.ts';
+export * from './limits/index.ts';
 export * from './plan/index.ts';
 export * from './quantity/index.ts';
 export * from './sources/index.ts';

@@ -11,6 +11,7 @@ export const ROOMS: readonly string[] = [
   'circuit',
   'ethernet',
   'plan',
+  'pages',
   'schedule',
   'working',
   'index.ts',
@@ -69,7 +70,7 @@ function insideBreach(room: string, target: string, item: Import, files: Readonl
   if (room === 'sources') return to === 'quantity' ? undefined : `imports ${target}, which is higher`;
   if (room === 'quantity') return `imports ${target}: quantity imports nothing`;
   if (ROOMS.indexOf(to) > ROOMS.indexOf(room)) return `imports ${target}, which is higher`;
-  if (to === 'sources' && !item.typeOnly && ROOMS.indexOf(room) < ROOMS.indexOf('schedule')) {
+  if (to === 'sources' && !item.typeOnly && ROOMS.indexOf(room) <= ROOMS.indexOf('plan')) {
     return `imports ${target} at run time: the core knows sources by their keys alone`;
   }
   if (room === 'index.ts' && (to === 'schedule' || to === 'working')) return `imports ${target}: the root entry ends at plan`;

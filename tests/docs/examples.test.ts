@@ -2,6 +2,7 @@ import { existsSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
 import * as core from '../../src/index.ts';
+import * as pageRoom from '../../src/pages/index.ts';
 import * as schedule from '../../src/schedule/index.ts';
 import * as working from '../../src/working/index.ts';
 import { type Example, examplesInPage, examplesInSource, literalValue, runExample } from '../support/examples.ts';
@@ -29,7 +30,7 @@ async function expectPromises(
 describe('examples in docstrings', () => {
   test.each(inSource.map((example) => [example.at, example] as const))('%s', async (at, example) => {
     expect(
-      await expectPromises(example, { ...core, ...schedule, ...working }, {}),
+      await expectPromises(example, { ...core, ...pageRoom, ...schedule, ...working }, {}),
       `${at} needs a line such as: feet(1); // => 0.3048`,
     ).toBeGreaterThan(0);
   });
@@ -56,7 +57,7 @@ describe('code in pages', () => {
   });
 
   test.each(inPages.map((example) => [example.at, example] as const))('%s', async (_at, example) => {
-    await expectPromises(example, {}, { farend: core, 'farend/schedule': schedule, 'farend/working': working });
+    await expectPromises(example, {}, { farend: core, 'farend/pages': pageRoom, 'farend/schedule': schedule, 'farend/working': working });
   });
 
   test('compiles, strictly, as a reader would copy it', () => {

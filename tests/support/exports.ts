@@ -7,6 +7,7 @@ import { compilerOptions } from './type-check.ts';
 /** The entries: how users import them, and the file that stands behind. */
 export const ENTRIES: readonly { readonly name: string; readonly file: string }[] = [
   { name: 'farend', file: 'src/index.ts' },
+  { name: 'farend/pages', file: 'src/pages/index.ts' },
   { name: 'farend/schedule', file: 'src/schedule/index.ts' },
   { name: 'farend/working', file: 'src/working/index.ts' },
 ];

@@ -60,6 +60,8 @@ describe('a run that fails', () => {
     // 94 m of 90 is 4.4 % too long, 120 m is a third; five connections of four are a quarter too many.
     expect(governing(94, { connections: 5 })).toBe('connections');
     expect(governing(120, { connections: 5 })).toBe('permanent-link-length');
+    // 20 W of 12.95 W is 54 % too much for the class; the port would give a third more than it may.
+    expect(governing(94, { pdPower: 20 })).toBe('pd-power');
   });
 
   test('is governed by what fails, not by a larger doubt', () => {

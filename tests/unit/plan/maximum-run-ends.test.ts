@@ -48,6 +48,12 @@ describe('more than can be said', () => {
     expect(lengthOf(jointed(1e12, superb))).toBe(1e12);
   });
 
+  test('also where the first guess falls short of it by rounding alone', () => {
+    // 2 Ω at 2.00000000004e-12 Ω/m are 1e12 m less 20 m; beside 1e6 Ω of joints the sum is in order for 29 m more.
+    const nearly = { conductor: conductorFromResistance({ ohmsPerKilometre: 1.00000000002e-9 }), connectionResistance: 5e5 };
+    expect(lengthOf(jointed(1e6 + 2, nearly))).toBe(1e12);
+  });
+
   test('just under it the length is as it is', () => {
     expect(lengthOf(jointed(1.9, superb))).toBeCloseTo(9.5e11, -3);
   });

@@ -36,10 +36,10 @@ const compact: Plugin = {
   },
 };
 
-async function load(input: Readonly<Record<string, string>>): Promise<RollupBuild> {
+async function load(input: Readonly<Record<string, string>>, external: readonly string[] = []): Promise<RollupBuild> {
   return rollup({
     input: Object.fromEntries(Object.entries(input).map(([built, source]) => [built, join(ROOT, source)])),
-    external: /^(?:node:|[a-z@])/,
+    external: [/^(?:node:|[a-z@])/, ...external],
     plugins: [typescript],
     treeshake: { moduleSideEffects: false },
     onwarn: (warning) => {
@@ -75,9 +75,18 @@ async function write(format: 'es' | 'cjs', input: Readonly<Record<string, string
   return output.filter((file): file is OutputChunk => file.type === 'chunk');
 }
 
+/** The command is a module of its own on top of the entries, as a user's program would be. */
+async function writeCommand(): Promise<void> {
+  const built = Object.fromEntries(ENTRIES.map((entry) => [join(ROOT, entry.source), `./${entry.built}.js`]));
+  const build = await load({ cli: 'src/cli.ts' }, Object.keys(built));
+  const { output } = await build.write({ dir: DIST, format: 'es', paths: built, generatedCode: { preset: 'es2015' }, plugins: [compact] });
+  if (output.length > 1) throw new Error(`the command is more than one file: ${output.map(({ fileName }) => fileName).join(', ')}`);
+  chmodSync(join(DIST, 'cli.js'), 0o755);
+}
+
 /** Whether a module belongs to a room without a package; the list of a room's names stands in the entry itself. */
 function isOfRooms(id: string): boolean {
-  return !/\/src\/(?:schedule|working)\/|\/index\.ts$|\/cli\.ts$/.test(id);
+  return !/\/src\/(?:schedule|working)\/|\/index\.ts$/.test(id);
 }
 
 /** Every file that an entry loads at once, itself among them. */
@@ -89,9 +98,9 @@ function loaded(entry: string, files: ReadonlyMap<string, OutputChunk>): string[
 
 function requireFewFiles(chunks: readonly OutputChunk[]): void {
   const files = new Map(chunks.map((chunk) => [chunk.fileName, chunk]));
-  for (const { fileName, isEntry, name } of chunks) {
+  for (const { fileName, isEntry } of chunks) {
     const all = loaded(fileName, files);
-    if (isEntry && name !== 'cli' && all.length > MOST_FILES) throw new Error(`${fileName} loads ${all.length} files: ${all.join(', ')}`);
+    if (isEntry && all.length > MOST_FILES) throw new Error(`${fileName} loads ${all.length} files: ${all.join(', ')}`);
   }
 }
 
@@ -111,7 +120,6 @@ function writeTypes(): void {
 rmSync(DIST, { recursive: true, force: true });
 const entries = Object.fromEntries(ENTRIES.map(({ built, source }) => [built, source]));
 const core = await modulesOfDailyJob();
-requireFewFiles(await write('es', { ...entries, cli: 'src/cli.ts' }, core));
-requireFewFiles(await write('cjs', entries, core));
-chmodSync(join(DIST, 'cli.js'), 0o755);
+for (const format of ['es', 'cjs'] as const) requireFewFiles(await write(format, entries, core));
+await writeCommand();
 writeTypes();

@@ -19,6 +19,8 @@ const ROOMS: Readonly<Record<string, string>> = {
   plan: 'plan',
   units: 'quantity',
   sources: 'sources',
+  pages: 'pages',
+  pages: 'pages',
   schedule: 'schedule',
   working: 'working',
 };

@@ -58,12 +58,7 @@ export {
   type UnsettledBundle,
 } from './cable/index.ts';
 export {
-  type CablingCheckName,
-  type Check,
-  type CheckName,
-  type CheckUnit,
   type FeasiblePoint,
-  type HeatCheckName,
   type InfeasiblePoint,
   type Load,
   type Network,
@@ -77,9 +72,7 @@ export {
   type OperatingPoint,
   type OperatingPointInput,
   operatingPoint,
-  type PowerCheckName,
   solveNetwork,
-  type Verdict,
   type VoltageDropInput,
   voltageDrop,
 } from './circuit/index.ts';
@@ -114,6 +107,7 @@ export {
   poeClass,
   powerAtPd,
 } from './ethernet/index.ts';
+export { type Aspect, type Check, type CheckName, type CheckUnit, checkNames, type Deciding, type Verdict } from './limits/index.ts';
 export {
   type Bounded,
   type BoundedCheck,

@@ -66,8 +66,18 @@ describe('pseVoltageCheck', () => {
     expect(of({ low: 51, high: 56 }, 3).verdict).toBe('pass');
     expect(of({ low: 42, high: 48 }, 3).verdict).toBe('fail');
     expect(of({ low: 58, high: 60 }, 3).verdict).toBe('fail');
-    expect(of({ low: 48, high: 54 }, 3)).toMatchObject({ verdict: 'uncertain', value: 48, limit: 50, deciding: ['pseVoltage'] });
-    expect(of({ low: 53, high: 60 }, 4)).toMatchObject({ verdict: 'uncertain', value: 60, limit: 57, deciding: ['pseVoltage'] });
+    expect(of({ low: 48, high: 54 }, 3)).toMatchObject({
+      verdict: 'uncertain',
+      value: 48,
+      limit: 50,
+      deciding: [{ parameter: 'pseVoltage' }],
+    });
+    expect(of({ low: 53, high: 60 }, 4)).toMatchObject({
+      verdict: 'uncertain',
+      value: 60,
+      limit: 57,
+      deciding: [{ parameter: 'pseVoltage' }],
+    });
     expect(of({ low: 48, high: 48 }, 3).verdict).toBe('fail');
   });
 

@@ -46,7 +46,7 @@ describe('checkBundle', () => {
     const verdicts = [0.6, 0.8, 0.9, 1.1].map((current) => at(current)?.verdict);
     expect(verdicts).toEqual(['pass', 'pass', 'uncertain', 'fail']);
     const exact = at(0.9);
-    expect(exact?.deciding).toEqual(['pairCurrent', 'installation']);
+    expect(exact?.deciding).toEqual([{ parameter: 'pairCurrent' }, { parameter: 'installation' }]);
   });
 
   test('above 192 cables no verdict is better than uncertain', () => {

@@ -20,7 +20,6 @@ const ROOMS: Readonly<Record<string, string>> = {
   units: 'quantity',
   sources: 'sources',
   pages: 'pages',
-  pages: 'pages',
   schedule: 'schedule',
   working: 'working',
 };

@@ -46,6 +46,7 @@ const MISTAKES: Readonly<Record<string, string>> = {
   'farend/plan': 'entry.bounds(1, {})',
   'farend/units': 'entry.feet("1")',
   'farend/sources': 'entry.source("hearsay")',
+  'farend/pages': 'entry.pageText(41)',
   'farend/schedule': 'entry.parseSchedule({ runs: 41 })',
   'farend/working': 'entry.showWorking("awg", { size: 41 })',
 };
@@ -71,6 +72,7 @@ const QUESTIONS: Readonly<Record<string, string>> = {
   'farend/plan': "entry.switchBudget({ capacity: 30, basis: 'class', ports: [{ port: 1, poeClass: 4 }] })",
   'farend/units': '[entry.feet(212), entry.toKilohms(25)]',
   'farend/sources': 'entry.source("iec-60028")',
+  'farend/pages': `['pageText', 'pageMarkdown', 'pageLatex'].map((write) => entry[write]([{ kind: 'list', items: ['a camera'] }]))`,
   'farend/schedule': `(() => {
     const read = (name) => require('node:fs').readFileSync(name, 'utf8');
     const { schedule, findings } = entry.parseSchedule({ runs: read('runs.csv'), switches: read('switches.csv') });

@@ -50,6 +50,7 @@ describe('the rule', () => {
 
   test('accepts plain tables', () => {
     expect(faults("export const A = { b: [1, -2, null, true, 'c'], source: 'iec-60228' } as const;")).toEqual([]);
+    expect(faults('const NAMES = /* @__PURE__ */ (() => Object.keys(A))();')).toEqual([]);
     expect(faults('const SMALL = [0.5] as const; const f = () => 1; const lower = { a: f() };')).toEqual([]);
   });
 

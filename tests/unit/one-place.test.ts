@@ -62,7 +62,6 @@ describe('a constant stands once', () => {
     ['least resistance of stranded copper', 0.86, ['cable/least-resistance.ts']],
     ['temperature coefficient of copper', 0.00393, ['conductor/annealed-copper.ts']],
     ['conductivity of copper', 58, ['conductor/annealed-copper.ts']],
-    ['absolute zero', 273.15, ['quantity/guards.ts']],
     ['gravity', 9.80665, ['cable/heat/film-coefficient.ts']],
     ['Stefan and Boltzmann', 5.670374419e-8, ['cable/heat/film-coefficient.ts']],
     ['Category 5e and 6, at most', 0.0938, ['cable/cables.ts']],
@@ -70,6 +69,10 @@ describe('a constant stands once', () => {
     ['half loaded', 1.4, ['cable/heat/ampacity.ts']],
   ] as const)('%s: %f', (_what, value, homes) => {
     expect(filesOf(numbers.get(value)).filter((file) => !isTableFile(file))).toEqual(homes);
+  });
+
+  test('absolute zero', () => {
+    expect(filesOf(numbers.get(273.15))).toHaveLength(1);
   });
 
   test('a foot is known to the room of quantities', () => {

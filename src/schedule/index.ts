@@ -2,6 +2,7 @@
 export { InputError, type InputErrorCode, type InputErrorJson, isInputError } from '../quantity/input-error.ts';
 export { type CheckRunOptions, checkRun } from './check-run.ts';
 export { type CheckScheduleOptions, checkSchedule } from './check-schedule.ts';
+export { type TemplateCsvInput, templateCsv } from './columns/template-csv.ts';
 export type { Finding, FindingCode, FindingSeverity } from './finding.ts';
 export { type ParsedSchedule, type ParseScheduleInput, parseSchedule } from './parse-schedule.ts';
 export type {

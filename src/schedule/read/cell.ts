@@ -1,15 +1,12 @@
 /** What one cell says: a value, nothing, or why it cannot be read. @module */
-import type { ColumnUse } from './columns.ts';
-import type { FindingCode } from './finding.ts';
+import type { FindingCode } from '../finding.ts';
 
-/** One cell, read. An empty one has neither value nor code, a bad one a code. */
-export interface Cell<T> {
-  readonly value: T | undefined;
-  readonly code: FindingCode | undefined;
-  /** More about what is wrong, in words; may be empty. */
-  readonly hint: string;
-  readonly empty: boolean;
-}
+/** One cell, read. A good one has a value, a bad one a code, an empty one neither. */
+export type Cell<T> =
+  | { readonly value: T; readonly code: undefined; readonly hint: ''; readonly empty: false }
+  /** `hint`: more about what is wrong, in words; may be empty. */
+  | { readonly value: undefined; readonly code: FindingCode; readonly hint: string; readonly empty: false }
+  | { readonly value: undefined; readonly code: undefined; readonly hint: ''; readonly empty: true };
 
 /** A cell that was read. @internal */
 export function holds<T>(value: T): Cell<T> {
@@ -21,10 +18,9 @@ export function refused(code: FindingCode, hint = ''): Cell<never> {
   return { value: undefined, code, hint, empty: false };
 }
 
-/** Picks and reads one cell of a row. */
-export type CellReader<T> = (cells: readonly string[]) => Cell<T>;
+/** A cell without anything in it. @internal */
+export const EMPTY_CELL: Cell<never> = { value: undefined, code: undefined, hint: '', empty: true };
 
-const EMPTY: Cell<never> = { value: undefined, code: undefined, hint: '', empty: true };
 /** Texts kept per column; schedules repeat a few hundred. */
 const MOST_KEPT = 5000;
 /** No quantity and no list of pieces is longer. */
@@ -34,17 +30,15 @@ const LONGEST = 1000;
  * Reads the cells of one column, each different text once.
  * @internal
  */
-export function cellReader<T>(use: ColumnUse | undefined, read: (text: string) => Cell<T>): CellReader<T> {
-  if (use === undefined) return () => EMPTY;
-  const { index } = use;
+export function cellReader<T>(index: number, read: (text: string) => Cell<T>): (cells: readonly string[]) => Cell<T> {
   const seen = new Map<string, Cell<T>>();
   return (cells) => {
     const text = cells[index];
-    if (text === undefined || text === '') return EMPTY;
+    if (text === undefined || text === '') return EMPTY_CELL;
     const known = seen.get(text);
     if (known !== undefined) return known;
     const trimmed = text.trim();
-    const cell = trimmed === '' ? EMPTY : trimmed.length > LONGEST ? refused('unreadable-value') : read(trimmed);
+    const cell = trimmed === '' ? EMPTY_CELL : trimmed.length > LONGEST ? refused('unreadable-value') : read(trimmed);
     if (seen.size < MOST_KEPT) seen.set(text, cell);
     return cell;
   };
@@ -54,14 +48,11 @@ export function cellReader<T>(use: ColumnUse | undefined, read: (text: string) =
  * Reads the cells of a column whose texts hardly ever repeat.
  * @internal
  */
-export function nameReader(use: ColumnUse | undefined): (cells: readonly string[]) => string | undefined {
-  if (use === undefined) return () => undefined;
-  const { index } = use;
+export function nameReader(index: number): (cells: readonly string[]) => Cell<string> {
   return (cells) => {
     const text = cells[index];
-    if (text === undefined || text === '') return undefined;
-    const name = tidyName(text);
-    return name === '' ? undefined : name;
+    const name = text === undefined || text === '' ? '' : tidyName(text);
+    return name === '' ? EMPTY_CELL : holds(name);
   };
 }
 

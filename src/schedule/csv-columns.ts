@@ -1,5 +1,5 @@
 /** The columns of the CSV report: their heads, and what each run has in them. @module */
-import type { CheckName } from '../circuit/check.ts';
+import type { CheckName } from '../limits/check.ts';
 import { heatOf, measuredOf } from './bundle-words.ts';
 import { CHECK_WORDS } from './check-words.ts';
 import { RUN_COLUMNS } from './columns/run-columns.ts';

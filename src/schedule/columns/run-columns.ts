@@ -4,7 +4,7 @@ import type { Installation } from '../../cable/heat/bundle-rise.ts';
 import type { Load } from '../../circuit/operating-point.ts';
 import type { PoeClassNumber } from '../../ethernet/class-table.ts';
 import type { ResistanceLimit } from '../../plan/device-resistance.ts';
-import type { PortPriority } from '../../plan/switch-budget.ts';
+import type { PortPriority } from '../../plan/switch/switch-budget.ts';
 import type { SupplyVoltage } from '../../plan/two-wire-run.ts';
 import { type NamedCable, type ReadCord, readCables, readCords } from '../read/read-cable.ts';
 import { named, pieces, quantity, readLoad, readSupply, whole } from '../read/read-values.ts';

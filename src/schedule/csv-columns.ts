@@ -1,7 +1,7 @@
 /** The columns of the CSV report: their heads, and what each run has in them. @module */
+import { checkNames, LIMITS } from '../limits/all.ts';
 import type { CheckName } from '../limits/check.ts';
 import { heatOf, measuredOf } from './bundle-words.ts';
-import { CHECK_WORDS } from './check-words.ts';
 import { RUN_COLUMNS } from './columns/run-columns.ts';
 import type { CsvCell } from './csv-row.ts';
 import type { FarEnd, PoweredRunReport, ReportedHeat, ReportedMeasurement, RunReport } from './report.ts';
@@ -15,8 +15,8 @@ export interface CsvColumns {
 }
 
 const { run: RUN, device: DEVICE, switch: SWITCH, port: PORT, priority: PRIORITY, poeClass: CLASS, cable: CABLE } = RUN_COLUMNS;
-const HEAT_CHECKS: readonly CheckName[] = ['conductor-temperature', 'bundle-rise', 'ampacity'];
-const CHECK_NAMES = /* @__PURE__ */ (() => Object.keys(CHECK_WORDS) as CheckName[])();
+const HEAT_CHECKS: readonly CheckName[] = /* @__PURE__ */ (() =>
+  LIMITS.filter(({ aspect }) => aspect === 'heat').map(({ name }) => name))();
 
 /** What every report has. @internal */
 export const CSV_COLUMNS: readonly CsvColumns[] = [
@@ -61,7 +61,7 @@ export const CSV_COLUMNS: readonly CsvColumns[] = [
   column('Why', (run, standard) => whatIsTheMatter(run, standard).join(' ')),
   column('What to do', todo),
   column('Notes', ({ notes }) => notes.join('; ')),
-  checks(CHECK_NAMES.filter((name) => !HEAT_CHECKS.includes(name))),
+  checks(checkNames.filter((name) => !HEAT_CHECKS.includes(name))),
 ];
 
 /** What a report has where a run of it lies in a bundle or was measured. @internal */

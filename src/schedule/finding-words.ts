@@ -1,5 +1,5 @@
 /** Findings for reading: located, and what was taken for granted gathered up. @module */
-import { count } from './amount.ts';
+import { count } from '../words/amount.ts';
 import type { Finding, FindingSeverity } from './finding.ts';
 import type { Report } from './report.ts';
 

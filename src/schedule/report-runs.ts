@@ -1,8 +1,8 @@
 /** The runs of a report: one line for each, and the figures of some. @module */
 import type { Block, Page, PageColumn } from '../pages/page.ts';
 import { widthOf } from '../pages/plain-text.ts';
-import { fixed, percent } from './amount.ts';
-import { CHECK_WORDS, checkFigures } from './check-words.ts';
+import { fixed, percent } from '../words/amount.ts';
+import { checkFigures, checkTitle } from '../words/check-words.ts';
 import type { ReportedCheck, RunReport } from './report.ts';
 import { paragraph, type ReportView, table } from './report-view.ts';
 import {
@@ -91,7 +91,7 @@ export function figures(run: RunReport, { report, full, width }: ReportView): Bl
         ],
         rows: checksOf(run).map((check) => {
           const { value, limit, margin } = checkFigures(check, 11);
-          return [CHECK_WORDS[check.name].title, value, limit, margin, word(check.verdict)];
+          return [checkTitle(check.name), value, limit, margin, word(check.verdict)];
         }),
       },
     ],
@@ -124,7 +124,7 @@ const RUN_COLUMNS: readonly (readonly [string, (run: RunReport) => string | unde
   ['Cabling', (run) => verdictWords(run).cabling],
   [
     'Closest limit',
-    ({ governing }) => (governing === undefined ? undefined : `${CHECK_WORDS[governing.name].title}, ${checkFigures(governing).share}`),
+    ({ governing }) => (governing === undefined ? undefined : `${checkTitle(governing.name)}, ${checkFigures(governing).share}`),
   ],
 ];
 
@@ -139,7 +139,7 @@ function flow(
 }
 
 function closestLimit({ name, marginFraction }: ReportedCheck): string {
-  return `${CHECK_WORDS[name].title}, ${percent(marginFraction)}`;
+  return `${checkTitle(name)}, ${percent(marginFraction)}`;
 }
 
 /** As many of the decimals as the columns hold. */

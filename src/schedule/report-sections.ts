@@ -1,8 +1,8 @@
 /** The sections of a report, each as lines for a terminal and as tables. @module */
 import type { Block, Page } from '../pages/page.ts';
-import { amount, count, fixed } from './amount.ts';
+import { amount, count, fixed } from '../words/amount.ts';
+import { checkFigures, checkTitle } from '../words/check-words.ts';
 import { bundleFindings, bundleInWords, heatInWords, heatOf, measuredInWords, measuredOf } from './bundle-words.ts';
-import { CHECK_WORDS, checkFigures } from './check-words.ts';
 import { assumptions, faults, messageOf, placeOf, rowsInWords } from './finding-words.ts';
 import type { RunReport, SwitchReport } from './report.ts';
 import { figures, runLines, runTable } from './report-runs.ts';
@@ -170,7 +170,7 @@ function shown({ report, full }: ReportView): RunReport[] {
 function checkCells(run: RunReport): string[][] {
   return checksOf(run).map((check) => {
     const { value, limit, margin, share } = checkFigures(check);
-    return [run.run, CHECK_WORDS[check.name].title, value, limit, margin, share, word(check.verdict)];
+    return [run.run, checkTitle(check.name), value, limit, margin, share, word(check.verdict)];
   });
 }
 

@@ -1,7 +1,7 @@
 /** Which run sits on which port of which switch, and which runs have no place. @module */
 import { RUN_COLUMNS } from './columns/run-columns.ts';
 import type { Finding } from './finding.ts';
-import { type PortTrouble, portTrouble } from './port-trouble.ts';
+import { type PortTrouble, portTrouble } from './read/port-trouble.ts';
 import type { Schedule, ScheduledPoweredRun, ScheduledSwitch } from './schedule.ts';
 
 /** The powered runs of a schedule on the switches that feed them. @internal */

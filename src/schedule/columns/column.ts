@@ -1,19 +1,7 @@
 /** What a column is: one record, from which reader, findings, template and documents are made. @module */
-import type { Cable } from '../../cable/cable.ts';
-import type { CableName } from '../../cable/cables.ts';
 import type { QuantityName } from '../../quantity/parse-quantity.ts';
-import type { Cell } from '../read/cell.ts';
+import type { Cell, CellStyle } from '../cells/cell.ts';
 import type { UnreadCell } from '../schedule.ts';
-
-/** How one column of one file is written. */
-export interface CellStyle {
-  /** Whether `1,5` is one and a half. */
-  readonly decimalComma: boolean;
-  /** The unit of a bare number, where the header names one. */
-  readonly unit?: string | undefined;
-  /** A cable by its name: one object for all the runs of a file. */
-  readonly cableOf: (name: CableName) => Cable;
-}
 
 /** One column of a file. */
 export interface Column<T> {

@@ -1,6 +1,6 @@
 /** The columns of the switches. @module */
 import type { PseType } from '../../ethernet/class-table.ts';
-import { pieces, quantity, readPortType, whole } from '../read/read-values.ts';
+import { pieces, quantity, readPortType, whole } from '../cells/read-values.ts';
 import type { Column } from './column.ts';
 
 /** What each column of the switches holds. */

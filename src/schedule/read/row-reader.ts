@@ -1,10 +1,12 @@
 /** Reads the cells of a row, and notes what is bad, doubtful, missing, or filled in by a default. @module */
+
+import type { FindingCode } from '../../words/finding-words.ts';
+import { type Cell, cellReader, EMPTY_CELL, nameReader } from '../cells/cell.ts';
+import { cablesByName } from '../cells/read-cable.ts';
 import type { Column, Columns, ValueOf } from '../columns/column.ts';
 import { type ColumnUse, keysOf } from '../columns/column-use.ts';
-import type { FindingCode, FindingSeverity } from '../finding.ts';
-import { type Cell, cellReader, EMPTY_CELL, nameReader } from './cell.ts';
+import type { FindingSeverity } from '../finding.ts';
 import { type FindingList, shown } from './findings.ts';
-import { cablesByName } from './read-cable.ts';
 import type { Table, TableRow } from './table.ts';
 
 /** The cells of one row after the other. */

@@ -1,9 +1,9 @@
 /** From the rows of a table to the runs of a schedule, a bad cell costing only what depends on it. @module */
 import { keysOf } from '../columns/column-use.ts';
 import { RUN_COLUMNS, type RunColumns } from '../columns/run-columns.ts';
-import { portTaken, portTrouble } from '../port-trouble.ts';
 import type { ScheduledPoweredRun, ScheduledRun, UnreadCell } from '../schedule.ts';
 import type { FindingList } from './findings.ts';
+import { portTaken, portTrouble } from './port-trouble.ts';
 import { poweredRow } from './powered-row.ts';
 import { type RowReader, rowReader } from './row-reader.ts';
 import type { SwitchList } from './switch-list.ts';

@@ -1,7 +1,7 @@
 /** What keeps a run from its port, in words. @module */
-import type { FindingCode } from './finding.ts';
-import { listed } from './read/findings.ts';
-import type { ScheduledPoweredRun, ScheduledSwitch } from './schedule.ts';
+import type { FindingCode } from '../../words/finding-words.ts';
+import type { ScheduledPoweredRun, ScheduledSwitch } from '../schedule.ts';
+import { listed } from './findings.ts';
 
 /** Why a run has no place on a switch. */
 export interface PortTrouble {

@@ -1,8 +1,7 @@
 /** Reading numbers and quantities. @module */
 import { isInputError } from '../../quantity/input-error.ts';
 import { type ParsedQuantity, parseQuantity, type QuantityName } from '../../quantity/parse-quantity.ts';
-import type { CellStyle } from '../columns/column.ts';
-import { type Cell, holds, refused } from './cell.ts';
+import { type Cell, type CellStyle, holds, refused } from './cell.ts';
 
 /** How a quantity is written. */
 export type QuantityStyle = Pick<CellStyle, 'decimalComma' | 'unit'>;

@@ -3,8 +3,7 @@ import type { Load } from '../../circuit/operating-point.ts';
 import type { PseType } from '../../ethernet/class-table.ts';
 import type { SupplyVoltage } from '../../plan/two-wire-run.ts';
 import type { QuantityName } from '../../quantity/parse-quantity.ts';
-import type { CellStyle } from '../columns/column.ts';
-import { type Cell, holds, refused } from './cell.ts';
+import { type Cell, type CellStyle, holds, refused } from './cell.ts';
 import { readAnyQuantity, readPieces, readQuantity, readWholeNumber } from './read-quantity.ts';
 
 /** Where a value may lie. */

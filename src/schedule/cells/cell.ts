@@ -1,5 +1,7 @@
 /** What one cell says: a value, nothing, or why it cannot be read. @module */
-import type { FindingCode } from '../finding.ts';
+import type { Cable } from '../../cable/cable.ts';
+import type { CableName } from '../../cable/cables.ts';
+import type { FindingCode } from '../../words/finding-words.ts';
 
 /** One cell, read. A good one has a value, a bad one a code, an empty one neither. */
 export type Cell<T> =
@@ -7,6 +9,16 @@ export type Cell<T> =
   /** `hint`: more about what is wrong, in words; may be empty. */
   | { readonly value: undefined; readonly code: FindingCode; readonly hint: string; readonly empty: false }
   | { readonly value: undefined; readonly code: undefined; readonly hint: ''; readonly empty: true };
+
+/** How one column of one file is written. */
+export interface CellStyle {
+  /** Whether `1,5` is one and a half. */
+  readonly decimalComma: boolean;
+  /** The unit of a bare number, where the header names one. */
+  readonly unit?: string | undefined;
+  /** A cable by its name: one object for all the runs of a file. */
+  readonly cableOf: (name: CableName) => Cable;
+}
 
 /** A cell that was read. @internal */
 export function holds<T>(value: T): Cell<T> {

@@ -7,8 +7,7 @@ import type { Conductor } from '../../conductor/conductor.ts';
 import { conductorFromResistance } from '../../conductor/conductor-from-resistance.ts';
 import { metric } from '../../conductor/metric.ts';
 import { isInputError } from '../../quantity/input-error.ts';
-import type { CellStyle } from '../columns/column.ts';
-import { type Cell, holds, refused } from './cell.ts';
+import { type Cell, type CellStyle, holds, refused } from './cell.ts';
 import { readPieces, readQuantity } from './read-quantity.ts';
 
 /** What a `Cable` cell may name: a four-pair cable, or one conductor of a two-wire run. */

@@ -44,16 +44,14 @@ const LONGEST = 1000;
  */
 export function cellReader<T>(index: number, read: (text: string) => Cell<T>): (cells: readonly string[]) => Cell<T> {
   const seen = new Map<string, Cell<T>>();
-  return (cells) => {
-    const text = cells[index];
-    if (text === undefined || text === '') return EMPTY_CELL;
+  return sameOnce(index, (text) => {
     const known = seen.get(text);
     if (known !== undefined) return known;
     const trimmed = text.trim();
     const cell = trimmed === '' ? EMPTY_CELL : trimmed.length > LONGEST ? refused('unreadable-value') : read(trimmed);
     if (seen.size < MOST_KEPT) seen.set(text, cell);
     return cell;
-  };
+  });
 }
 
 /**
@@ -61,10 +59,24 @@ export function cellReader<T>(index: number, read: (text: string) => Cell<T>): (
  * @internal
  */
 export function nameReader(index: number): (cells: readonly string[]) => Cell<string> {
+  return sameOnce(index, (text) => {
+    const name = tidyName(text);
+    return name === '' ? EMPTY_CELL : holds(name);
+  });
+}
+
+/** A cell is asked for several times while its row is read, and many rows hold the same. */
+function sameOnce<T>(index: number, read: (text: string) => Cell<T>): (cells: readonly string[]) => Cell<T> {
+  let last: string | undefined;
+  let cell: Cell<T> = EMPTY_CELL;
   return (cells) => {
     const text = cells[index];
-    const name = text === undefined || text === '' ? '' : tidyName(text);
-    return name === '' ? EMPTY_CELL : holds(name);
+    if (text === undefined || text === '') return EMPTY_CELL;
+    if (text !== last) {
+      last = text;
+      cell = read(text);
+    }
+    return cell;
   };
 }
 

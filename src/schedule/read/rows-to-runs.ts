@@ -37,10 +37,9 @@ export function rowsToRuns(table: Table<RunColumns>, switches: SwitchList | unde
   }
   for (const row of table.rows) {
     reader.begin(row, 'a run without a name');
-    const name = reader.cell('run').value ?? `line ${row.line}`;
-    if (!reader.isEmpty('run')) reader.begin(row, `run ${name}`);
-    checkName(name, row.line);
+    const name = reader.cell('run').value ?? unnamed(row.line);
     reader.begin(row, `run ${name}`);
+    if (!reader.isEmpty('run')) checkName(name, row.line);
     const isPowered = !reader.isEmpty('switch') || !reader.isEmpty('port') || !reader.isEmpty('poeClass');
     const isTwoWire = !reader.isEmpty('supply') || !reader.isEmpty('load');
     if (isPowered === isTwoWire) {
@@ -55,11 +54,12 @@ export function rowsToRuns(table: Table<RunColumns>, switches: SwitchList | unde
   }
   return runs;
 
+  function unnamed(line: number): string {
+    if (columns.run !== undefined) reader.say('run', 'missing-value', 'error', `it is called line ${line}`);
+    return `line ${line}`;
+  }
+
   function checkName(name: string, line: number): void {
-    if (reader.isEmpty('run')) {
-      if (columns.run !== undefined) reader.say('run', 'missing-value', 'error', `it is called ${name}`);
-      return;
-    }
     const before = names.get(name);
     if (before === undefined) names.set(name, line);
     else {

@@ -7,6 +7,7 @@ export { type CheckRunOptions, checkRun } from './check-run.ts';
 export { type CheckScheduleOptions, checkSchedule } from './check-schedule.ts';
 export { type TemplateCsvInput, templateCsv } from './columns/template-csv.ts';
 export type { Finding, FindingSeverity } from './finding.ts';
+export { messageOf } from './finding-words.ts';
 export { type ParsedSchedule, type ParseScheduleInput, parseSchedule } from './parse-schedule.ts';
 export type {
   FarEnd,

@@ -49,8 +49,8 @@ export function checkTitle(name: CheckName): string {
  * @returns The line, rounded for reading.
  * @throws {@link InputError} If it is no check.
  * @example
- * const { checks } = powerAtPd({ poeClass: 3, resistance: 40 });
- * checks.map(describeCheck).find((line) => line.startsWith('Voltage')); // => 'Voltage the class needs, FAIL: 31.48 V reach the device; its class needs at least 37 V'
+ * const { checks } = powerAtPd({ poeClass: 3, resistance: 25 });
+ * checks.map(describeCheck).at(-1); // => 'Voltage the class needs, FAIL: 34.66 V reach the device; its class needs at least 37 V'
  */
 export function describeCheck(check: WordedCheck): string {
   requireObject(check, 'check', 'a check of a result');

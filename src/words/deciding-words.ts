@@ -8,7 +8,12 @@ export interface DecidingWords {
   readonly ask: string;
 }
 
-/** The inputs that may decide, by their paths. */
+/**
+ * The inputs that may decide, by their paths.
+ *
+ * @example
+ * DECIDING_WORDS['minimumVoltage']?.ask; // => 'State the lowest voltage at which the device works.'
+ */
 export const DECIDING_WORDS: Readonly<Record<string, DecidingWords>> = {
   'maximumResistance.loop': { ask: 'Ask the maker whether the resistance limit means a shorted pair or one pairset.' },
   supplyVoltage: {

@@ -1,7 +1,12 @@
 /** The kinds of wrong input, and what to do about each. @module */
 import type { InputErrorCode } from '../quantity/input-error.ts';
 
-/** Cause and cure of every code of an InputError. */
+/**
+ * Cause and cure of every code of an InputError.
+ *
+ * @example
+ * ERROR_WORDS.missing.cause; // => 'something that is needed and was not given'
+ */
 export const ERROR_WORDS: Readonly<Record<InputErrorCode, { readonly cause: string; readonly cure: string }>> = {
   type: { cause: 'a value of another type than the one that belongs there', cure: 'hand over what `expected` says: a number is no text' },
   range: { cause: 'a number outside the range in which the formula has a meaning', cure: 'check its unit: lengths in m, voltages in V' },

@@ -1,6 +1,11 @@
 /** The kinds of finding about a schedule, and what each means. @module */
 
-/** What each code means; its keys are the codes there are. */
+/**
+ * What each code means; its keys are the codes there are.
+ *
+ * @example
+ * FINDING_WORDS['default-applied']; // => 'a default that was applied'
+ */
 export const FINDING_WORDS = {
   'unusable-file': 'a file holds no rows, or is not text',
   'other-encoding': 'text in an encoding other than UTF-8; read, but signs may be wrong',

@@ -2,7 +2,12 @@
 import type { ExplanationName } from '../cable/field/explanations.ts';
 import type { BundleFinding } from '../plan/heat/check-bundle.ts';
 
-/** What no check says of a bundle. */
+/**
+ * What no check says of a bundle.
+ *
+ * @example
+ * BUNDLE_WORDS['no-ampacity']; // => 'the code has no figure for this bundle'
+ */
 export const BUNDLE_WORDS: Readonly<Record<BundleFinding, string>> = {
   'wound-drum': 'the cable lies wound on its drum: unwind it before it is powered',
   'no-steady-state': 'the bundle never settles: every kelvin adds more heat than it sheds',
@@ -12,7 +17,12 @@ export const BUNDLE_WORDS: Readonly<Record<BundleFinding, string>> = {
   'too-warm-for-code': 'the code has no figure for air this warm',
 };
 
-/** What a reading may come from. */
+/**
+ * What a reading may come from.
+ *
+ * @example
+ * EXPLANATION_WORDS['one-bad-joint']; // => 'one bad connection'
+ */
 export const EXPLANATION_WORDS: Readonly<Record<ExplanationName, string>> = {
   'as-described': 'the run as described',
   longer: 'a longer cable',

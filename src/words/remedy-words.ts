@@ -3,7 +3,12 @@ import type { Remedy, RemedyName, RemedyStep } from '../plan/remedy.ts';
 import { requireArray, requireObject, requireOneOf } from '../quantity/guards.ts';
 import { amount, filled } from './amount.ts';
 
-/** What to do, and how many decimals its figure has: it is rounded down, for more is never safer. */
+/**
+ * What to do, and how many decimals its figure has: it is rounded down, for more is never safer.
+ *
+ * @example
+ * REMEDY_WORDS['paralleled-cores'].words; // => 'Join {count} cores in parallel for each way'
+ */
 export const REMEDY_WORDS: Readonly<Record<RemedyName, { readonly words: string; readonly decimals?: number }>> = {
   'higher-port-type': { words: 'Move it to a Type {count} port, in place of Type {before}' },
   'four-pair': { words: 'Power it over {count} pairs, if both the port and the device support that' },

@@ -11,7 +11,12 @@ export interface UnitWords {
   readonly decimals: number;
 }
 
-/** Every unit that a value, a limit or a margin may have. */
+/**
+ * Every unit that a value, a limit or a margin may have.
+ *
+ * @example
+ * [UNIT_WORDS.V.decimals, UNIT_WORDS['1'].sign]; // => [2, '%']
+ */
 export const UNIT_WORDS: Readonly<Record<CheckUnit, UnitWords>> = {
   m: { sign: 'm', factor: 1, decimals: 1 },
   V: { sign: 'V', factor: 1, decimals: 2 },

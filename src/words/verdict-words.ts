@@ -1,7 +1,12 @@
 /** Verdicts as words that need no colour: a failure stands out by its capitals. @module */
 import type { Verdict } from '../limits/verdict.ts';
 
-/** How each verdict is written in a table. */
+/**
+ * How each verdict is written in a table.
+ *
+ * @example
+ * VERDICT_WORDS.fail.word; // => 'FAIL'
+ */
 export const VERDICT_WORDS: {
   readonly [V in Verdict | 'denied']: { readonly word: V extends 'fail' | 'denied' ? Uppercase<V> : V; readonly means: string };
 } = {

@@ -7,6 +7,7 @@ import type { Conductor } from '../../conductor/conductor.ts';
 import { conductorFromResistance } from '../../conductor/conductor-from-resistance.ts';
 import { metric } from '../../conductor/metric.ts';
 import { isInputError } from '../../quantity/input-error.ts';
+import { nearest } from '../../quantity/nearest.ts';
 import { type Cell, type CellStyle, holds, refused } from './cell.ts';
 import { readPieces, readQuantity } from './read-quantity.ts';
 
@@ -60,7 +61,7 @@ function readCable(text: string, style: CellStyle): Cell<NamedCable> {
   if (area !== null) return readArea(area[1] as string, area[2] ?? area[3]?.toLowerCase(), style);
   const pairs = PAIRS.exec(text);
   if (pairs !== null) return readPairs(pairs[1] as string, Number(pairs[2]), style);
-  if (!PER_LENGTH.test(text)) return refused('unknown-name');
+  if (!PER_LENGTH.test(text)) return unknownCable(text);
 
   const perMetre = readQuantity(text, 'resistancePerLength', style);
   if (perMetre.value === undefined) return perMetre;
@@ -69,6 +70,11 @@ function readCable(text: string, style: CellStyle): Cell<NamedCable> {
     return refused('value-out-of-range', 'one conductor has between 0.001 and 1000000 ohm/km');
   }
   return holds({ conductor: conductorFromResistance({ ohmsPerKilometre, name: text }) });
+}
+
+function unknownCable(text: string): Cell<never> {
+  const near = nearest(text.replaceAll(' ', ''), Object.keys(CABLES));
+  return refused('unknown-name', near === undefined ? '' : `did you mean ${near}?`);
 }
 
 /** Cords, joined with `+`; `none` says that there are none. @internal */

@@ -2,6 +2,7 @@
 import type { Load } from '../../circuit/operating-point.ts';
 import type { PseType } from '../../ethernet/class-table.ts';
 import type { SupplyVoltage } from '../../plan/two-wire-run.ts';
+import { nearest } from '../../quantity/nearest.ts';
 import type { QuantityName } from '../../quantity/parse-quantity.ts';
 import { type Cell, type CellStyle, holds, refused } from './cell.ts';
 import { readAnyQuantity, readPieces, readQuantity, readWholeNumber } from './read-quantity.ts';
@@ -48,8 +49,11 @@ export function pieces(name: QuantityName, range: ValueRange, most: number = Num
 /** A name from a list: its spellings in small letters without blanks, `_` and hyphens, and what each stands for. @internal */
 export function named<T extends string | number>(spellings: Readonly<Record<string, T>>): Reader<T> {
   return (text) => {
-    const name = text.toLowerCase().replace(/[\s_-]+/g, '');
-    return Object.hasOwn(spellings, name) ? holds(spellings[name] as T) : refused('unknown-name');
+    // A sign in front is no hyphen: `-1` is not type 1.
+    const name = text.toLowerCase().replace(/(?!^)[\s_-]+/g, '');
+    if (Object.hasOwn(spellings, name)) return holds(spellings[name] as T);
+    const near = nearest(name, Object.keys(spellings));
+    return refused('unknown-name', near === undefined ? '' : `did you mean ${near}?`);
   };
 }
 

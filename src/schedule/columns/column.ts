@@ -15,8 +15,6 @@ export interface Column<T> {
   readonly allowed: string;
   /** The quantity, where a unit in the header can matter. */
   readonly quantity?: readonly QuantityName[];
-  /** The unit of a bare number. */
-  readonly bare?: string;
   /** Reads a text that is not empty, its range or list of names included; a name is any text on one line. */
   readonly read: 'name' | ((text: string, style: CellStyle) => Cell<T>);
   /** Which rows need it. */
@@ -29,8 +27,6 @@ export interface Column<T> {
   readonly bearsOn?: UnreadCell['bearsOn'];
   /** Whether it has no meaning for a two-wire run. */
   readonly poweredOnly?: true;
-  /** A cell for the blank template. */
-  readonly sample: string;
 }
 
 /** The columns of one file. */

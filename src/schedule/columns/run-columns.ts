@@ -46,7 +46,6 @@ export const RUN_COLUMNS: RunColumns = {
     read: 'name',
     needed: 'always',
     instead: 'runs are named by their lines',
-    sample: 'HP-01',
   },
   switch: {
     title: 'Switch',
@@ -56,7 +55,6 @@ export const RUN_COLUMNS: RunColumns = {
     read: 'name',
     needed: 'powered',
     instead: NOT_JUDGED,
-    sample: 'Stage rack',
   },
   port: {
     title: 'Port',
@@ -66,7 +64,6 @@ export const RUN_COLUMNS: RunColumns = {
     read: whole({ from: 1, to: 1_000_000 }, 'port'),
     needed: 'powered',
     instead: NOT_JUDGED,
-    sample: '1',
   },
   device: {
     title: 'Device',
@@ -75,7 +72,6 @@ export const RUN_COLUMNS: RunColumns = {
     allowed: 'what is at the far end',
     read: 'name',
     instead: 'the device has no name',
-    sample: 'Help point',
   },
   poeClass: {
     title: 'PoE class',
@@ -85,7 +81,6 @@ export const RUN_COLUMNS: RunColumns = {
     read: whole<PoeClassNumber>({ from: 0, to: 8 }, 'class'),
     needed: 'powered',
     instead: NOT_JUDGED,
-    sample: '3',
   },
   pdPower: {
     title: 'PD power',
@@ -93,13 +88,11 @@ export const RUN_COLUMNS: RunColumns = {
     about: 'what the device draws at its own input; not the power at the switch port',
     allowed: 'a power above 0, such as 12.95 W or 4200 mW',
     quantity: ['power'],
-    bare: 'W',
     read: quantity('power', { above: 0 }),
     instead: 'all that its class allows is used',
     noted: true,
     bearsOn: ['power'],
     poweredOnly: true,
-    sample: '',
   },
   minimumVoltage: {
     title: 'Minimum voltage',
@@ -107,11 +100,9 @@ export const RUN_COLUMNS: RunColumns = {
     about: "from the device's data sheet; without it, a powered device is held to the minimum of its class alone",
     allowed: 'a voltage above 0, such as 37 V',
     quantity: ['voltage'],
-    bare: 'V',
     read: quantity('voltage', { above: 0 }),
     instead: 'it is not checked',
     bearsOn: ['power'],
-    sample: '',
   },
   maximumResistance: {
     title: 'Maximum resistance',
@@ -119,11 +110,9 @@ export const RUN_COLUMNS: RunColumns = {
     about: "line resistance from the device's data sheet",
     allowed: 'a resistance above 0, such as 13 ohm',
     quantity: ['resistance'],
-    bare: 'Ω',
     read: quantity('resistance', { above: 0 }),
     instead: 'it is not checked',
     bearsOn: ['power'],
-    sample: '',
   },
   resistanceLoop: {
     title: 'Resistance loop',
@@ -139,7 +128,6 @@ export const RUN_COLUMNS: RunColumns = {
       unstated: 'unstated',
     }),
     instead: 'unstated is used',
-    sample: '',
   },
   cable: {
     title: 'Cable',
@@ -149,7 +137,6 @@ export const RUN_COLUMNS: RunColumns = {
     read: readCables,
     needed: 'always',
     instead: NOT_JUDGED,
-    sample: 'cat6',
   },
   length: {
     title: 'Length',
@@ -157,11 +144,9 @@ export const RUN_COLUMNS: RunColumns = {
     about: 'installed cable, one way, without cords',
     allowed: 'a length from 0 to 100 km, such as 65 m or 212 ft',
     quantity: ['length'],
-    bare: 'm',
     read: pieces('length', { from: 0, to: 100_000 }),
     needed: 'always',
     instead: NOT_JUDGED,
-    sample: '65 m',
   },
   cords: {
     title: 'Cords',
@@ -169,13 +154,11 @@ export const RUN_COLUMNS: RunColumns = {
     about: 'the cords at both ends together',
     allowed: 'each a length and a kind, such as 2 m cord-24 + 5 m 28 AWG; kinds are 24, 26 and 28 AWG',
     quantity: ['length'],
-    bare: 'm',
     read: readCords,
     instead: 'the run is judged without cords',
     noted: true,
     bearsOn: ['power', 'cabling'],
     poweredOnly: true,
-    sample: '3 m cord-24',
   },
   connections: {
     title: 'Connections',
@@ -186,7 +169,6 @@ export const RUN_COLUMNS: RunColumns = {
     instead: '0 is used',
     noted: true,
     bearsOn: ['power', 'cabling'],
-    sample: '2',
   },
   ambient: {
     title: 'Ambient',
@@ -194,12 +176,10 @@ export const RUN_COLUMNS: RunColumns = {
     about: 'temperature of the installed cable; of the air, where a bundle is given',
     allowed: 'a temperature from -100 to 400 °C, such as 35 °C or 95 degF',
     quantity: ['temperature'],
-    bare: '°C',
     read: pieces('temperature', { from: -100, to: 400 }),
     instead: '20 °C is used',
     noted: true,
     bearsOn: ['power', 'cabling'],
-    sample: '21 °C',
   },
   bundle: {
     title: 'Bundle',
@@ -210,7 +190,6 @@ export const RUN_COLUMNS: RunColumns = {
     instead: 'the heat of its bundle is not judged',
     bearsOn: ['power', 'cabling'],
     poweredOnly: true,
-    sample: '',
   },
   installation: {
     title: 'Installation',
@@ -228,7 +207,6 @@ export const RUN_COLUMNS: RunColumns = {
     noted: true,
     bearsOn: ['power', 'cabling', 'heat'],
     poweredOnly: true,
-    sample: '',
   },
   measuredLoop: {
     title: 'Measured loop',
@@ -237,12 +215,10 @@ export const RUN_COLUMNS: RunColumns = {
     allowed:
       'what a meter read on shorted pairs of the installed cable, such as 14.1 ohm, or up to four in the order of the pins: 14.1 ohm + 14.2 ohm',
     quantity: ['resistance'],
-    bare: 'Ω',
     read: pieces('resistance', { above: 0, to: 100_000 }, 4),
     instead: 'the run is judged by its cable',
     bearsOn: ['power', 'cabling'],
     poweredOnly: true,
-    sample: '',
   },
   priority: {
     title: 'Priority',
@@ -253,7 +229,6 @@ export const RUN_COLUMNS: RunColumns = {
     instead: 'low is used',
     noted: true,
     poweredOnly: true,
-    sample: 'low',
   },
   supply: {
     title: 'Supply',
@@ -261,11 +236,9 @@ export const RUN_COLUMNS: RunColumns = {
     about: 'two-wire: lowest and highest voltage of its supply',
     allowed: 'a voltage above 0, such as 24 V, or a range from low to high, such as 21 V to 27.6 V',
     quantity: ['voltage'],
-    bare: 'V',
     read: readSupply,
     needed: 'two-wire',
     instead: NOT_JUDGED,
-    sample: '',
   },
   load: {
     title: 'Load',
@@ -276,6 +249,5 @@ export const RUN_COLUMNS: RunColumns = {
     read: readLoad,
     needed: 'two-wire',
     instead: NOT_JUDGED,
-    sample: '',
   },
 };

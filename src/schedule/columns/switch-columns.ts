@@ -26,7 +26,6 @@ export const SWITCH_COLUMNS: SwitchColumns = {
     read: 'name',
     needed: 'always',
     instead: NOT_USED,
-    sample: 'Stage rack',
   },
   type: {
     title: 'Type',
@@ -36,7 +35,6 @@ export const SWITCH_COLUMNS: SwitchColumns = {
     read: readPortType,
     needed: 'always',
     instead: NOT_USED,
-    sample: '802.3at',
   },
   ports: {
     title: 'Ports',
@@ -46,7 +44,6 @@ export const SWITCH_COLUMNS: SwitchColumns = {
     read: whole({ from: 1, to: 1_000_000 }),
     needed: 'always',
     instead: NOT_USED,
-    sample: '24',
   },
   budget: {
     title: 'Budget',
@@ -54,10 +51,8 @@ export const SWITCH_COLUMNS: SwitchColumns = {
     about: 'published power budget for the ports',
     allowed: 'a power from 0 to 1 MW, such as 370 W',
     quantity: ['power'],
-    bare: 'W',
     read: quantity('power', { from: 0, to: 1e6 }),
     instead: 'its budget is not judged by it',
-    sample: '370 W',
   },
   supplies: {
     title: 'Supplies',
@@ -65,10 +60,8 @@ export const SWITCH_COLUMNS: SwitchColumns = {
     about: 'ratings of the supplies that work; capacity is then an estimate, and labelled so',
     allowed: 'powers above 0, at most 1 MW each, such as 150 W + 150 W',
     quantity: ['power'],
-    bare: 'W',
     read: pieces('power', { above: 0, to: 1e6 }),
     instead: 'its budget is not judged by them',
-    sample: '',
   },
   systemLoad: {
     title: 'System load',
@@ -76,11 +69,9 @@ export const SWITCH_COLUMNS: SwitchColumns = {
     about: 'what the switch itself takes from its supplies',
     allowed: 'a power from 0 to 1 MW, such as 35 W',
     quantity: ['power'],
-    bare: 'W',
     read: quantity('power', { from: 0, to: 1e6 }),
     instead: 'nothing is subtracted from the supplies',
     noted: true,
-    sample: '',
   },
   minimumVoltage: {
     title: 'Minimum output voltage',
@@ -88,10 +79,8 @@ export const SWITCH_COLUMNS: SwitchColumns = {
     about: 'lowest voltage at its ports, from its data sheet',
     allowed: 'a voltage above 0 and up to 57 V, such as 50 V',
     quantity: ['voltage'],
-    bare: 'V',
     read: quantity('voltage', { above: 0, to: 57 }),
     instead: 'the lowest of its type is used',
     noted: true,
-    sample: '',
   },
 };

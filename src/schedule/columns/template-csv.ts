@@ -14,17 +14,17 @@ export interface TemplateCsvInput {
 }
 
 /**
- * A file with every column and one row as an example, to be filled in with a spreadsheet.
+ * A file with the title of every column and no row, to be filled in with a spreadsheet.
  *
  * @param input - Which file.
  * @returns The text of a CSV file (RFC 4180), with `\r\n` line ends.
  * @throws {@link InputError} If there is no such file.
  * @example
- * templateCsv({ file: 'switches' }).split('\r\n')[0]; // => 'Switch,Type,Ports,Budget,Supplies,System load,Minimum output voltage'
+ * templateCsv({ file: 'switches' }); // => 'Switch,Type,Ports,Budget,Supplies,System load,Minimum output voltage\r\n'
  */
 export function templateCsv(input: TemplateCsvInput): string {
   requireObject(input, 'input', 'an object with file');
   requireOneOf(input.file, Object.keys(FILES), 'file');
   const columns: readonly Column<unknown>[] = Object.values(FILES[input.file]);
-  return csvRow(columns.map(({ title }) => title)) + csvRow(columns.map(({ sample }) => sample));
+  return csvRow(columns.map(({ title }) => title));
 }

@@ -1,4 +1,5 @@
 /** A file or a list of records as a table of texts: which columns it has, and its rows one by one. @module */
+import { nearest } from '../../quantity/nearest.ts';
 import type { Columns } from '../columns/column.ts';
 import { type ColumnUse, columnOf, columnUse, keysOf } from '../columns/column-use.ts';
 import { type CsvRecord, csvRecords, filledWidth, quotedRecord } from './csv.ts';
@@ -183,7 +184,9 @@ function useColumns<C extends Columns<C>>(
   }
   // A text that is no table at all would name hundreds: the missing columns say it better.
   if (Object.keys(used).length > 0) {
+    const spellings = keysOf(columns).flatMap((key) => (used[key] === undefined ? [columns[key].title, ...columns[key].also] : []));
     for (const header of unknown) {
+      const near = nearest(header, spellings);
       findings.add({
         code: 'unknown-column',
         severity: 'warning',
@@ -191,7 +194,7 @@ function useColumns<C extends Columns<C>>(
         column: header,
         received: header,
         allowed: listed(titles),
-        message: `column "${header}" is not known; its cells are not used`,
+        message: `column "${header}" is not known${near === undefined ? '' : `; did you mean ${near}?`}; its cells are not used`,
       });
     }
   }

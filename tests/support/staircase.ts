@@ -81,7 +81,9 @@ function insideBreach(room: string, target: string, item: Import, files: Readonl
   if (to === room) return undefined;
   // The bibliography stands at the bottom, yet throws the one error: it may look up into quantity, and nowhere else.
   if (room === 'sources') return to === 'quantity' ? undefined : `imports ${target}, which is higher`;
-  if (room === 'quantity') return `imports ${target}: quantity imports nothing`;
+  // Fields carry the keys of sources.
+  if (room === 'quantity')
+    return to === 'sources' && item.typeOnly ? undefined : `imports ${target}: quantity imports nothing but source keys`;
   if (ROOMS.indexOf(to) > ROOMS.indexOf(room)) return `imports ${target}, which is higher`;
   if (to === 'sources' && !item.typeOnly && ROOMS.indexOf(room) < ROOMS.indexOf('schedule')) {
     return `imports ${target} at run time: the core knows sources by their keys alone`;

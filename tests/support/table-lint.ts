@@ -1,4 +1,4 @@
-/** What is wrong with the tables of a source file: they are plain literals, keys once, sources known. @module */
+/** What is wrong with the tables of a source file: they are plain literals and arrow functions, keys once, sources known. @module */
 import ts from 'typescript';
 
 /** A table that stands at the top of a module. */
@@ -85,6 +85,7 @@ function bare(node: ts.Expression): ts.Expression {
 function isLiteral(node: ts.Expression): boolean {
   if (ts.isPrefixUnaryExpression(node)) return node.operator === ts.SyntaxKind.MinusToken && ts.isNumericLiteral(node.operand);
   return (
+    ts.isArrowFunction(node) ||
     ts.isStringLiteral(node) ||
     ts.isNumericLiteral(node) ||
     ts.isNoSubstitutionTemplateLiteral(node) ||

@@ -16,6 +16,7 @@ describe('the staircase', () => {
         'sources/sources.ts': '',
         'sources/source.ts': "import { InputError } from '../quantity/units.ts'; import { SOURCES } from './sources.ts';",
         'quantity/units.ts': '',
+        'quantity/fields.ts': "import type { K } from '../sources/sources.ts';",
         'conductor/awg.ts': "import type { K } from '../sources/sources.ts'; import { m } from '../quantity/units.ts';",
         'schedule/index.ts': "import { z } from 'zod'; import { awg } from '../conductor/awg.ts';",
         'index.ts': "export * from './conductor/awg.ts'; export * from './sources/source.ts';",

@@ -1,5 +1,5 @@
 /** A figure that is known between two bounds. @module */
-import { InputError } from '../../quantity/input-error.ts';
+import { InputError } from './input-error.ts';
 
 /** Two bounds and everything between. */
 export interface Interval {

@@ -2,7 +2,7 @@
 import type { Cable } from '../cable/cable.ts';
 import type { Check, CheckName, CheckUnit } from '../circuit/check.ts';
 import type { Conductor } from '../conductor/conductor.ts';
-import { toMaximum } from '../conductor/to-maximum.ts';
+import { atMaximum } from '../conductor/to-maximum.ts';
 import { requireArray, requireObject } from '../quantity/guards.ts';
 import { InputError } from '../quantity/input-error.ts';
 import type { Celsius, Metres, OhmsPerMetre } from '../quantity/units.ts';
@@ -93,7 +93,7 @@ export function smallestConductor(input: SmallestTwoWireInput | SmallestCableInp
   const { candidates, ...run } = input;
   return choose(
     candidates,
-    (one) => toMaximum(one).resistancePerMetre,
+    (one) => atMaximum(one).resistancePerMetre,
     (one) => twoWireChecks({ ...run, conductor: one }),
     (one) => ({ conductor: { ...one } }),
   );

@@ -1,4 +1,5 @@
 /** A cable or its name, and the pieces of a run, as public inputs hold them. @module */
+import { CONDUCTOR_TEMPERATURE } from '../conductor/resistance-per-metre.ts';
 import type { DefaultField, Fields } from '../quantity/fields.ts';
 import { refuse } from '../quantity/guards.ts';
 import { requireName } from '../quantity/nearest.ts';
@@ -35,9 +36,6 @@ export const RUN_PIECE_FIELDS: Fields<RunPiece, 'temperature', { readonly cable:
   length: { nonNegative: 'm' },
   temperature: () => CONDUCTOR_TEMPERATURE,
 };
-
-/** @internal */
-export const CONDUCTOR_TEMPERATURE: DefaultField<Celsius> = { temperature: '°C', default: 20, source: 'library-default' };
 
 /** Mated plugs and jacks. @internal */
 export const CONNECTION_COUNT: DefaultField<number> = { whole: [0, 1000], default: 0, source: 'library-default' };

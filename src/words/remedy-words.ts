@@ -38,7 +38,7 @@ export const REMEDY_WORDS: Readonly<Record<RemedyName, { readonly words: string;
  * @returns What to do, and what is left to doubt then; figures rounded to the safe side.
  * @throws {@link InputError} If it is no remedy.
  * @example
- * describeRemedy({ remedy: 'shorter-run', from: 94, to: 90, unit: 'm', verdict: { power: 'pass', cabling: 'pass' } });
+ * describeRemedy({ remedy: 'shorter-run', from: 94, to: 90, unit: 'm', verdict: { power: 'pass', cabling: 'pass', worst: 'pass' } });
  * // => 'Shorten the installed cable from 94 m to at most 90 m'
  */
 export function describeRemedy(remedy: Remedy): string {

@@ -1,7 +1,7 @@
 /** What the readers of columns are made of: numbers within a range, pieces, names from a list. @module */
 import type { Load } from '../../circuit/operating-point.ts';
 import type { PseType } from '../../ethernet/class-table.ts';
-import type { SupplyVoltage } from '../../plan/two-wire-run.ts';
+import type { SupplyVoltage } from '../../plan/two-wire-input.ts';
 import { nearest } from '../../quantity/nearest.ts';
 import type { QuantityName } from '../../quantity/parse-quantity.ts';
 import { type Cell, type CellStyle, holds, refused } from './cell.ts';

@@ -5,7 +5,7 @@ import type { Load } from '../../circuit/operating-point.ts';
 import type { PoeClassNumber } from '../../ethernet/class-table.ts';
 import type { ResistanceLimit } from '../../plan/device-resistance.ts';
 import type { PortPriority } from '../../plan/switch/switch-budget.ts';
-import type { SupplyVoltage } from '../../plan/two-wire-run.ts';
+import type { SupplyVoltage } from '../../plan/two-wire-input.ts';
 import { type NamedCable, type ReadCord, readCables, readCords } from '../cells/read-cable.ts';
 import { named, pieces, quantity, readLoad, readSupply, whole } from '../cells/read-values.ts';
 import type { Column } from './column.ts';

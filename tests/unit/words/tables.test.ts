@@ -50,7 +50,7 @@ describe('words', () => {
 });
 
 describe('every remedy', () => {
-  const verdict = { power: 'pass', cabling: 'pass' } as const;
+  const verdict = { power: 'pass', cabling: 'pass', worst: 'pass' } as const;
 
   test.each(Object.keys(REMEDY_WORDS) as (keyof typeof REMEDY_WORDS)[])('%s is a sentence with nothing left to fill in', (remedy) => {
     const sentence = describeRemedy({ remedy, from: 8, to: 4, unit: 'm', use: 'Category 6A', verdict });

@@ -3,17 +3,18 @@ import type { RunResistance } from '../cable/run-resistance.ts';
 import { constantPower, type FeasiblePoint, type InfeasiblePoint } from '../circuit/operating-point.ts';
 import type { Check, CheckName, Draft } from '../limits/check.ts';
 import { COLLAPSE } from '../limits/collapse.ts';
-import { DEVICE_VOLTAGE } from '../limits/device-voltage.ts';
-import { held, MARGINAL_BELOW, requireMarginalBelow } from '../limits/held.ts';
+import { held, MARGINAL_BELOW, MARGINAL_BELOW_FIELD, requireMarginalBelow } from '../limits/held.ts';
 import type { Limit } from '../limits/limit.ts';
 import { PD_POWER } from '../limits/pd-power.ts';
-import { PD_VOLTAGE } from '../limits/pd-voltage.ts';
-import { PSE_POWER } from '../limits/pse-power.ts';
-import { NO_LINE, resistanceAtLoadVoltage, resistanceAtPowerCollapse, resistanceAtSupplyPower } from '../limits/resistance-at.ts';
+import { NO_LINE, resistanceAtPowerCollapse } from '../limits/resistance-at.ts';
 import { type Verdict, worstVerdict } from '../limits/verdict.ts';
-import { requireComputed, requireNonNegative, requireObject, requirePositive } from '../quantity/guards.ts';
+import type { Fields } from '../quantity/fields.ts';
+import { hasMoreKeys, requireComputed, requireNonNegative, requireObject, requirePositive } from '../quantity/guards.ts';
+import { refuseUnknown } from '../quantity/nearest.ts';
 import type { Amperes, Ohms, Volts, Watts } from '../quantity/units.ts';
 import { CLASS_TABLE, type ClassRow, type PoeClassNumber, type PseType } from './class-table.ts';
+import * as device from './device-fields.ts';
+import { electricalLimits } from './electrical-limits.ts';
 import { type PoeClass, poeClass } from './poe-class.ts';
 import { voltageWindowCheck } from './voltage-window.ts';
 
@@ -36,6 +37,18 @@ export interface PowerAtPdInput {
   /** A margin under this fraction of the limit is marginal; 0.05 if absent. */
   readonly marginalBelow?: number | undefined;
 }
+
+/** @internal */
+export const POWER_AT_PD_FIELDS: Fields<PowerAtPdInput, 'marginalBelow'> = {
+  poeClass: () => device.POE_CLASS,
+  resistance: { check: (resistance, path) => void loopThatPowerSees(resistance, 2, path) },
+  pseType: () => device.PSE_TYPE,
+  pseVoltage: () => device.PSE_VOLTAGE,
+  pdPower: () => device.PD_POWER,
+  pairs: () => device.POWERED_PAIRS,
+  minimumVoltage: () => device.MINIMUM_VOLTAGE,
+  marginalBelow: () => MARGINAL_BELOW_FIELD,
+};
 
 interface PowerAtPdCommon {
   /** Most power that the class's printed PSE power delivers over this run. [W] */
@@ -88,7 +101,11 @@ export type PowerAtPd =
  */
 export function powerAtPd(input: PowerAtPdInput): PowerAtPd {
   requireObject(input, 'input', 'an object with poeClass and resistance');
-  const { minimumVoltage, marginalBelow = MARGINAL_BELOW } = input;
+  const { minimumVoltage, marginalBelow = MARGINAL_BELOW, pseType, pairs } = input;
+  const known = +(pseType !== undefined) + +(input.pseVoltage !== undefined) + +(input.pdPower !== undefined) + +(pairs !== undefined);
+  if (hasMoreKeys(input, 2 + known + +(minimumVoltage !== undefined) + +(input.marginalBelow !== undefined))) {
+    refuseUnknown(input, Object.keys(POWER_AT_PD_FIELDS), '');
+  }
   const limits = appliedLimits(input);
   const { pseVoltage = limits.pseVoltageMin, pdPower: drawn = limits.pdPower } = input;
   requirePositive(pseVoltage, 'pseVoltage', 'V');
@@ -99,7 +116,8 @@ export function powerAtPd(input: PowerAtPdInput): PowerAtPd {
   const resistance = loopThatPowerSees(input.resistance, limits.pairs);
 
   const operating = constantPower(pseVoltage, resistance, pdPower);
-  const { pdPower: allowed, psePower, psePowerLimit, pdVoltageLimit } = limits;
+  const { pdPower: allowed, psePower } = limits;
+  const load = { power: pdPower };
   const checks: Check[] = [held(PD_POWER, pdPower, allowed, 0)];
   if (resistance > 0) {
     const most = operating.feasible ? (pseVoltage * pseVoltage) / (4 * resistance) : operating.maximumLoadPower;
@@ -127,14 +145,11 @@ export function powerAtPd(input: PowerAtPdInput): PowerAtPd {
   }
 
   const { current, loadVoltage, supplyPower } = operating;
-  const pse = judged(PSE_POWER, supplyPower, psePowerLimit, resistanceAtSupplyPower(pseVoltage, pdPower, psePowerLimit));
-  if (psePowerLimit !== psePower) pse.published = psePower;
-  checks.push(pse);
-  const voltage = judged(PD_VOLTAGE, loadVoltage, pdVoltageLimit, resistanceAtLoadVoltage(pseVoltage, pdPower, pdVoltageLimit));
-  if (pdVoltageLimit !== limits.pdVoltageMin) voltage.published = limits.pdVoltageMin;
-  checks.push(voltage);
-  if (minimumVoltage !== undefined) {
-    checks.push(judged(DEVICE_VOLTAGE, loadVoltage, minimumVoltage, resistanceAtLoadVoltage(pseVoltage, pdPower, minimumVoltage)));
+  for (const { limit, bound, printed } of electricalLimits(limits, minimumVoltage)) {
+    const value = limit.unit === 'W' ? supplyPower : loadVoltage;
+    const check = judged(limit, value, bound, limit.asResistance?.(pseVoltage, load, bound));
+    if (bound !== printed) check.published = printed;
+    checks.push(check);
   }
 
   const verdict = worstVerdict(checks);

@@ -5,7 +5,7 @@ import type { Check, CheckName } from '../../limits/check.ts';
 import type { Verdict } from '../../limits/verdict.ts';
 import { requireObject } from '../../quantity/guards.ts';
 import { InputError } from '../../quantity/input-error.ts';
-import { overtaken } from '../absent-checks.ts';
+import { isLostToCollapse } from '../absent-checks.ts';
 import { addPeaks, type FieldBounds, fieldBounds, leavesOf } from './fields.ts';
 import { type Corner, type FoundRange, filledIn, type Ranged, rangesIn } from './ranges.ts';
 import { checksOf, scoreOf, settledVerdict } from './score.ts';
@@ -138,9 +138,9 @@ function boundedChecks(results: readonly unknown[], ranges: readonly FoundRange[
     // Where a corner has no such check, the line carries nothing there, or the rule has nothing to say.
     const verdicts = lists.map((checks): Verdict => {
       const check = checks.find((one) => one.name === name);
-      return check?.verdict ?? (overtaken(name, checks) ? 'fail' : 'pass');
+      return check?.verdict ?? (isLostToCollapse(name, checks) ? 'fail' : 'pass');
     });
-    const gone = lists.some((checks) => overtaken(name, checks) && !checks.some((one) => one.name === name));
+    const gone = lists.some((checks) => isLostToCollapse(name, checks) && !checks.some((one) => one.name === name));
     return {
       name,
       best: best.check,

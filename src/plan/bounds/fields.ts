@@ -28,7 +28,7 @@ export interface FieldBounds {
  * window of a port voltage, whose margin is greatest in the middle; a channel whose cords vary, since more cord leaves
  * less installed cable.
  */
-const UNBOUNDED = /(?:^|\.)(?:portVoltage|checks|powerChecks|cablingChecks|governing|limits|candidates)(?:[.[]|$)|^channelLength$/;
+const UNBOUNDED = /(?:^|\.)(?:portVoltage|checks|governing|limits|classLimits|candidates|assumptions)(?:[.[]|$)|^channelLength$/;
 
 /** Bounds of the numbers that every corner has. @internal */
 export function fieldBounds(corners: readonly Leaves[]): Map<string, FieldBounds> {

@@ -11,8 +11,6 @@ interface AnyResult {
   readonly unbounded?: boolean;
   readonly check?: Check;
   readonly checks?: readonly Check[];
-  readonly powerChecks?: readonly Check[];
-  readonly cablingChecks?: readonly Check[];
   readonly maximumLoadPower?: number;
   readonly shortfall?: number;
   readonly loadVoltage?: number;
@@ -31,9 +29,8 @@ interface AnyResult {
 
 /** Every check of a result, or `undefined` if it is not one that judges. @internal */
 export function checksOf(result: unknown): readonly Check[] | undefined {
-  const { check, checks, powerChecks, cablingChecks = [] } = result as AnyResult;
-  if (check !== undefined) return [check];
-  return checks ?? (powerChecks === undefined ? undefined : [...powerChecks, ...cablingChecks]);
+  const { check, checks } = result as AnyResult;
+  return check === undefined ? checks : [check];
 }
 
 /**

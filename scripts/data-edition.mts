@@ -83,7 +83,7 @@ export function editionRecord(texts: Readonly<Record<string, string>> = sourceTe
 
 function digest(lines: readonly string[]): string {
   return createHash('sha256')
-    .update([...lines].sort().join('\n'))
+    .update([...new Set(lines)].sort().join('\n'))
     .digest('hex')
     .slice(0, 16);
 }

@@ -3,17 +3,15 @@ import type { RunResistance } from '../cable/run-resistance.ts';
 import { constantPower, type FeasiblePoint, type InfeasiblePoint } from '../circuit/operating-point.ts';
 import type { Check, CheckName, Draft } from '../limits/check.ts';
 import { COLLAPSE } from '../limits/collapse.ts';
-import { DEVICE_VOLTAGE } from '../limits/device-voltage.ts';
 import { held, MARGINAL_BELOW, requireMarginalBelow } from '../limits/held.ts';
 import type { Limit } from '../limits/limit.ts';
 import { PD_POWER } from '../limits/pd-power.ts';
-import { PD_VOLTAGE } from '../limits/pd-voltage.ts';
-import { PSE_POWER } from '../limits/pse-power.ts';
-import { NO_LINE, resistanceAtLoadVoltage, resistanceAtPowerCollapse, resistanceAtSupplyPower } from '../limits/resistance-at.ts';
+import { NO_LINE, resistanceAtPowerCollapse } from '../limits/resistance-at.ts';
 import { type Verdict, worstVerdict } from '../limits/verdict.ts';
 import { requireComputed, requireNonNegative, requireObject, requirePositive } from '../quantity/guards.ts';
 import type { Amperes, Ohms, Volts, Watts } from '../quantity/units.ts';
 import { CLASS_TABLE, type ClassRow, type PoeClassNumber, type PseType } from './class-table.ts';
+import { electricalLimits } from './electrical-limits.ts';
 import { type PoeClass, poeClass } from './poe-class.ts';
 import { voltageWindowCheck } from './voltage-window.ts';
 
@@ -99,7 +97,8 @@ export function powerAtPd(input: PowerAtPdInput): PowerAtPd {
   const resistance = loopThatPowerSees(input.resistance, limits.pairs);
 
   const operating = constantPower(pseVoltage, resistance, pdPower);
-  const { pdPower: allowed, psePower, psePowerLimit, pdVoltageLimit } = limits;
+  const { pdPower: allowed, psePower } = limits;
+  const load = { power: pdPower };
   const checks: Check[] = [held(PD_POWER, pdPower, allowed, 0)];
   if (resistance > 0) {
     const most = operating.feasible ? (pseVoltage * pseVoltage) / (4 * resistance) : operating.maximumLoadPower;
@@ -127,14 +126,11 @@ export function powerAtPd(input: PowerAtPdInput): PowerAtPd {
   }
 
   const { current, loadVoltage, supplyPower } = operating;
-  const pse = judged(PSE_POWER, supplyPower, psePowerLimit, resistanceAtSupplyPower(pseVoltage, pdPower, psePowerLimit));
-  if (psePowerLimit !== psePower) pse.published = psePower;
-  checks.push(pse);
-  const voltage = judged(PD_VOLTAGE, loadVoltage, pdVoltageLimit, resistanceAtLoadVoltage(pseVoltage, pdPower, pdVoltageLimit));
-  if (pdVoltageLimit !== limits.pdVoltageMin) voltage.published = limits.pdVoltageMin;
-  checks.push(voltage);
-  if (minimumVoltage !== undefined) {
-    checks.push(judged(DEVICE_VOLTAGE, loadVoltage, minimumVoltage, resistanceAtLoadVoltage(pseVoltage, pdPower, minimumVoltage)));
+  for (const { limit, bound, printed } of electricalLimits(limits, minimumVoltage)) {
+    const value = limit.unit === 'W' ? supplyPower : loadVoltage;
+    const check = judged(limit, value, bound, limit.asResistance?.(pseVoltage, load, bound));
+    if (bound !== printed) check.published = printed;
+    checks.push(check);
   }
 
   const verdict = worstVerdict(checks);

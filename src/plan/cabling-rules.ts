@@ -5,8 +5,8 @@ import type { SourceKey } from '../sources/sources.ts';
 /** Whose cabling rules a run is held against; `none` judges power alone. */
 export type CablingStandard = 'TIA-568' | 'ISO/IEC 11801' | 'none';
 
-/** One rule: a limit and where it comes from. */
-interface Rule {
+/** One rule: a limit and where it comes from. @internal */
+export interface Rule {
   readonly limit: number;
   readonly source: SourceKey;
 }

@@ -6,7 +6,7 @@ import { requireObject, requireOneOf } from '../quantity/guards.ts';
 import { isPowered, poweredChecks, twoWireChecks } from './one-unknown.ts';
 import type { PoweredRunInput } from './powered-run.ts';
 import { solveUnknown, type UnknownLimit, type Unsolvable } from './solve-unknown.ts';
-import type { TwoWireRunInput, UnequalTwoWireRunInput } from './two-wire-run.ts';
+import type { TwoWireRunInput, UnequalTwoWireRunInput } from './two-wire-input.ts';
 
 /** What the load of a two-wire run is counted in. */
 export type LoadKind = 'power' | 'current' | 'resistance';

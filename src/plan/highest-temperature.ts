@@ -5,7 +5,7 @@ import type { Celsius } from '../quantity/units.ts';
 import { isPowered, poweredChecks, twoWireChecks } from './one-unknown.ts';
 import type { PoweredRunInput } from './powered-run.ts';
 import { solveUnknown, type UnknownLimit, type Unsolvable } from './solve-unknown.ts';
-import type { TwoWireRunInput, UnequalTwoWireRunInput } from './two-wire-run.ts';
+import type { TwoWireRunInput, UnequalTwoWireRunInput } from './two-wire-input.ts';
 
 /** Rules for warm cable speak from 20 °C up to the 60 °C that cabling is for. [°C] */
 const WARM_RULES: readonly Celsius[] = [20, 60];

@@ -45,14 +45,13 @@ export {
 } from './switch/switch-budget.ts';
 export type { SwitchBudgetCommon } from './switch/switch-input.ts';
 export { type PortHeat, type PowerFigure, type SwitchMains, type SwitchMainsInput, switchMains } from './switch/switch-mains.ts';
+export type {
+  PermittedDrop,
+  SupplyVoltage,
+  TwoWireCircuit,
+  TwoWireRunInput,
+  UnequalTwoWireCircuit,
+  UnequalTwoWireRunInput,
+} from './two-wire-input.ts';
 export { type TwoWireRemedyOptions, twoWireRemedies } from './two-wire-remedies.ts';
-export {
-  checkTwoWireRun,
-  type PermittedDrop,
-  type SupplyVoltage,
-  type TwoWireCircuit,
-  type TwoWireRun,
-  type TwoWireRunInput,
-  type UnequalTwoWireCircuit,
-  type UnequalTwoWireRunInput,
-} from './two-wire-run.ts';
+export { checkTwoWireRun, type TwoWireRun } from './two-wire-run.ts';

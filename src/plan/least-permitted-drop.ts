@@ -3,7 +3,8 @@ import { MARGINAL_BELOW } from '../limits/held.ts';
 import { requireObject } from '../quantity/guards.ts';
 import type { Volts } from '../quantity/units.ts';
 import { edge } from './edge.ts';
-import { checkTwoWireRun, type TwoWireRunInput, type UnequalTwoWireRunInput } from './two-wire-run.ts';
+import type { TwoWireRunInput, UnequalTwoWireRunInput } from './two-wire-input.ts';
+import { checkTwoWireRun } from './two-wire-run.ts';
 
 /** A two-wire run whose permitted drop is asked for. */
 export type LeastPermittedDropInput = Omit<TwoWireRunInput, 'permittedDrop'> | Omit<UnequalTwoWireRunInput, 'permittedDrop'>;

@@ -4,7 +4,7 @@ import { type MaximumPoweredRunInput, maximumPoweredRun } from './maximum-powere
 import { maximumTwoWireRun } from './maximum-two-wire-run.ts';
 import { isPowered } from './one-unknown.ts';
 import type { MaximumRun } from './run-limit.ts';
-import type { TwoWireCircuit, UnequalTwoWireCircuit } from './two-wire-run.ts';
+import type { TwoWireCircuit, UnequalTwoWireCircuit } from './two-wire-input.ts';
 
 /** A run to a powered device, or a two-wire DC circuit, whose length is asked for. */
 export type MaximumRunInput = MaximumPoweredRunInput | TwoWireCircuit | UnequalTwoWireCircuit;

@@ -2,7 +2,8 @@
 import type { Check } from '../limits/check.ts';
 import { InputError } from '../quantity/input-error.ts';
 import { checkPoweredRun, type PoweredRunInput } from './powered-run.ts';
-import { checkTwoWireRun, type TwoWireRunInput, type UnequalTwoWireRunInput } from './two-wire-run.ts';
+import type { TwoWireRunInput, UnequalTwoWireRunInput } from './two-wire-input.ts';
+import { checkTwoWireRun } from './two-wire-run.ts';
 
 /** A run to a powered device is told from a two-wire one by its class; one that has both is neither. @internal */
 export function isPowered<P extends object, T extends object>(input: P | T): input is P {

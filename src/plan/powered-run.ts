@@ -1,14 +1,14 @@
 /** One run to a powered device, judged: does power arrive, and is it an Ethernet channel. @module */
 import { loopsOf, type RunResistance, requireSegments, runResistance, type Segment } from '../cable/run-resistance.ts';
 import type { PoeClassNumber } from '../ethernet/class-table.ts';
-import { assignedClass, poeClass } from '../ethernet/poe-class.ts';
+import { grantedClass, wantedPower } from '../ethernet/granted-class.ts';
 import { type PowerAtPd, type PowerAtPdInput, powerAtPd } from '../ethernet/power-at-pd.ts';
 import type { Check } from '../limits/check.ts';
 import { MARGINAL_BELOW, requireMarginalBelow } from '../limits/held.ts';
 import { type Verdict, worstVerdict } from '../limits/verdict.ts';
 import { requireObject, requireOneOf } from '../quantity/guards.ts';
 import type { Metres, Ohms } from '../quantity/units.ts';
-import { cablingChecks } from './cabling-checks.ts';
+import { cablingChecks } from './cabling-limits.ts';
 import type { CablingStandard } from './cabling-rules.ts';
 import { deviceResistanceCheck, type ResistanceLimit, requireResistanceLimit } from './device-resistance.ts';
 import { governingCheck } from './governing-check.ts';
@@ -84,14 +84,14 @@ export function checkPoweredRun(input: PoweredRunInput): PoweredRun {
   const linkAt20 = loopsOf(installed, connections, connectionResistance ?? 0.2, 'maximum', true);
   const installedLength = linkAt20.length;
 
-  const grantedClass = input.pseType === undefined ? input.poeClass : assignedClass(input.poeClass, input.pseType);
+  const granted = grantedClass(input.poeClass, { pseType: input.pseType }).grantedClass;
   const power = powerAtPd({
-    poeClass: grantedClass,
+    poeClass: granted,
     resistance,
     pseType: input.pseType,
     pseVoltage: input.pseVoltage,
     // A device that is granted less than it asks for still wants all of it: the class check then says how much is missing.
-    pdPower: input.pdPower ?? (grantedClass === input.poeClass ? undefined : poeClass(input.poeClass).pdPower),
+    pdPower: wantedPower(input.poeClass, granted, input.pdPower),
     pairs: input.pairs,
     minimumVoltage: input.minimumVoltage,
     marginalBelow,
@@ -100,7 +100,7 @@ export function checkPoweredRun(input: PoweredRunInput): PoweredRun {
   if (maximumResistance !== undefined) powerChecks.push(deviceResistanceCheck(resistance, maximumResistance, marginalBelow));
   powerChecks.push(materialCheck(segments));
   const channelLength = resistance.length;
-  const channel = { resistance, at20, linkAt20, installed, cords, installedLength, channelLength, connections, limits: power.limits };
+  const channel = { resistance, at20, linkAt20, installed, cords, connections, classLimits: power.limits };
   const standardChecks = cablingChecks(cabling, channel, marginalBelow);
   return {
     resistance,
@@ -108,7 +108,7 @@ export function checkPoweredRun(input: PoweredRunInput): PoweredRun {
     meterReading: { nominal: nominal.pairLoop, maximum: resistance.pairLoop },
     installedLength,
     channelLength,
-    grantedClass,
+    grantedClass: granted,
     power,
     powerChecks,
     cablingChecks: standardChecks,

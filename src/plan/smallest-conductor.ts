@@ -10,7 +10,7 @@ import type { Celsius, Metres, OhmsPerMetre } from '../quantity/units.ts';
 import { governingCheck } from './governing-check.ts';
 import { isPowered, poweredChecks, twoWireChecks } from './one-unknown.ts';
 import type { PoweredRunInput } from './powered-run.ts';
-import type { TwoWireRunInput } from './two-wire-run.ts';
+import type { TwoWireRunInput } from './two-wire-input.ts';
 
 /** A two-wire run whose conductor is asked for. */
 export interface SmallestTwoWireInput extends Omit<TwoWireRunInput, 'conductor'> {

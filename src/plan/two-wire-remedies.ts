@@ -5,7 +5,8 @@ import { parallelConductors } from '../conductor/parallel-conductors.ts';
 import { toMaximum } from '../conductor/to-maximum.ts';
 import { largestOnGrid, smallestOnGrid } from './grid.ts';
 import type { Remedy } from './remedy.ts';
-import { checkTwoWireRun, supplyRange, type TwoWireRunInput, type UnequalTwoWireRunInput } from './two-wire-run.ts';
+import { supplyRange, type TwoWireRunInput, type UnequalTwoWireRunInput } from './two-wire-input.ts';
+import { checkTwoWireRun } from './two-wire-run.ts';
 
 /** What is at hand for a two-wire run. */
 export interface TwoWireRemedyOptions {

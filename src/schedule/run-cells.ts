@@ -1,6 +1,6 @@
 /** The cells of one row of the runs, each read as what its column holds. @module */
 import type { Load } from '../circuit/operating-point.ts';
-import type { SupplyVoltage } from '../plan/two-wire-run.ts';
+import type { SupplyVoltage } from '../plan/two-wire-input.ts';
 import type { QuantityName } from '../quantity/parse-quantity.ts';
 import { type Cell, type CellReader, cellReader, holds, nameReader, refused } from './cell.ts';
 import type { RunColumn } from './columns.ts';

@@ -8,6 +8,11 @@ import { remedyInWords } from './remedy-words.ts';
 import type { ReportedCheck, ReportedPiece, RunReport } from './report.ts';
 import type { UnreadCell } from './schedule.ts';
 
+/** A run by its name and its device. @internal */
+export function titleOf({ run, device }: RunReport): string {
+  return device === undefined ? run : `${run}, ${device}`;
+}
+
 /** A verdict as a word that needs no colour: a failure stands out by its capitals. @internal */
 export type VerdictWord = 'pass' | 'marginal' | 'uncertain' | 'FAIL' | 'DENIED' | '-';
 

@@ -4,7 +4,7 @@ import type { RunPair } from '../cable/unbalance.ts';
 import type { PseType } from '../ethernet/class-table.ts';
 import type { PoweredRunInput } from '../plan/powered-run.ts';
 import type { PortPriority, PowerSupply } from '../plan/switch/switch-budget.ts';
-import type { TwoWireRunInput } from '../plan/two-wire-run.ts';
+import type { TwoWireRunInput } from '../plan/two-wire-input.ts';
 import type { Ohms, Volts, Watts } from '../quantity/units.ts';
 
 /** A cell about a run that could not be read; the run is judged without it, and so cannot plainly pass. */

@@ -1,6 +1,7 @@
 /** solveNetwork against ngspice on random networks, up to 0.99 of collapse and beyond it. */
 import { expect, test } from 'vitest';
-import { loadability, type NetworkInput, solveNetwork } from '../../src/index.ts';
+import { loadability } from '../../src/circuit/index.ts';
+import { type NetworkInput, solveNetwork } from '../../src/index.ts';
 import { seeded } from '../helpers/random.ts';
 import { randomNetwork, scaledNetwork } from '../helpers/random-network.ts';
 import { spiceVoltages } from '../helpers/spice-network.ts';

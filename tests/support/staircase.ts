@@ -12,6 +12,7 @@ export const ROOMS: readonly string[] = [
   'circuit',
   'ethernet',
   'plan',
+  'pages',
   'schedule',
   'working',
   'index.ts',
@@ -85,7 +86,7 @@ function insideBreach(room: string, target: string, item: Import, files: Readonl
   if (room === 'quantity')
     return to === 'sources' && item.typeOnly ? undefined : `imports ${target}: quantity imports nothing but source keys`;
   if (ROOMS.indexOf(to) > ROOMS.indexOf(room)) return `imports ${target}, which is higher`;
-  if (to === 'sources' && !item.typeOnly && ROOMS.indexOf(room) < ROOMS.indexOf('schedule')) {
+  if (to === 'sources' && !item.typeOnly && ROOMS.indexOf(room) <= ROOMS.indexOf('plan')) {
     return `imports ${target} at run time: the core knows sources by their keys alone`;
   }
   if (room === 'index.ts' && (to === 'schedule' || to === 'working')) return `imports ${target}: the root entry ends at plan`;

@@ -2,7 +2,7 @@
 import { type HighestLoad, highestLoad, type TwoWireHighestLoadInput } from '../../plan/highest-load.ts';
 import { isPowered } from '../../plan/one-unknown.ts';
 import type { PoweredRunInput } from '../../plan/powered-run.ts';
-import { supplyRange } from '../../plan/two-wire-run.ts';
+import { supplyRange } from '../../plan/two-wire-input.ts';
 import { InputError } from '../../quantity/input-error.ts';
 import type { Figures, Reading, ReadingRow } from '../sheet.ts';
 import { jointAssumptions } from './connection-steps.ts';

@@ -3,7 +3,7 @@ import type { Segment } from '../../cable/run-resistance.ts';
 import { type HighestTemperature, highestTemperature } from '../../plan/highest-temperature.ts';
 import { isPowered } from '../../plan/one-unknown.ts';
 import type { PoweredRunInput } from '../../plan/powered-run.ts';
-import { supplyRange, type TwoWireRunInput, type UnequalTwoWireRunInput } from '../../plan/two-wire-run.ts';
+import { supplyRange, type TwoWireRunInput, type UnequalTwoWireRunInput } from '../../plan/two-wire-input.ts';
 import { COLDEST, HOTTEST } from '../../quantity/guards.ts';
 import { InputError } from '../../quantity/input-error.ts';
 import type { Reading, ReadingRow } from '../sheet.ts';

@@ -4,7 +4,7 @@ import { legsOf } from '../../circuit/voltage-drop.ts';
 import { CABLING_RULES } from '../../plan/cabling-rules.ts';
 import { copperFraction } from '../../plan/material-check.ts';
 import type { MaximumPoweredRunInput } from '../../plan/maximum-powered-run.ts';
-import { supplyRange, type TwoWireCircuit, type UnequalTwoWireCircuit } from '../../plan/two-wire-run.ts';
+import { supplyRange, type TwoWireCircuit, type UnequalTwoWireCircuit } from '../../plan/two-wire-input.ts';
 import type { Reading, ReadingRow } from '../sheet.ts';
 import { cablingRows } from './cabling-limits.ts';
 import { connectionReading, jointAssumptions } from './connection-steps.ts';

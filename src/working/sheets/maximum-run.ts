@@ -2,7 +2,7 @@
 import type { MaximumPoweredRunInput } from '../../plan/maximum-powered-run.ts';
 import { type MaximumRunInput, maximumRun } from '../../plan/maximum-run.ts';
 import { isPowered } from '../../plan/one-unknown.ts';
-import type { TwoWireCircuit, UnequalTwoWireCircuit } from '../../plan/two-wire-run.ts';
+import type { TwoWireCircuit, UnequalTwoWireCircuit } from '../../plan/two-wire-input.ts';
 import type { Sheet, SheetStep } from '../sheet.ts';
 import { categoryGivens, categoryStep, cordLossGivens, lengthGivens, lengthSteps } from './cabling-limits.ts';
 import { connectionGivens } from './connection-steps.ts';

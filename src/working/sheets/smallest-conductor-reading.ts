@@ -9,7 +9,7 @@ import {
   type SmallestTwoWireInput,
   smallestConductor,
 } from '../../plan/smallest-conductor.ts';
-import { supplyRange } from '../../plan/two-wire-run.ts';
+import { supplyRange } from '../../plan/two-wire-input.ts';
 import { InputError } from '../../quantity/input-error.ts';
 import type { SourceKey } from '../../sources/sources.ts';
 import type { Reading, ReadingRow } from '../sheet.ts';

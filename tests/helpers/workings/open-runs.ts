@@ -8,7 +8,7 @@ import { toMaximum } from '../../../src/conductor/to-maximum.ts';
 import type { PoeClass } from '../../../src/ethernet/poe-class.ts';
 import { checkPoweredRun, type PoweredRunInput } from '../../../src/plan/powered-run.ts';
 import type { SmallestCableInput } from '../../../src/plan/smallest-conductor.ts';
-import type { PermittedDrop, TwoWireRunInput, UnequalTwoWireRunInput } from '../../../src/plan/two-wire-run.ts';
+import type { PermittedDrop, TwoWireRunInput, UnequalTwoWireRunInput } from '../../../src/plan/two-wire-input.ts';
 import { logUniform, pick, type Random, uniform, whole } from '../random.ts';
 import { conductor, load, poe, segment, temperature } from './kit.ts';
 

@@ -2,7 +2,7 @@
 import { runResistance } from '../../../src/cable/run-resistance.ts';
 import type { Load } from '../../../src/circuit/operating-point.ts';
 import type { PoweredRunInput } from '../../../src/plan/powered-run.ts';
-import type { PermittedDrop, SupplyVoltage } from '../../../src/plan/two-wire-run.ts';
+import type { PermittedDrop, SupplyVoltage } from '../../../src/plan/two-wire-input.ts';
 import { type Classed, limitsOf, ohms } from './open-runs.ts';
 
 /** What the core says each limit allows. */

@@ -1,5 +1,7 @@
 import { describe, expect, test } from 'vitest';
-import { type PortVoltage, type PseType, poeClass, powerAtPd, pseType, pseVoltageCheck, source } from '../../../src/index.ts';
+import { type PortVoltage, pseType, pseVoltageCheck } from '../../../src/ethernet/index.ts';
+import { type PseType, poeClass, powerAtPd } from '../../../src/index.ts';
+import { source } from '../../../src/sources/index.ts';
 import { as, expectInputError, expectPlain, NOT_NUMBERS } from '../../helpers/expectations.ts';
 
 const TYPES: readonly PseType[] = [1, 2, 3, 4];

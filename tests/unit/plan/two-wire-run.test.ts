@@ -1,18 +1,18 @@
 /** One two-wire DC run, judged. */
 import { describe, expect, test } from 'vitest';
+import { parallelConductors } from '../../../src/conductor/index.ts';
 import {
   awg,
   checkTwoWireRun,
   conductorFromResistance,
   highestLoad,
   InputError,
-  leastPermittedDrop,
   lowestSupplyVoltage,
   maximumRun,
-  parallelConductors,
   type TwoWireRunInput,
   twoWireRemedies,
 } from '../../../src/index.ts';
+import { leastPermittedDrop } from '../../../src/plan/index.ts';
 import { expectInputError } from '../../helpers/expectations.ts';
 
 const cue: TwoWireRunInput = {

@@ -1,7 +1,6 @@
 import { describe, expect, test } from 'vitest';
+import { ampacity } from '../../../src/cable/index.ts';
 import {
-  ampacity,
-  bundleRemedies,
   bundleRise,
   type CheckBundleInput,
   cable,
@@ -9,9 +8,8 @@ import {
   checkPoweredRun,
   operatingPoint,
   runResistance,
-  type WarmRunInput,
-  warmRun,
 } from '../../../src/index.ts';
+import { bundleRemedies, type WarmRunInput, warmRun } from '../../../src/plan/index.ts';
 import { expectInputError, expectPlain, expectWithin, frozen } from '../../helpers/expectations.ts';
 
 const hot: CheckBundleInput = { cable: cable('cat5e'), bundle: 100, pairCurrent: 0.96, ambient: 45, installation: 'open-air' };

@@ -3,7 +3,7 @@ import type { Conductor, CorrectableConductor, Stranding } from '../conductor/co
 import { conductorFromResistance } from '../conductor/conductor-from-resistance.ts';
 import type { CorrectableMaterial } from '../conductor/material.ts';
 import { atTemperature } from '../conductor/resistance-per-metre.ts';
-import { toMaximum } from '../conductor/to-maximum.ts';
+import { atMaximum } from '../conductor/to-maximum.ts';
 import {
   refuse,
   requireBoolean,
@@ -152,7 +152,7 @@ function resistances(
   const nominal = nominalOhmsPerKilometre === undefined ? own : nominalOhmsPerKilometre / toMetres;
   if (maximumOhmsPerKilometre === undefined) {
     const from = nominalOhmsPerKilometre === undefined ? metal : { ...metal, resistancePerMetre: nominal, basis: 'nominal' as const };
-    return { ...metal, nominal, maximum: toMaximum(from).resistancePerMetre };
+    return { ...metal, nominal, maximum: atMaximum(from).resistancePerMetre };
   }
   requirePositive(maximumOhmsPerKilometre, 'maximumOhmsPerKilometre', 'Ω/km');
   return { ...metal, nominal, maximum: maximumOhmsPerKilometre / toMetres };

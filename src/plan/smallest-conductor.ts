@@ -1,7 +1,7 @@
 /** What gauge: the smallest of the conductors, or cables, at hand that will do. @module */
 import type { Cable } from '../cable/cable.ts';
 import type { Conductor } from '../conductor/conductor.ts';
-import { toMaximum } from '../conductor/to-maximum.ts';
+import { atMaximum } from '../conductor/to-maximum.ts';
 import type { Check, CheckName } from '../limits/check.ts';
 import type { CheckUnit } from '../limits/limit.ts';
 import { requireArray, requireObject } from '../quantity/guards.ts';
@@ -94,7 +94,7 @@ export function smallestConductor(input: SmallestTwoWireInput | SmallestCableInp
   const { candidates, ...run } = input;
   return choose(
     candidates,
-    (one) => toMaximum(one).resistancePerMetre,
+    (one) => atMaximum(one).resistancePerMetre,
     (one) => twoWireChecks({ ...run, conductor: one }),
     (one) => ({ conductor: { ...one } }),
   );

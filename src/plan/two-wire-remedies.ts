@@ -2,7 +2,7 @@
 import { awg } from '../conductor/awg.ts';
 import type { Conductor } from '../conductor/conductor.ts';
 import { parallelConductors } from '../conductor/parallel-conductors.ts';
-import { toMaximum } from '../conductor/to-maximum.ts';
+import { atMaximum } from '../conductor/to-maximum.ts';
 import { largestOnGrid, smallestOnGrid } from './grid.ts';
 import type { Remedy } from './remedy.ts';
 import { supplyRange, type TwoWireRunInput, type UnequalTwoWireRunInput } from './two-wire-input.ts';
@@ -45,7 +45,7 @@ export function twoWireRemedies(input: TwoWireRunInput | UnequalTwoWireRunInput,
 
   if (conductor !== undefined) {
     const offered = options.conductors ?? GAUGES.map((gauge) => awg(gauge, { stranding: conductor.stranding }));
-    const ohms = (one: Conductor): number => toMaximum(one).resistancePerMetre;
+    const ohms = (one: Conductor): number => atMaximum(one).resistancePerMetre;
     const thicker = offered.filter((one) => ohms(one) < ohms(conductor)).sort((a, b) => ohms(b) - ohms(a));
     const enough = thicker.find((one) => judge({ conductor: one }) !== undefined);
     if (enough !== undefined) {

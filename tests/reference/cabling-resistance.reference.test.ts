@@ -86,7 +86,7 @@ describe('usual resistance of one conductor at 20 °C', () => {
       ['stranded', stranded],
     ] as const) {
       // The table also prints ohm/1000 ft, rounded on its own; that column is stored, and half its last digit is 0.0164 ohm/km.
-      const stored = resistancePerMetre(necTable8(Number(gauge), { stranding }), 75) * 1000;
+      const stored = resistancePerMetre(necTable8({ size: Number(gauge), stranding }), 75) * 1000;
       expect(Math.abs(stored - Number(printed))).toBeLessThanOrEqual(0.0164 + lastDigit(printed as string) / 2);
       // The table starts from rounded diameters and has 2 to 2.6 % for strands: copper of the gauge is within 0.6 % of it.
       const byGauge = resistancePerMetre(awg(Number(gauge), { stranding }), 75) * 1000;

@@ -1,6 +1,6 @@
 /** What would bring a bundle within its limits: fewer cables, bundles kept apart, or thicker conductors. @module */
 import { awg } from '../../conductor/awg.ts';
-import { toMaximum } from '../../conductor/to-maximum.ts';
+import { atMaximum } from '../../conductor/to-maximum.ts';
 import type { Millimetres } from '../../quantity/units.ts';
 import type { SourceKey } from '../../sources/sources.ts';
 import { type CheckBundleInput, checkBundle } from './check-bundle.ts';
@@ -59,7 +59,7 @@ export function bundleRemedies(input: CheckBundleInput): BundleRemedies {
         ...cable,
         gauge: wire,
         nominalResistancePerMetre: conductor.resistancePerMetre,
-        maximumResistancePerMetre: toMaximum(conductor).resistancePerMetre,
+        maximumResistancePerMetre: atMaximum(conductor).resistancePerMetre,
       };
       if (passes({ ...input, cable: own })) return wire;
     }

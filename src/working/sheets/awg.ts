@@ -126,7 +126,7 @@ function readAwg(input: AwgWorkingInput): Reading {
   const { diameter } = awg(size, { family });
   const wire = stranding === 'solid' ? diameter : diameter / Math.sqrt(strands ?? 7);
   return {
-    values: { n: gaugeNumber(size), d_36: 0.127, q: 92, u: 0.00254, k: 1.02, sigma: material(name, { diameter: wire }).conductivity },
+    values: { n: gaugeNumber(size), d_36: 0.127, q: 92, u: 0.00254, k: 1.02, sigma: material({ name, diameter: wire }).conductivity },
     cases: [family === 'formula' ? 'formula' : 'rounded', stranding, name === 'annealed-copper' ? 'copper' : 'metal'],
   };
 }

@@ -66,7 +66,7 @@ export const resistanceAtTemperatureSheet: Sheet<ResistanceAtTemperatureInput> =
   guard: (input) => {
     requireObject(input, 'input', 'an object with resistance, temperature, coefficient and at');
     const { at, ...line } = input;
-    return resistanceAtTemperature(line, at);
+    return resistanceAtTemperature({ line, at });
   },
   read: ({ resistance, temperature, coefficient, coefficientTemperature: stated, at }) => {
     const coefficientTemperature = stated ?? 20;

@@ -25,7 +25,10 @@ export const limitsOf = ({ poeClass, pseType, pairs, pdPower }: Classed): PoeCla
 
 /** What a line comes to at its most, by the current into a short at its end. */
 export const ohms = (line: { length: number; temperature?: number | undefined } & ReturnType<typeof wires>): number => {
-  const most = 'conductor' in line ? { conductor: toMaximum(line.conductor) } : { out: toMaximum(line.out), back: toMaximum(line.back) };
+  const most =
+    'conductor' in line
+      ? { conductor: toMaximum({ conductor: line.conductor }) }
+      : { out: toMaximum({ conductor: line.out }), back: toMaximum({ conductor: line.back }) };
   const short = voltageDrop({ ...line, ...most, supplyVoltage: 1, load: { resistance: 0 } } as Parameters<typeof voltageDrop>[0]);
   if (!short.feasible) throw new Error('a short carries no power');
   return 1 / short.current;

@@ -1,6 +1,6 @@
 /** A short at the far end: does enough current flow to open what protects the line. @module */
 import type { Conductor } from '../conductor/conductor.ts';
-import { requireConductor } from '../conductor/resistance-per-metre.ts';
+import { CONDUCTOR_TEMPERATURE } from '../conductor/resistance-per-metre.ts';
 import { atMaximum } from '../conductor/to-maximum.ts';
 import type { Check } from '../limits/check.ts';
 import { FAULT_CURRENT } from '../limits/fault-current.ts';
@@ -9,7 +9,7 @@ import { nextDown } from '../quantity/exact.ts';
 import { type Assumption, assumptionsOf, type Fields, readInput } from '../quantity/fields.ts';
 import { requirePositive, SMALLEST } from '../quantity/guards.ts';
 import type { Amperes, Celsius, Metres, Ohms, Volts } from '../quantity/units.ts';
-import { legsOf, twoWirePerMetre } from './voltage-drop.ts';
+import { LEG, legsOf, twoWirePerMetre } from './voltage-drop.ts';
 
 /** A two-wire line, its supply and its protective device. */
 export interface FarEndFaultInput {
@@ -34,11 +34,11 @@ export interface FarEndFaultInput {
 /** @internal */
 export const FAR_END_FAULT_CURRENT_FIELDS: Fields<FarEndFaultInput, 'temperature' | 'sourceResistance'> = {
   supplyVoltage: { positive: 'V' },
-  conductor: { check: (value, path) => requireConductor(value, path), type: 'Conductor', optional: true },
-  out: { check: (value, path) => requireConductor(value, path), type: 'Conductor', optional: true },
-  back: { check: (value, path) => requireConductor(value, path), type: 'Conductor', optional: true },
+  conductor: () => LEG,
+  out: () => LEG,
+  back: () => LEG,
   length: { nonNegative: 'm' },
-  temperature: { temperature: '°C', default: 20, source: 'library-default' },
+  temperature: () => CONDUCTOR_TEMPERATURE,
   sourceResistance: { nonNegative: 'Ω', default: 0, source: 'library-default' },
   tripCurrent: { positive: 'A' },
   marginalBelow: { fraction: 'limit', optional: true },

@@ -1,11 +1,12 @@
 /** A DC network as its users write it, and as flat arrays that a solver can walk. @module */
 import type { Conductor } from '../conductor/conductor.ts';
-import { requireConductor, requireTwenty, resistancePerMetre } from '../conductor/resistance-per-metre.ts';
-import { type Fields, readInput } from '../quantity/fields.ts';
+import { CONDUCTOR_TEMPERATURE, requireTwenty, resistancePerMetre } from '../conductor/resistance-per-metre.ts';
+import { type Field, type Fields, readInput } from '../quantity/fields.ts';
 import { refuse, requireArray, requireNonNegative, requireObject, requirePositive } from '../quantity/guards.ts';
 import { InputError } from '../quantity/input-error.ts';
 import type { Celsius, Metres, Ohms, Volts } from '../quantity/units.ts';
 import { LOAD, LOAD_FIELDS, type Load } from './operating-point.ts';
+import { LEG } from './voltage-drop.ts';
 
 /** The name of a point of the network. */
 export type NodeName = string | number;
@@ -51,24 +52,27 @@ export interface NetworkInput {
 }
 
 /** @internal */
+export const NODE_NAME: Field<NodeName> = { check: (name, path) => requireNodeName(name, path), type: 'NodeName' };
+
+/** @internal */
 export const SUPPLY_FIELDS: Fields<NetworkSupply> = {
-  at: { check: (name, path) => requireNodeName(name, path), type: 'NodeName' },
+  at: () => NODE_NAME,
   voltage: { positive: 'V' },
 };
 
 /** @internal */
 export const SECTION_FIELDS: Fields<NetworkSection, 'temperature'> = {
-  from: { check: (name, path) => requireNodeName(name, path), type: 'NodeName' },
-  to: { check: (name, path) => requireNodeName(name, path), type: 'NodeName' },
+  from: () => NODE_NAME,
+  to: () => NODE_NAME,
   resistance: { nonNegative: 'Ω', optional: true },
-  conductor: { check: (value: Conductor, path: string) => requireConductor(value, path), type: 'Conductor', optional: true },
+  conductor: () => LEG,
   length: { nonNegative: 'm', optional: true },
-  temperature: { temperature: '°C', default: 20, source: 'library-default' },
+  temperature: () => CONDUCTOR_TEMPERATURE,
 };
 
 /** @internal */
 export const TAP_FIELDS: Fields<NetworkTap> = {
-  at: { check: (name, path) => requireNodeName(name, path), type: 'NodeName' },
+  at: () => NODE_NAME,
   load: { exactlyOne: () => LOAD_FIELDS },
 };
 
@@ -223,8 +227,7 @@ function isNodeName(name: unknown): boolean {
   return typeof name === 'string' ? name !== '' : Number.isFinite(name);
 }
 
-/** @internal */
-export function requireNodeName(name: unknown, path: string): void {
+function requireNodeName(name: unknown, path: string): void {
   if (!isNodeName(name)) refuse(name, path, 'the name of a node, a text or a number', 'type');
 }
 

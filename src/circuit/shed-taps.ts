@@ -3,7 +3,7 @@ import type { Fields } from '../quantity/fields.ts';
 import { LARGEST, requireArray, requireObject, requireOneOf, requirePositive, SMALLEST } from '../quantity/guards.ts';
 import { refuseUnknown } from '../quantity/nearest.ts';
 import type { Volts } from '../quantity/units.ts';
-import { type NetworkInput, type NetworkTap, type NodeName, requireNodeName, SECTION_FIELDS, SUPPLY_FIELDS } from './network-problem.ts';
+import { type NetworkInput, type NetworkTap, NODE_NAME, SECTION_FIELDS, SUPPLY_FIELDS } from './network-problem.ts';
 import { LOAD_FIELDS } from './operating-point.ts';
 import { type NetworkSolution, solveNetwork } from './solve-network.ts';
 
@@ -22,7 +22,7 @@ export interface ShedTapsInput extends Omit<NetworkInput, 'taps'> {
 
 /** @internal */
 export const SHEDDING_TAP_FIELDS: Fields<SheddingTap> = {
-  at: { check: (name: NodeName, path: string) => requireNodeName(name, path), type: 'NodeName' },
+  at: () => NODE_NAME,
   load: { exactlyOne: () => LOAD_FIELDS },
   turnOff: { positive: 'V', optional: true },
 };

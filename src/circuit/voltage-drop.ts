@@ -1,7 +1,7 @@
 /** A two-wire DC circuit: the drop along its conductors. @module */
 import type { Conductor } from '../conductor/conductor.ts';
-import { requireConductor, resistancePerMetre } from '../conductor/resistance-per-metre.ts';
-import { type Fields, readInput } from '../quantity/fields.ts';
+import { CONDUCTOR_TEMPERATURE, requireConductor, resistancePerMetre } from '../conductor/resistance-per-metre.ts';
+import { type Fields, type OptionalField, readInput } from '../quantity/fields.ts';
 import { InputError } from '../quantity/input-error.ts';
 import type { Celsius, Metres, OhmsPerMetre, Volts } from '../quantity/units.ts';
 import { LOAD_FIELDS, type Load, type OperatingPoint, settle } from './operating-point.ts';
@@ -22,14 +22,17 @@ export type VoltageDropInput =
   | (TwoWireCommon & { readonly conductor: Conductor; readonly out?: undefined; readonly back?: undefined })
   | (TwoWireCommon & { readonly out: Conductor; readonly back: Conductor; readonly conductor?: undefined });
 
+/** One of the conductors of a circuit: they are given in two ways. @internal */
+export const LEG: OptionalField<Conductor> = { check: (value, path) => requireConductor(value, path), type: 'Conductor', optional: true };
+
 /** @internal */
 export const VOLTAGE_DROP_FIELDS: Fields<VoltageDropInput, 'temperature'> = {
   supplyVoltage: { positive: 'V' },
-  conductor: { check: (value: Conductor, path: string) => requireConductor(value, path), type: 'Conductor', optional: true },
-  out: { check: (value: Conductor, path: string) => requireConductor(value, path), type: 'Conductor', optional: true },
-  back: { check: (value: Conductor, path: string) => requireConductor(value, path), type: 'Conductor', optional: true },
+  conductor: () => LEG,
+  out: () => LEG,
+  back: () => LEG,
   length: { nonNegative: 'm' },
-  temperature: { temperature: '°C', default: 20, source: 'library-default' },
+  temperature: () => CONDUCTOR_TEMPERATURE,
   load: { exactlyOne: () => LOAD_FIELDS },
 };
 

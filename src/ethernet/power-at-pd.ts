@@ -12,7 +12,7 @@ import { requireComputed, requireNonNegative, requireObject, requirePositive } f
 import type { Amperes, Ohms, Volts, Watts } from '../quantity/units.ts';
 import { CLASS_TABLE, type ClassRow, type PoeClassNumber, type PseType } from './class-table.ts';
 import { electricalLimits } from './electrical-limits.ts';
-import { type PoeClass, poeClass } from './poe-class.ts';
+import { classLimits, type PoeClass } from './poe-class.ts';
 import { voltageWindowCheck } from './voltage-window.ts';
 
 /** A powered device at the end of a run. */
@@ -169,7 +169,7 @@ export function powerAtPd(input: PowerAtPdInput): PowerAtPd {
 
 /** The class limits; those of the later editions where the device states just their power. @internal */
 export function appliedLimits(input: Pick<PowerAtPdInput, 'poeClass' | 'pseType' | 'pairs' | 'pdPower'>): PoeClass {
-  const limits = poeClass(input.poeClass, input);
+  const limits = classLimits(input.poeClass, input);
   if (limits.pdPowerLater === undefined || input.pdPower !== limits.pdPowerLater) return limits;
   const row = CLASS_TABLE[input.poeClass] as ClassRow;
   const weakest = limits.type === row.type;

@@ -2,8 +2,8 @@
 import { type Cable, cable } from '../cable/cable.ts';
 import { isCopper } from '../cable/copper.ts';
 import { cableResistancePerMetre, type Segment, segmentResistance } from '../cable/run-resistance.ts';
+import { grantedByType } from '../ethernet/assigned-class.ts';
 import type { PseType } from '../ethernet/class-table.ts';
-import { assignedClass } from '../ethernet/poe-class.ts';
 import type { Metres } from '../quantity/units.ts';
 import { largestOnGrid, smallestOnGrid } from './grid.ts';
 import { checkPoweredRun, type PoweredRunInput } from './powered-run.ts';
@@ -152,7 +152,7 @@ export function poweredRunRemedies(input: PoweredRunInput, options: PoweredRemed
       changed = { ...changed, ...change };
       steps.push({ remedy, from, to, unit, ...(use === undefined ? {} : { use }) });
     };
-    const granting = [2, 3, 4].find((stronger) => stronger > type && assignedClass(input.poeClass, stronger as PseType) === input.poeClass);
+    const granting = [2, 3, 4].find((stronger) => stronger > type && grantedByType(input.poeClass, stronger as PseType) === input.poeClass);
     if (before.grantedClass !== input.poeClass && granting !== undefined) {
       step({ pseType: granting as PseType, pseVoltage: undefined }, 'higher-port-type', type, granting, 'type');
     }

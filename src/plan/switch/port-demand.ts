@@ -1,9 +1,9 @@
 /** What one port takes out of the budget, on each of the four bases. @module */
 import { constantPower } from '../../circuit/operating-point.ts';
 import type { PoeClassNumber } from '../../ethernet/class-table.ts';
-import { classWithin } from '../../ethernet/class-within.ts';
+import { grantedClass } from '../../ethernet/granted-class.ts';
 import { lldpClassLimit } from '../../ethernet/lldp.ts';
-import { assignedClass, type PoeClass, poeClass } from '../../ethernet/poe-class.ts';
+import { mostDraw, type PoeClass, poeClass } from '../../ethernet/poe-class.ts';
 import { PSE_TYPES } from '../../ethernet/port-table.ts';
 import { appliedLimits, loopThatPowerSees } from '../../ethernet/power-at-pd.ts';
 import { requireInteger, requireNonNegative, requireObject, requireOneOf, requirePositive } from '../../quantity/guards.ts';
@@ -77,7 +77,7 @@ export function drawOf({ pdPower, requested }: BudgetPort, basis: BudgetBasis, l
   const stated = basis === 'requested' ? (requested ?? pdPower) : pdPower;
   if (stated === undefined) return limits.pdPower;
   // A device that is granted a lower class than it asks for must keep to it.
-  const allowed = limits.pdPowerLater ?? limits.pdPower;
+  const allowed = mostDraw(limits);
   return stated < allowed ? stated : allowed;
 }
 
@@ -143,21 +143,17 @@ export function checked(
   if (pairs === 4 && pseType !== undefined && pseType < 3) {
     throw new InputError('conflict', `${path}.pairs`, `2 pairs for a Type ${pseType} port`, 4);
   }
-  const byType = pseType === undefined ? entry.poeClass : assignedClass(entry.poeClass, pseType);
-  // One pairset carries class 4 at most.
-  const byPairs = pairs === 2 && byType > 4 ? 4 : byType;
-  const most = limit ?? portLimit;
-  const within = most === undefined ? byPairs : classWithin(byPairs, pseType, most);
-  const grantedClass = within ?? byPairs;
-  const limits = poeClass(grantedClass, { pseType: pseType ?? (pairs === 4 && grantedClass < 5 ? 3 : undefined), pairs });
+  const granted = grantedClass(entry.poeClass, { pseType, pairs, limit: limit ?? portLimit });
+  const number = granted.grantedClass;
+  const limits = poeClass(number, { pseType: pseType ?? (pairs === 4 && number < 5 ? 3 : undefined), pairs });
   if (entry.resistance !== undefined) loopThatPowerSees(entry.resistance, limits.pairs, `${path}.resistance`);
   // A demoted device is capped; one that wants more than it ever asked for is a mistake.
   if (requested !== undefined || pdPower !== undefined) {
-    const own = grantedClass === entry.poeClass ? limits : poeClass(entry.poeClass);
+    const own = number === entry.poeClass ? limits : poeClass(entry.poeClass);
     if (requested !== undefined) requireDraw(requested, `${path}.requested`, lldpClassLimit(entry.poeClass) / 10, entry.poeClass);
-    if (pdPower !== undefined) requireDraw(pdPower, `${path}.pdPower`, own.pdPowerLater ?? own.pdPower, entry.poeClass);
+    if (pdPower !== undefined) requireDraw(pdPower, `${path}.pdPower`, mostDraw(own), entry.poeClass);
   }
-  return { grantedClass, anyClass: within !== undefined, limits, priority };
+  return { ...granted, limits, priority };
 }
 
 function requireDraw(draw: Watts, parameter: string, most: Watts, number: PoeClassNumber): void {

@@ -197,15 +197,15 @@ describe('verdicts', () => {
     expect(bounds(powerAtPd, at(2, 8)).verdict).toBe('pass');
     expect(bounds(powerAtPd, at(2, 12)).verdict).toBe('marginal');
     expect(bounds(powerAtPd, at(13, 15)).verdict).toBe('fail');
-    expect(bounds(powerAtPd, at(12, 13))).toMatchObject({ verdict: 'uncertain', deciding: ['resistance'] });
-    expect(bounds(powerAtPd, at(2, 60))).toMatchObject({ verdict: 'uncertain', deciding: ['resistance'] });
+    expect(bounds(powerAtPd, at(12, 13))).toMatchObject({ verdict: 'uncertain', deciding: [{ parameter: 'resistance' }] });
+    expect(bounds(powerAtPd, at(2, 60))).toMatchObject({ verdict: 'uncertain', deciding: [{ parameter: 'resistance' }] });
   });
 
   test('only what can settle it is named', () => {
     const found = bounds(powerAtPd, { poeClass: 4, resistance: { low: 12, high: 13 }, pseVoltage: { nominal: 51, plusMinus: 0.001 } });
     expect(found.verdict).toBe('marginal');
     const open = bounds(powerAtPd, { poeClass: 4, resistance: { low: 12, high: 13.4 }, pseVoltage: { nominal: 51, plusMinus: 0.001 } });
-    expect(open.deciding).toEqual(['resistance']);
+    expect(open.deciding).toEqual([{ parameter: 'resistance' }]);
   });
 
   test('a range of supply voltage settles a two-wire run that one figure would leave open', () => {
@@ -250,7 +250,7 @@ describe('checks that only some corners have', () => {
   test('a port voltage that may lie over 57 V is uncertain, not a fail', () => {
     expect(bounds(powerAtPd, { poeClass: 4, resistance: 5, pseVoltage: { low: 52, high: 58 } })).toMatchObject({
       verdict: 'uncertain',
-      deciding: ['pseVoltage'],
+      deciding: [{ parameter: 'pseVoltage' }],
     });
   });
 

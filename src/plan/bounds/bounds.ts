@@ -1,6 +1,6 @@
 /** Results of inputs that are only known between limits. @module */
 
-import type { Check, CheckName } from '../../limits/check.ts';
+import type { Check, CheckName, Deciding } from '../../limits/check.ts';
 import { MARGINAL_BELOW, verdictOf } from '../../limits/held.ts';
 import { type Verdict, worstVerdict } from '../../limits/verdict.ts';
 import { requireObject } from '../../quantity/guards.ts';
@@ -47,7 +47,7 @@ export interface Bounds<R> {
   /** `pass` or `marginal` if the worst is, `fail` if the best fails, else `uncertain`. */
   readonly verdict: Verdict;
   /** For `uncertain`: the ranged inputs that, known at either end, would give a verdict whatever the others are; failing such, at one end. */
-  readonly deciding?: readonly string[];
+  readonly deciding?: readonly Deciding[];
 }
 
 /**
@@ -175,11 +175,11 @@ function verdictOver(results: readonly unknown[], lists: readonly (readonly Chec
   return worstVerdict([{ verdict: feasible }, ...boundedChecks(lists, () => ({}))]);
 }
 
-function decidingInputs(ranges: readonly FoundRange[], every: readonly number[], judge: (corners: readonly number[]) => Verdict): string[] {
+function decidingInputs(ranges: readonly FoundRange[], every: readonly number[], judge: (corners: readonly number[]) => Verdict): Deciding[] {
   const found = ranges.map(({ path }, i) => {
     const ends = [0, 1].map((end) => judge(every.filter((corner) => ((corner >> i) & 1) === end)) !== 'uncertain');
     return { path, ends: ends.filter(Boolean).length };
   });
   const both = found.filter(({ ends }) => ends === 2);
-  return (both.length > 0 ? both : found.filter(({ ends }) => ends === 1)).map(({ path }) => path);
+  return (both.length > 0 ? both : found.filter(({ ends }) => ends === 1)).map(({ path }) => ({ parameter: path }));
 }

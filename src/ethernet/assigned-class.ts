@@ -1,5 +1,6 @@
 /** The class that a type of port grants. @module */
 import { type Fields, readInput } from '../quantity/fields.ts';
+import { requireInteger, requireOneOf } from '../quantity/guards.ts';
 import type { PoeClassNumber, PseType } from './class-table.ts';
 import { POE_CLASS_FIELD } from './port-fields.ts';
 import { PSE_TYPES, portRow } from './port-table.ts';
@@ -35,8 +36,10 @@ export function assignedClass(input: AssignedClassInput): PoeClassNumber {
   return grantedByType(requestedClass, pseType);
 }
 
-/** The same of a class and a type that are known to exist. @internal */
+/** The same out of an input in which the class is `poeClass`. @internal */
 export function grantedByType(requested: PoeClassNumber, type: PseType): PoeClassNumber {
+  requireInteger(requested, 0, 8, 'poeClass');
+  requireOneOf(type, PSE_TYPES, 'pseType');
   const { highestClass, grantedBeyond } = portRow(type);
   return requested > highestClass ? grantedBeyond : requested;
 }

@@ -62,7 +62,7 @@ export const PAIR_UNBALANCE_FIELDS: Fields<PairUnbalanceInput> = {
 /** Of each pair, the figure is checked when it is added. */
 const PAIR_RESISTANCE_FIELD: OptionalField<PairResistance> = {
   check: (value, path) => {
-    if (typeof value !== 'object') requireNonNegative(value, path, 'Ω');
+    if (typeof value !== 'object' || value === null) requireNonNegative(value, path, 'Ω');
   },
   type: 'PairResistance',
   optional: true,

@@ -29,7 +29,7 @@ export const PORT_VOLTAGE_FIELD: OptionalField<Volts | Interval> = { positive: '
 /** Of a run, the loop that its pairs make is checked when it is picked. @internal */
 export const RESISTANCE_FIELD: OptionalField<Ohms | RunResistance> = {
   check: (value, path) => {
-    if (typeof value !== 'object') requireNonNegative(value, path, 'Ω');
+    if (typeof value !== 'object' || value === null) requireNonNegative(value, path, 'Ω');
   },
   type: 'RunResistance',
   optional: true,

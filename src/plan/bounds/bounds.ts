@@ -175,7 +175,11 @@ function verdictOver(results: readonly unknown[], lists: readonly (readonly Chec
   return worstVerdict([{ verdict: feasible }, ...boundedChecks(lists, () => ({}))]);
 }
 
-function decidingInputs(ranges: readonly FoundRange[], every: readonly number[], judge: (corners: readonly number[]) => Verdict): Deciding[] {
+function decidingInputs(
+  ranges: readonly FoundRange[],
+  every: readonly number[],
+  judge: (corners: readonly number[]) => Verdict,
+): Deciding[] {
   const found = ranges.map(({ path }, i) => {
     const ends = [0, 1].map((end) => judge(every.filter((corner) => ((corner >> i) & 1) === end)) !== 'uncertain');
     return { path, ends: ends.filter(Boolean).length };

@@ -8,9 +8,10 @@ import { PSE_TYPES } from '../../ethernet/port-table.ts';
 import { appliedLimits, loopThatPowerSees } from '../../ethernet/power-at-pd.ts';
 import { requireInteger, requireNonNegative, requireObject, requireOneOf, requirePositive } from '../../quantity/guards.ts';
 import { InputError } from '../../quantity/input-error.ts';
+import { refuseUnknown } from '../../quantity/nearest.ts';
 import type { Ohms, Volts, Watts } from '../../quantity/units.ts';
 import { requireWatts, wholeNanowatts } from './nanowatts.ts';
-import type { BudgetBasis, BudgetPort, PortPriority } from './switch-input.ts';
+import { BUDGET_PORT_FIELDS, type BudgetBasis, type BudgetPort, type PortPriority, PRIORITIES } from './switch-input.ts';
 
 /** Defaults that a port's figure rests on. @internal */
 export type PortDefault = 'type' | 'draw' | 'run' | 'measurement';
@@ -131,10 +132,11 @@ export function checked(
   readonly priority: PortPriority;
 } {
   requireObject(entry, path, 'an object with port and poeClass');
+  refuseUnknown(entry, Object.keys(BUDGET_PORT_FIELDS), path);
   const { pseType, requested, pdPower, pseVoltage, measured, limit, pairs, priority = 'low' } = entry;
   requireInteger(entry.port, 1, 1e6, `${path}.port`);
   requireInteger(entry.poeClass, 0, 8, `${path}.poeClass`);
-  requireOneOf(priority, ['critical', 'high', 'low'], `${path}.priority`);
+  requireOneOf(priority, PRIORITIES, `${path}.priority`);
   if (pseType !== undefined) requireOneOf(pseType, PSE_TYPES, `${path}.pseType`);
   if (pairs !== undefined) requireOneOf(pairs, [2, 4], `${path}.pairs`);
   if (pseVoltage !== undefined) requirePositive(pseVoltage, `${path}.pseVoltage`, 'V');

@@ -8,7 +8,7 @@ const LEAST_CATEGORY = 5;
 
 /** A fail where a piece is of Category 3 and the port of Type 2 or higher; there is nothing to say otherwise. @internal */
 export function categoryCheck(pieces: readonly Segment[], type: PseType): Check | undefined {
-  if (type === 1 || !pieces.some(({ cable }) => cable.name === 'cat3')) return undefined;
+  if (type === 1 || !pieces.some(({ cable }) => cable.category === '3')) return undefined;
   const value = 3;
   const margin = value - LEAST_CATEGORY;
   return {

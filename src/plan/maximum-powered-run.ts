@@ -1,19 +1,20 @@
 /** The longest run to a powered device. @module */
 import type { Cable } from '../cable/cable.ts';
+import { readCable } from '../cable/read-cable.ts';
 import {
   cableResistancePerMetre,
   type Loop,
   loopsOf,
   type RunResistance,
+  readSegments,
   requireJoints,
-  requireSegments,
   type Segment,
 } from '../cable/run-resistance.ts';
 import type { CheckName, CheckUnit } from '../circuit/check.ts';
 import { NO_LINE, resistanceAtCollapse, resistanceAtLoadVoltage, resistanceAtSupplyPower } from '../circuit/loop-limits.ts';
 import { assignedClass, poeClass } from '../ethernet/poe-class.ts';
 import { appliedLimits, type PowerAtPdInput } from '../ethernet/power-at-pd.ts';
-import { requireNonNegative, requireOneOf, requirePositive } from '../quantity/guards.ts';
+import { requireNonNegative, requireOneOf, requirePositive, requireTemperature } from '../quantity/guards.ts';
 import type { Celsius, Metres, Ohms, Volts } from '../quantity/units.ts';
 import type { SourceKey } from '../sources/sources.ts';
 import { closestCord, closestGauge, deratedRule, type Held } from './cabling-checks.ts';
@@ -47,8 +48,9 @@ export interface MaximumPoweredRunInput extends Omit<PowerAtPdInput, 'resistance
 export function maximumPoweredRun(input: MaximumPoweredRunInput): MaximumRun {
   const { cable, temperature = 20, cords = [], connections = 0, connectionResistance = 0.2, cabling = 'TIA-568' } = input;
   const { maximumResistance, minimumVoltage } = input;
-  cableResistancePerMetre(cable, temperature, 'maximum', '');
-  requireSegments(cords, 'cords');
+  readCable(cable, 'cable');
+  requireTemperature(temperature, 'temperature');
+  readSegments(cords, 'cords');
   requireJoints(connections, connectionResistance);
   requireOneOf(cabling, ['TIA-568', 'ISO/IEC 11801', 'none'], 'cabling');
   if (minimumVoltage !== undefined) requirePositive(minimumVoltage, 'minimumVoltage', 'V');
@@ -157,7 +159,7 @@ export function maximumPoweredRun(input: MaximumPoweredRunInput): MaximumRun {
   }
 
   function lengthAt(loop: Loop, ohms: Ohms, conditions: Conditions): Metres | undefined {
-    const slope = cableResistancePerMetre(cable, conditions === 'as stated' ? temperature : 20, 'maximum', '');
+    const slope = cableResistancePerMetre(cable, conditions === 'as stated' ? temperature : 20, 'maximum');
     const perLoop = loop === 'pairLoop' ? 2 : loop === 'twoPair' ? 1 : 0.5;
     const guess = (ohms / perLoop - runOf(0, conditions).twoPair) / slope;
     return longestPassing(guess, (length) => runOf(length, conditions)[loop] <= ohms);

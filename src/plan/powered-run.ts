@@ -1,5 +1,5 @@
 /** One run to a powered device, judged: does power arrive, and is it an Ethernet channel. @module */
-import { loopsOf, type RunResistance, requireSegments, runResistance, type Segment } from '../cable/run-resistance.ts';
+import { loopsOf, type RunResistance, readSegments, runResistance, type Segment } from '../cable/run-resistance.ts';
 import { type Check, MARGINAL_BELOW, requireMarginalBelow, type Verdict, worstVerdict } from '../circuit/check.ts';
 import type { PoeClassNumber } from '../ethernet/class-table.ts';
 import { assignedClass, poeClass } from '../ethernet/poe-class.ts';
@@ -68,8 +68,8 @@ export function checkPoweredRun(input: PoweredRunInput): PoweredRun {
   requireObject(input, 'input', 'an object with installed, poeClass and more');
   const { installed, cords = [], connections = 0, connectionResistance, cabling = 'TIA-568', maximumResistance } = input;
   const { marginalBelow = MARGINAL_BELOW } = input;
-  requireSegments(installed, 'installed');
-  requireSegments(cords, 'cords');
+  readSegments(installed, 'installed');
+  readSegments(cords, 'cords');
   requireOneOf(cabling, ['TIA-568', 'ISO/IEC 11801', 'none'], 'cabling');
   requireMarginalBelow(marginalBelow);
   if (maximumResistance !== undefined) requireResistanceLimit(maximumResistance, 'maximumResistance');

@@ -1,6 +1,6 @@
 import { defineConfig, type Options } from 'tsup';
 
-const library = { index: 'src/index.ts', schedule: 'src/schedule/index.ts', working: 'src/working/index.ts' };
+const library = { index: 'src/index.ts', pages: 'src/pages/index.ts', schedule: 'src/schedule/index.ts', working: 'src/working/index.ts' };
 
 const shared: Options = {
   target: 'es2022',

@@ -82,15 +82,14 @@ export interface RunResistance {
  */
 export function runResistance(input: RunResistanceInput): RunResistance {
   requireObject(input, 'input', 'an object with segments');
-  const { segments, connections, connectionResistance, basis = 'maximum' } = input;
-  if (hasMoreKeys(input, segments, connections, connectionResistance, input.basis)) {
+  if (hasMoreKeys(input, input.segments, input.connections, input.connectionResistance, input.basis)) {
     refuseUnknown(input, ['segments', 'connections', 'connectionResistance', 'basis'], '');
   }
+  const { segments, connections = 0, connectionResistance = CONNECTION_RESISTANCE.default, basis = 'maximum' } = input;
   const pieces = readSegments(segments, 'segments');
-  const { default: most } = CONNECTION_RESISTANCE;
-  requireJoints(connections ?? 0, connectionResistance ?? most);
+  requireJoints(connections, connectionResistance);
   requireOneOf(basis, CABLE_BASES, 'basis');
-  return loopsOf(pieces, connections ?? 0, connectionResistance ?? most, basis, false);
+  return loopsOf(pieces, connections, connectionResistance, basis, false);
 }
 
 /**

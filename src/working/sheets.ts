@@ -20,7 +20,7 @@ import type { PsePowerForInput } from '../ethernet/pse-power-for.ts';
 import type { LeastPermittedDropInput } from '../plan/least-permitted-drop.ts';
 import type { LowestSupplyVoltageInput } from '../plan/lowest-supply-voltage.ts';
 import type { MaximumRunInput } from '../plan/maximum-run.ts';
-import type { SwitchBudgetInput } from '../plan/switch-budget.ts';
+import type { SwitchBudgetInput } from '../plan/switch/switch-budget.ts';
 import type { Sheet } from './sheet.ts';
 import { ampacitySheet } from './sheets/ampacity.ts';
 import { type AwgWorkingInput, awgSheet } from './sheets/awg.ts';

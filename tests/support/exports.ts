@@ -1,15 +1,9 @@
 /** What the entries of the package export, as the compiler sees it. @module */
 import { join } from 'node:path';
 import ts from 'typescript';
+import { ENTRIES } from '../../scripts/entries.ts';
 import { ROOT } from './files.ts';
 import { compilerOptions } from './type-check.ts';
-
-/** The entries: how users import them, and the file that stands behind. */
-export const ENTRIES: readonly { readonly name: string; readonly file: string }[] = [
-  { name: 'farend', file: 'src/index.ts' },
-  { name: 'farend/schedule', file: 'src/schedule/index.ts' },
-  { name: 'farend/working', file: 'src/working/index.ts' },
-];
 
 /** One exported name. */
 export interface Exported {
@@ -22,10 +16,10 @@ export interface Exported {
 
 let program: ts.Program | undefined;
 
-/** The program of both entries, built once. */
+/** The program of all entries, built once. */
 export function publicProgram(): ts.Program {
   program ??= ts.createProgram(
-    ENTRIES.map(({ file }) => join(ROOT, file)),
+    ENTRIES.map(({ source }) => join(ROOT, source)),
     compilerOptions(),
   );
   return program;
@@ -46,4 +40,10 @@ export function exportsOf(file: string): Exported[] {
       return { name: symbol.name, declaration, isValue: (target.flags & ts.SymbolFlags.Value) !== 0 };
     })
     .sort((a, b) => (a.name < b.name ? -1 : 1));
+}
+
+/** Every entry as a program has it once imported, by the name it is imported by. */
+export async function importedEntries(): Promise<Record<string, Record<string, unknown>>> {
+  const modules = ENTRIES.map(async ({ name, source }) => [name, await import(join(ROOT, source))] as const);
+  return Object.fromEntries(await Promise.all(modules));
 }

@@ -68,4 +68,13 @@ describe('the staircase', () => {
     });
     expect(found).toEqual(['cycle: cable/a.ts -> cable/b.ts -> cable/c.ts -> cable/a.ts']);
   });
+
+  test('refuses a folder and a file beside it that import each other', () => {
+    const found = breaches({
+      'plan/a.ts': "import { b } from './inner/b.ts';",
+      'plan/inner/b.ts': '',
+      'plan/inner/c.ts': "import { a } from '../a.ts';",
+    });
+    expect(found).toEqual(['cycle: plan/a.ts -> plan/inner/ -> plan/a.ts']);
+  });
 });

@@ -1,7 +1,8 @@
 /** Which limits a run or a line has, as rows: those that bound its resistance, and those in which that plays no part. @module */
-import type { CheckName } from '../../circuit/check.ts';
+
 import type { Load } from '../../circuit/operating-point.ts';
 import type { PoeClass } from '../../ethernet/poe-class.ts';
+import type { CheckName } from '../../limits/check.ts';
 import { judgedLoop, type ResistanceLimit } from '../../plan/device-resistance.ts';
 import type { PermittedDrop } from '../../plan/two-wire-run.ts';
 import type { SourceKey } from '../../sources/sources.ts';

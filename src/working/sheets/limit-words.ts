@@ -1,5 +1,5 @@
 /** The limits of a run in plain words, as they stand on the page; the core calls them by the names. @module */
-import type { CheckName } from '../../circuit/check.ts';
+import type { CheckName } from '../../limits/check.ts';
 
 /** What each limit is about. */
 export const LIMIT_WORDS: Readonly<Record<CheckName, string>> = {

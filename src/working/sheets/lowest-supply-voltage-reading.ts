@@ -1,6 +1,7 @@
 /** A run, or a line, whose supply voltage is asked for, as the figures and the limits of its sheet. @module */
-import type { CheckName } from '../../circuit/check.ts';
+
 import type { Load } from '../../circuit/operating-point.ts';
+import type { CheckName } from '../../limits/check.ts';
 import { type LowestSupplyVoltage, type LowestSupplyVoltageInput, lowestSupplyVoltage } from '../../plan/lowest-supply-voltage.ts';
 import { isPowered } from '../../plan/one-unknown.ts';
 import type { PoweredRunInput } from '../../plan/powered-run.ts';

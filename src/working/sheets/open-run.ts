@@ -1,10 +1,10 @@
 /** A run with one quantity left open: what the sheets that solve for it have in common. @module */
 import type { Segment } from '../../cable/run-resistance.ts';
-import type { CheckName } from '../../circuit/check.ts';
 import type { Load } from '../../circuit/operating-point.ts';
 import type { PoeClassNumber, PseType } from '../../ethernet/class-table.ts';
 import { assignedClass, type PoeClass, poeClass } from '../../ethernet/poe-class.ts';
 import { appliedLimits } from '../../ethernet/power-at-pd.ts';
+import type { CheckName } from '../../limits/check.ts';
 import type { CablingStandard } from '../../plan/cabling-rules.ts';
 import { judgedLoop, type ResistanceLimit } from '../../plan/device-resistance.ts';
 import { copperFraction } from '../../plan/material-check.ts';

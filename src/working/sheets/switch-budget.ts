@@ -2,7 +2,7 @@
 import { poeClass } from '../../ethernet/poe-class.ts';
 import { loopThatPowerSees } from '../../ethernet/power-at-pd.ts';
 import { checked, drawOf } from '../../plan/switch/port-demand.ts';
-import { type BudgetedPort, type BudgetPort, type SwitchBudgetInput, switchBudget } from '../../plan/switch-budget.ts';
+import { type BudgetedPort, type BudgetPort, type SwitchBudgetInput, switchBudget } from '../../plan/switch/switch-budget.ts';
 import { sentence } from '../latex-words.ts';
 import type { Reading, ReadingRow, Sheet } from '../sheet.ts';
 

@@ -1,7 +1,7 @@
-/** Electrical limits of a load, each first expressed as the most resistance the line may have. @module */
+/** Electrical limits of a load, each expressed as the most resistance the line may have. @module */
 import { differenceOfProducts, nextDown, nextUp } from '../quantity/exact.ts';
 import type { Ohms, Volts, Watts } from '../quantity/units.ts';
-import type { Load } from './operating-point.ts';
+import type { Load } from './load.ts';
 
 /** In place of a resistance: the supply itself is under the minimum, so no line is short enough. @internal */
 export const NO_LINE = -1;
@@ -34,16 +34,6 @@ export function resistanceAtLoadVoltage(supplyVoltage: Volts, power: Watts, mini
   return ((supplyVoltage - minimum) * minimum) / power;
 }
 
-/** Most line resistance that carries `power` at all, `V²/4P`; `undefined` at no load. @internal */
-export function resistanceAtCollapse(supplyVoltage: Volts, power: Watts): Ohms | undefined {
-  if (power === 0) return undefined;
-  let limit = (supplyVoltage * supplyVoltage) / (4 * power);
-  // The largest double that still carries the load: the quotient may lie an ulp or two on either side of it.
-  while (differenceOfProducts(supplyVoltage, supplyVoltage, 4 * power, limit) < 0) limit = nextDown(limit);
-  while (differenceOfProducts(supplyVoltage, supplyVoltage, 4 * power, nextUp(limit)) >= 0) limit = nextUp(limit);
-  return limit;
-}
-
 /** Most line resistance at which any kind of load still sees `minimum`; `undefined` where nothing bounds it. @internal */
 export function resistanceAtVoltage(supplyVoltage: Volts, load: Load, minimum: Volts): Ohms | undefined {
   if (load.power !== undefined) return resistanceAtLoadVoltage(supplyVoltage, load.power, minimum);
@@ -52,10 +42,20 @@ export function resistanceAtVoltage(supplyVoltage: Volts, load: Load, minimum: V
   return load.current > 0 ? (supplyVoltage - minimum) / load.current : undefined;
 }
 
-/** Most line resistance that carries any kind of load at all; `undefined` where nothing bounds it. @internal */
-export function resistanceAtLimit(supplyVoltage: Volts, load: Load): Ohms | undefined {
-  if (load.power !== undefined) return resistanceAtCollapse(supplyVoltage, load.power);
-  if (load.current === undefined || load.current === 0) return undefined;
-  const limit = supplyVoltage / load.current;
-  return differenceOfProducts(supplyVoltage, 1, load.current, limit) < 0 ? nextDown(limit) : limit;
+/** Most line resistance that carries the load at all, `V²/4P` of a power; `undefined` where nothing bounds it. @internal */
+export function resistanceAtCollapse(supplyVoltage: Volts, { power, current }: Load): Ohms | undefined {
+  if (power !== undefined) return resistanceAtPowerCollapse(supplyVoltage, power);
+  if (current === undefined || current === 0) return undefined;
+  const limit = supplyVoltage / current;
+  return differenceOfProducts(supplyVoltage, 1, current, limit) < 0 ? nextDown(limit) : limit;
+}
+
+/** Most line resistance that carries `power` at all, `V²/4P`; `undefined` at no load. @internal */
+export function resistanceAtPowerCollapse(supplyVoltage: Volts, power: Watts): Ohms | undefined {
+  if (power === 0) return undefined;
+  let limit = (supplyVoltage * supplyVoltage) / (4 * power);
+  // The largest double that still carries the load: the quotient may lie an ulp or two on either side of it.
+  while (differenceOfProducts(supplyVoltage, supplyVoltage, 4 * power, limit) < 0) limit = nextDown(limit);
+  while (differenceOfProducts(supplyVoltage, supplyVoltage, 4 * power, nextUp(limit)) >= 0) limit = nextUp(limit);
+  return limit;
 }

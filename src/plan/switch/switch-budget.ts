@@ -1,16 +1,16 @@
 /** Which ports a switch can power. @module */
-import type { PoeClassNumber } from '../ethernet/class-table.ts';
-import { requireArray, requireFraction, requireObject, requireOneOf } from '../quantity/guards.ts';
-import { InputError } from '../quantity/input-error.ts';
-import type { Watts } from '../quantity/units.ts';
-import type { SourceKey } from '../sources/sources.ts';
-import { capacityOf, type SupplyCount } from './switch/capacity.ts';
-import { PER_WATT, requireWatts, wholeNanowatts } from './switch/nanowatts.ts';
-import { type PortDefault, type PortDemandAtSwitch, portDemand } from './switch/port-demand.ts';
-import type { BudgetPort, PortGroup, PortPriority, SwitchBudgetInput } from './switch/switch-input.ts';
-import { toldOf } from './switch/told-of.ts';
+import type { PoeClassNumber } from '../../ethernet/class-table.ts';
+import { requireArray, requireFraction, requireObject, requireOneOf } from '../../quantity/guards.ts';
+import { InputError } from '../../quantity/input-error.ts';
+import type { Watts } from '../../quantity/units.ts';
+import type { SourceKey } from '../../sources/sources.ts';
+import { capacityOf, type SupplyCount } from './capacity.ts';
+import { PER_WATT, requireWatts, wholeNanowatts } from './nanowatts.ts';
+import { type PortDefault, type PortDemandAtSwitch, portDemand } from './port-demand.ts';
+import type { BudgetPort, PortGroup, PortPriority, SwitchBudgetInput } from './switch-input.ts';
+import { withPorts } from './with-ports.ts';
 
-export type { BudgetBasis, BudgetPort, PortGroup, PortPriority, PowerSupply, SwitchBudgetInput } from './switch/switch-input.ts';
+export type { BudgetBasis, BudgetPort, PortGroup, PortPriority, PowerSupply, SwitchBudgetInput } from './switch-input.ts';
 
 /** What keeps a port from being powered: the switch, its card, its own limit, or a run that cannot carry the draw. */
 export type DeniedBy = 'switch' | 'group' | 'port' | 'run';
@@ -248,7 +248,7 @@ function assumptionsOf(wanted: readonly PortDemandAtSwitch[]): string[] {
   const found: string[] = [];
   const tell = (words: string, holds: (port: PortDemandAtSwitch) => boolean): void => {
     const numbers = wanted.filter(holds).map(({ port }) => port);
-    if (numbers.length > 0) found.push(toldOf(words, numbers));
+    if (numbers.length > 0) found.push(withPorts(words, numbers));
   };
   for (const name of ['type', 'draw', 'run', 'measurement'] as const) tell(WORDS[name], ({ defaults }) => defaults.includes(name));
   tell('wants more than the class granted allows a device, which is taken', ({ capped }) => capped);

@@ -51,7 +51,7 @@ export function right(text: string, width: number): string {
 }
 
 // A number and its unit stay on one line.
-const BETWEEN_WORDS = / (?!(?<=\d )(?:Ω|V|W|A|m|%|°C|AWG)(?![A-Za-z0-9]))/;
+const BETWEEN_WORDS = / (?!(?<=\d )(?:[mk]?Ω|[mk]?[VWA]|[mk]?m[²³]?|%|°[CF]|K|ft|AWG)(?![A-Za-z0-9]))/;
 
 /** A sentence over as many lines as it takes; later lines begin with `indent`. @internal */
 export function wrap(text: string, width: number, first: string = '', indent: string = first): string {

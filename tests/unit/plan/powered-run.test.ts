@@ -1,15 +1,7 @@
 /** One run to a powered device, judged: the cases an installer meets. */
 import { describe, expect, test } from 'vitest';
-import {
-  type Check,
-  type CheckName,
-  cable,
-  checkPoweredRun,
-  InputError,
-  isInputError,
-  type PoweredRunInput,
-  poweredRunRemedies,
-} from '../../../src/index.ts';
+import { type Check, type CheckName, cable, checkPoweredRun, InputError, isInputError, type PoweredRunInput } from '../../../src/index.ts';
+import { poweredRunRemedies } from '../../../src/plan/index.ts';
 
 const cat5e = cable('cat5e');
 const run = (length: number, temperature = 20): PoweredRunInput['installed'] => [{ cable: cat5e, length, temperature }];

@@ -10,9 +10,8 @@ import {
   lowestSupplyVoltage,
   maximumRun,
   type TwoWireRunInput,
-  twoWireRemedies,
 } from '../../../src/index.ts';
-import { leastPermittedDrop } from '../../../src/plan/index.ts';
+import { leastPermittedDrop, twoWireRemedies } from '../../../src/plan/index.ts';
 import { expectInputError } from '../../helpers/expectations.ts';
 
 const cue: TwoWireRunInput = {

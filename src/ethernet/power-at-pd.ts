@@ -102,8 +102,19 @@ export type PowerAtPd =
 export function powerAtPd(input: PowerAtPdInput): PowerAtPd {
   requireObject(input, 'input', 'an object with poeClass and resistance');
   const { minimumVoltage, marginalBelow = MARGINAL_BELOW, pseType, pairs } = input;
-  const known = +(pseType !== undefined) + +(input.pseVoltage !== undefined) + +(input.pdPower !== undefined) + +(pairs !== undefined);
-  if (hasMoreKeys(input, 2 + known + +(minimumVoltage !== undefined) + +(input.marginalBelow !== undefined))) {
+  if (
+    hasMoreKeys(
+      input,
+      input.poeClass,
+      input.resistance,
+      pseType,
+      input.pseVoltage,
+      input.pdPower,
+      pairs,
+      minimumVoltage,
+      input.marginalBelow,
+    )
+  ) {
     refuseUnknown(input, Object.keys(POWER_AT_PD_FIELDS), '');
   }
   const limits = appliedLimits(input);

@@ -1,4 +1,6 @@
 /** The results of the core with every step shown, evaluated by mathjs with units; homework looked at. @module */
+
+export { work } from './command.ts';
 export { type AnswerReview, type FoundSlip, type ReviewOptions, reviewAnswer } from './review-answer.ts';
 export type { AwgWorkingInput } from './sheets/awg.ts';
 export type { BoundsWorkingInput } from './sheets/bounds-reading.ts';

@@ -4,9 +4,10 @@ import { type Reviewer, reviewerOf } from '../../src/working/review-answer.ts';
 import { sheets } from '../../src/working/sheets.ts';
 import { pick, seeded } from '../helpers/random.ts';
 import { asked, NAMES, workings } from '../helpers/random-workings.ts';
+import { sampleSize } from '../helpers/sample-size.ts';
 import type { Mistake } from '../helpers/workings/kit.ts';
 
-const INPUTS = 300;
+const INPUTS = sampleSize(300, 40);
 /** What a student writes down. */
 const written = (value: number): string => value.toPrecision(4);
 

@@ -47,3 +47,32 @@ export async function importedEntries(): Promise<Record<string, Record<string, u
   const modules = ENTRIES.map(async ({ name, source }) => [name, await import(join(ROOT, source))] as const);
   return Object.fromEntries(await Promise.all(modules));
 }
+
+/** Declarations of all types that stand in the signatures of others, at any depth; what the bodies of functions use is no part of it. */
+export function typesNamedBy(declarations: readonly ts.Declaration[]): ReadonlySet<ts.Declaration> {
+  const checker = publicProgram().getTypeChecker();
+  const found = new Set<ts.Declaration>();
+  const add = (name: ts.Node): void => {
+    const symbol = checker.getSymbolAtLocation(name);
+    const target = symbol !== undefined && symbol.flags & ts.SymbolFlags.Alias ? checker.getAliasedSymbol(symbol) : symbol;
+    for (const declaration of target?.declarations ?? []) {
+      if (!ts.isInterfaceDeclaration(declaration) && !ts.isTypeAliasDeclaration(declaration)) continue;
+      if (found.has(declaration) || !declaration.getSourceFile().fileName.startsWith(join(ROOT, 'src'))) continue;
+      found.add(declaration);
+      visit(declaration);
+    }
+  };
+  const visit = (node: ts.Node): void => {
+    if (ts.isBlock(node)) return;
+    if (ts.isVariableDeclaration(node)) {
+      // Its value is a matter of the inside.
+      if (node.type !== undefined) visit(node.type);
+      return;
+    }
+    if (ts.isTypeReferenceNode(node)) add(node.typeName);
+    if (ts.isExpressionWithTypeArguments(node)) add(node.expression);
+    ts.forEachChild(node, visit);
+  };
+  for (const declaration of declarations) visit(declaration);
+  return found;
+}

@@ -34,5 +34,6 @@ export function grantedClass(
  * @internal
  */
 export function wantedPower(requested: PoeClassNumber, granted: PoeClassNumber, stated: Watts | undefined): Watts | undefined {
-  return stated ?? (granted === requested ? undefined : poeClass(requested).pdPower);
+  if (stated !== undefined) return stated;
+  return granted === requested ? undefined : poeClass(requested).pdPower;
 }

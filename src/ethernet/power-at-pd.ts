@@ -3,14 +3,17 @@ import type { RunResistance } from '../cable/run-resistance.ts';
 import { constantPower, type FeasiblePoint, type InfeasiblePoint } from '../circuit/operating-point.ts';
 import type { Check, CheckName, Draft } from '../limits/check.ts';
 import { COLLAPSE } from '../limits/collapse.ts';
-import { held, MARGINAL_BELOW, requireMarginalBelow } from '../limits/held.ts';
+import { held, MARGINAL_BELOW, MARGINAL_BELOW_FIELD, requireMarginalBelow } from '../limits/held.ts';
 import type { Limit } from '../limits/limit.ts';
 import { PD_POWER } from '../limits/pd-power.ts';
 import { NO_LINE, resistanceAtPowerCollapse } from '../limits/resistance-at.ts';
 import { type Verdict, worstVerdict } from '../limits/verdict.ts';
-import { requireComputed, requireNonNegative, requireObject, requirePositive } from '../quantity/guards.ts';
+import type { Fields } from '../quantity/fields.ts';
+import { hasMoreKeys, requireComputed, requireNonNegative, requireObject, requirePositive } from '../quantity/guards.ts';
+import { refuseUnknown } from '../quantity/nearest.ts';
 import type { Amperes, Ohms, Volts, Watts } from '../quantity/units.ts';
 import { CLASS_TABLE, type ClassRow, type PoeClassNumber, type PseType } from './class-table.ts';
+import * as device from './device-fields.ts';
 import { electricalLimits } from './electrical-limits.ts';
 import { classLimits, type PoeClass } from './poe-class.ts';
 import { voltageWindowCheck } from './voltage-window.ts';
@@ -34,6 +37,18 @@ export interface PowerAtPdInput {
   /** A margin under this fraction of the limit is marginal; 0.05 if absent. */
   readonly marginalBelow?: number | undefined;
 }
+
+/** @internal */
+export const POWER_AT_PD_FIELDS: Fields<PowerAtPdInput, 'marginalBelow'> = {
+  poeClass: () => device.POE_CLASS,
+  resistance: { check: (resistance, path) => void loopThatPowerSees(resistance, 2, path) },
+  pseType: () => device.PSE_TYPE,
+  pseVoltage: () => device.PSE_VOLTAGE,
+  pdPower: () => device.PD_POWER,
+  pairs: () => device.POWERED_PAIRS,
+  minimumVoltage: () => device.MINIMUM_VOLTAGE,
+  marginalBelow: () => MARGINAL_BELOW_FIELD,
+};
 
 interface PowerAtPdCommon {
   /** Most power that the class's printed PSE power delivers over this run. [W] */
@@ -86,7 +101,22 @@ export type PowerAtPd =
  */
 export function powerAtPd(input: PowerAtPdInput): PowerAtPd {
   requireObject(input, 'input', 'an object with poeClass and resistance');
-  const { minimumVoltage, marginalBelow = MARGINAL_BELOW } = input;
+  const { minimumVoltage, marginalBelow = MARGINAL_BELOW, pseType, pairs } = input;
+  if (
+    hasMoreKeys(
+      input,
+      input.poeClass,
+      input.resistance,
+      pseType,
+      input.pseVoltage,
+      input.pdPower,
+      pairs,
+      minimumVoltage,
+      input.marginalBelow,
+    )
+  ) {
+    refuseUnknown(input, Object.keys(POWER_AT_PD_FIELDS), '');
+  }
   const limits = appliedLimits(input);
   const { pseVoltage = limits.pseVoltageMin, pdPower: drawn = limits.pdPower } = input;
   requirePositive(pseVoltage, 'pseVoltage', 'V');

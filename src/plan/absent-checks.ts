@@ -1,6 +1,7 @@
 /** What it means that a result has no check of some name. @module */
 import { LIMITS } from '../limits/all.ts';
 import type { Check, CheckName } from '../limits/check.ts';
+import { COLLAPSE } from '../limits/collapse.ts';
 import type { Limit } from '../limits/limit.ts';
 
 /** About what flows and arrives: there is nothing to judge where the line does not carry the load. */
@@ -22,5 +23,5 @@ export function passesAt(name: CheckName, checks: readonly Check[]): boolean {
 
 /** Whether the check is missing because the line carries nothing. @internal */
 export function isLostToCollapse(name: CheckName, checks: readonly Check[]): boolean {
-  return ABOUT_ARRIVAL.includes(name) && checks.some((one) => one.name === 'collapse' && one.margin < 0);
+  return ABOUT_ARRIVAL.includes(name) && checks.some((one) => one.name === COLLAPSE.name && one.margin < 0);
 }

@@ -9,12 +9,14 @@ export { type BundleFinding, type BundleLimits, type CheckBundleInput, type Chec
 export { type WarmPiece, type WarmRun, type WarmRunInput, warmRun } from './heat/warm-run.ts';
 export { type HighestLoad, highestLoad, type LoadKind, type TwoWireHighestLoadInput } from './highest-load.ts';
 export { type HighestTemperature, highestTemperature } from './highest-temperature.ts';
+export type { Doubt, DoubtCode, JudgedRun, RunVerdict } from './judged-run.ts';
 export { type LeastPermittedDrop, type LeastPermittedDropInput, leastPermittedDrop } from './least-permitted-drop.ts';
 export { type LowestSupplyVoltage, type LowestSupplyVoltageInput, lowestSupplyVoltage } from './lowest-supply-voltage.ts';
 export type { MaximumPoweredRunInput } from './maximum-powered-run.ts';
 export { type MaximumRunInput, maximumRun } from './maximum-run.ts';
-export { checkPoweredRun, type PoweredRun, type PoweredRunInput } from './powered-run.ts';
-export { type PoweredRemedyOptions, poweredRunRemedies } from './remedies.ts';
+export type { PoweredCircuit, PoweredRunInput } from './powered-input.ts';
+export { checkPoweredRun, type PoweredRun } from './powered-run.ts';
+export { type RemedyOptions, remedies } from './remedies.ts';
 export type { Remedy, RemedyName, RemedyStep } from './remedy.ts';
 export type { MaximumRun, RunLimit } from './run-limit.ts';
 export {
@@ -24,7 +26,7 @@ export {
   type SmallestTwoWireInput,
   smallestConductor,
 } from './smallest-conductor.ts';
-export type { UnknownLimit, Unsolvable } from './solve-unknown.ts';
+export type { Answered, UnknownLimit, Unsolvable } from './solve-unknown.ts';
 export { type BatteryAutonomy, type BatteryAutonomyInput, batteryAutonomy } from './switch/battery-autonomy.ts';
 export {
   type BudgetChange,
@@ -61,5 +63,4 @@ export type {
   UnequalTwoWireCircuit,
   UnequalTwoWireRunInput,
 } from './two-wire-input.ts';
-export { type TwoWireRemedyOptions, twoWireRemedies } from './two-wire-remedies.ts';
 export { checkTwoWireRun, type TwoWireRun } from './two-wire-run.ts';

@@ -1,66 +1,53 @@
 /** The longest run to a powered device. @module */
 import type { Cable } from '../cable/cable.ts';
-import {
-  cableResistancePerMetre,
-  type Loop,
-  loopsOf,
-  type RunResistance,
-  requireJoints,
-  requireSegments,
-  type Segment,
-} from '../cable/run-resistance.ts';
+import { CABLE, type CableOrName } from '../cable/read-cable.ts';
+import { type Loop, loopsOf, type RunResistance, type Segment } from '../cable/run-resistance.ts';
+import { CONDUCTOR_TEMPERATURE } from '../conductor/resistance-per-metre.ts';
 import { electricalLimits } from '../ethernet/electrical-limits.ts';
 import { grantedClass, wantedPower } from '../ethernet/granted-class.ts';
-import { appliedLimits, type PowerAtPdInput } from '../ethernet/power-at-pd.ts';
+import { appliedLimits } from '../ethernet/power-at-pd.ts';
 import { COLLAPSE } from '../limits/collapse.ts';
 import { DEVICE_RESISTANCE } from '../limits/device-resistance.ts';
 import { MATERIAL } from '../limits/material.ts';
 import { PD_POWER } from '../limits/pd-power.ts';
 import { PSE_VOLTAGE_TOP } from '../limits/pse-voltage.ts';
 import { NO_LINE } from '../limits/resistance-at.ts';
-import { requireNonNegative, requireOneOf, requirePositive } from '../quantity/guards.ts';
-import type { Celsius, Metres, Ohms } from '../quantity/units.ts';
+import { readInput } from '../quantity/fields.ts';
+import type { Celsius, Metres } from '../quantity/units.ts';
 import { CABLING_LIMITS, type Channel, seenLoop } from './cabling-limits.ts';
-import { CABLING_RULES, type CablingStandard } from './cabling-rules.ts';
-import { judgedLoop, type ResistanceLimit, requireResistanceLimit } from './device-resistance.ts';
+import { CABLING_RULES } from './cabling-rules.ts';
+import { judgedLoop } from './device-resistance.ts';
 import { copperFraction } from './material-check.ts';
+import { without } from './open-run.ts';
+import { POWERED_RUN_FIELDS, type PoweredCircuit, type PoweredFacts, type PoweredRead } from './powered-input.ts';
 import { fixedLimit, governed, growingLimit, longestAt, type MaximumRun, type RunLimit } from './run-limit.ts';
 
 /** A run to a powered device whose length is asked for. */
-export interface MaximumPoweredRunInput extends Omit<PowerAtPdInput, 'resistance' | 'marginalBelow'> {
-  /** The cable whose length is asked for. */
-  readonly cable: Cable;
+export interface MaximumPoweredRunInput extends PoweredCircuit {
+  /** The cable whose length is asked for, or its name. */
+  readonly cable: CableOrName;
   /** Temperature of that cable; 20 if absent. [°C] */
   readonly temperature?: Celsius | undefined;
-  /** Cords at its ends, each with its own length [m] and temperature [°C] (20 if absent); none if absent. */
-  readonly cords?: readonly Segment[] | undefined;
-  /** Mated plugs and jacks along the run; an in-line coupler is two. 0 if absent. */
-  readonly connections?: number | undefined;
-  /** Input to output of one connection, per conductor; 0.2 if absent. [Ω] */
-  readonly connectionResistance?: Ohms | undefined;
-  /** Line-resistance limit on the device's data sheet. */
-  readonly maximumResistance?: ResistanceLimit | undefined;
-  /** Whose cabling rules apply; `TIA-568` if absent. */
-  readonly cabling?: CablingStandard | undefined;
 }
+
+/** The same with its cables looked up. @internal */
+export interface MaximumPoweredFacts extends Omit<PoweredFacts, 'installed'> {
+  readonly cable: Cable;
+  readonly temperature?: Celsius | undefined;
+}
+
+const ASKED = (): object => ({ cable: CABLE, temperature: CONDUCTOR_TEMPERATURE });
 
 /** Every limit expressed as a length, and the shortest of them. @internal */
 export function maximumPoweredRun(input: MaximumPoweredRunInput): MaximumRun {
-  const { cable, temperature = 20, cords = [], connections = 0, connectionResistance = 0.2, cabling = 'TIA-568' } = input;
-  const { maximumResistance, minimumVoltage } = input;
-  cableResistancePerMetre(cable, temperature, 'maximum', '');
-  requireSegments(cords, 'cords');
-  requireJoints(connections, connectionResistance);
-  requireOneOf(cabling, ['TIA-568', 'ISO/IEC 11801', 'none'], 'cabling');
-  if (minimumVoltage !== undefined) requirePositive(minimumVoltage, 'minimumVoltage', 'V');
-  if (maximumResistance !== undefined) requireResistanceLimit(maximumResistance, 'maximumResistance');
-  const granted = grantedClass(input.poeClass, { pseType: input.pseType }).grantedClass;
-  const wanted = wantedPower(input.poeClass, granted, input.pdPower);
-  const classLimits = appliedLimits({ ...input, poeClass: granted, pdPower: wanted });
-  const { pseVoltage = classLimits.pseVoltageMin } = input;
+  const fields = { ...without(POWERED_RUN_FIELDS, ['installed']), ...ASKED() };
+  const facts = readInput(fields as never, input as never) as PoweredRead & { cable: Cable; temperature: Celsius };
+  const { cable, temperature, cords, connections, connectionResistance, cabling, maximumResistance, minimumVoltage } = facts;
+  const granted = grantedClass(facts.poeClass, { pseType: facts.pseType }).grantedClass;
+  const wanted = wantedPower(facts.poeClass, granted, facts.pdPower);
+  const classLimits = appliedLimits({ ...facts, poeClass: granted, pdPower: wanted });
+  const { pseVoltage = classLimits.pseVoltageMin } = facts;
   const pdPower = wanted ?? classLimits.pdPower;
-  requirePositive(pseVoltage, 'pseVoltage', 'V');
-  requireNonNegative(pdPower, 'pdPower', 'W');
   const seen = seenLoop(classLimits);
   const ohmsAt = (loop: Loop) => (length: Metres) => channelAt(length).resistance[loop];
   const bare = channelAt(0);

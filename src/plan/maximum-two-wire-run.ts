@@ -5,11 +5,13 @@ import { AMPACITY } from '../limits/ampacity.ts';
 import { DEVICE_RESISTANCE } from '../limits/device-resistance.ts';
 import type { Limit } from '../limits/limit.ts';
 import { NO_LINE } from '../limits/resistance-at.ts';
+import { readInput } from '../quantity/fields.ts';
+import { without } from './open-run.ts';
 import { fixedLimit, governed, growingLimit, type MaximumRun } from './run-limit.ts';
 import {
   legsAtMaximum,
-  requireTwoWire,
   supplyRange,
+  TWO_WIRE_RUN_FIELDS,
   type TwoWireCircuit,
   twoWireJoints,
   type UnequalTwoWireCircuit,
@@ -17,8 +19,8 @@ import {
 import { type TwoWireLimit, twoWireLimits } from './two-wire-limits.ts';
 
 /** Every limit expressed as a loop resistance, then as a length, at the lowest supply voltage. @internal */
-export function maximumTwoWireRun(input: TwoWireCircuit | UnequalTwoWireCircuit): MaximumRun {
-  requireTwoWire(input);
+export function maximumTwoWireRun(circuit: TwoWireCircuit | UnequalTwoWireCircuit): MaximumRun {
+  const input = readInput(without(TWO_WIRE_RUN_FIELDS, ['length']) as never, circuit as never) as TwoWireCircuit;
   const { low, high } = supplyRange(input.supplyVoltage);
   const perMetre = twoWirePerMetre(legsAtMaximum(input), input.temperature);
   const joints = twoWireJoints(input);

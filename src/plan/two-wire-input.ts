@@ -1,12 +1,17 @@
 /** A two-wire DC circuit as it is described. @module */
+import { CONNECTION_COUNT } from '../cable/read-cable.ts';
 import { requireJoints } from '../cable/run-resistance.ts';
 import type { Load } from '../circuit/operating-point.ts';
 import { legsOf, type TwoWireLegs } from '../circuit/voltage-drop.ts';
 import type { Conductor } from '../conductor/conductor.ts';
+import { CONDUCTOR_TEMPERATURE, requireConductor } from '../conductor/resistance-per-metre.ts';
 import { atMaximum } from '../conductor/to-maximum.ts';
-import { requireMarginalBelow } from '../limits/held.ts';
+import { MARGINAL_BELOW_FIELD, requireMarginalBelow } from '../limits/held.ts';
+import type { AnyFields, Fields, OptionalField } from '../quantity/fields.ts';
 import { requireObject, requirePositive } from '../quantity/guards.ts';
 import { InputError } from '../quantity/input-error.ts';
+import { intervalOf } from '../quantity/interval.ts';
+import { refuseUnknown } from '../quantity/nearest.ts';
 import type { Amperes, Celsius, Metres, Ohms, Volts } from '../quantity/units.ts';
 
 /** A voltage that is known, or known to stay between two others. [V] */
@@ -38,6 +43,8 @@ interface TwoWireCommon {
   readonly maximumResistance?: Ohms | undefined;
   /** A margin under this fraction of the limit is marginal; 0.05 if absent. */
   readonly marginalBelow?: number | undefined;
+  /** Comes back in the result. */
+  readonly label?: string | undefined;
 }
 
 /** What a two-wire circuit of equal conductors is made of, its length apart. */
@@ -71,16 +78,8 @@ export interface UnequalTwoWireRunInput extends UnequalTwoWireCircuit {
 
 /** @internal */
 export function supplyRange(supplyVoltage: SupplyVoltage): { low: Volts; high: Volts; single: boolean } {
-  if (typeof supplyVoltage === 'object' && supplyVoltage !== null) {
-    requirePositive(supplyVoltage.low, 'supplyVoltage.low', 'V');
-    requirePositive(supplyVoltage.high, 'supplyVoltage.high', 'V');
-    if (supplyVoltage.high < supplyVoltage.low) {
-      throw new InputError('conflict', 'supplyVoltage.high', `at least the low end, ${supplyVoltage.low} V`, supplyVoltage.high);
-    }
-    return { low: supplyVoltage.low, high: supplyVoltage.high, single: false };
-  }
-  requirePositive(supplyVoltage, 'supplyVoltage', 'V');
-  return { low: supplyVoltage, high: supplyVoltage, single: true };
+  const { low, high } = intervalOf(supplyVoltage, 'supplyVoltage', (volts, path) => requirePositive(volts, path, 'V'));
+  return { low, high, single: typeof supplyVoltage !== 'object' };
 }
 
 /** The conductors of a circuit, each at its maximum. @internal */
@@ -97,25 +96,64 @@ export function twoWireJoints({ connections = 0, connectionResistance = 0 }: Two
 /** @internal */
 export function requireTwoWire(input: TwoWireCircuit | UnequalTwoWireCircuit): void {
   requireObject(input, 'input', 'an object with supplyVoltage, conductor and load');
-  const {
-    connections = 0,
-    connectionResistance = 0,
-    minimumVoltage,
-    maximumVoltage,
-    permittedDrop,
-    maximumResistance,
-    ampacity,
-    marginalBelow,
-  } = input;
+  const { connections = 0, connectionResistance = 0, permittedDrop, marginalBelow } = input;
   requireJoints(connections, connectionResistance);
-  if (minimumVoltage !== undefined) requirePositive(minimumVoltage, 'minimumVoltage', 'V');
-  if (maximumVoltage !== undefined) requirePositive(maximumVoltage, 'maximumVoltage', 'V');
-  if (typeof permittedDrop === 'object' && permittedDrop !== null) requirePositive(permittedDrop.volts, 'permittedDrop.volts', 'V');
-  else if (permittedDrop !== undefined) {
-    requirePositive(permittedDrop, 'permittedDrop', '(a fraction of the supply voltage)');
-    if (permittedDrop >= 1) throw new InputError('range', 'permittedDrop', 'a fraction of the supply voltage under 1', permittedDrop);
-  }
-  if (ampacity !== undefined) requirePositive(ampacity, 'ampacity', 'A');
-  if (maximumResistance !== undefined) requirePositive(maximumResistance, 'maximumResistance', 'Ω');
+  for (const [name, unit] of STATED) if (input[name] !== undefined) requirePositive(input[name], name, unit);
+  if (permittedDrop !== undefined) requireDrop(permittedDrop, 'permittedDrop');
   if (marginalBelow !== undefined) requireMarginalBelow(marginalBelow);
 }
+
+const STATED = [
+  ['minimumVoltage', 'V'],
+  ['maximumVoltage', 'V'],
+  ['ampacity', 'A'],
+  ['maximumResistance', 'Ω'],
+] as const;
+
+function requireDrop(drop: PermittedDrop, path: string): void {
+  if (typeof drop === 'object' && drop !== null) {
+    requirePositive(drop.volts, `${path}.volts`, 'V');
+    refuseUnknown(drop, ['volts'], path);
+    return;
+  }
+  requirePositive(drop, path, '(a fraction of the supply voltage)');
+  if (drop >= 1) throw new InputError('range', path, 'a fraction of the supply voltage under 1', drop);
+}
+
+/** Any two-wire run, whichever way its conductors are given. @internal */
+export interface AnyTwoWireRun extends TwoWireCommon {
+  readonly length: Metres;
+  readonly conductor?: Conductor | undefined;
+  readonly out?: Conductor | undefined;
+  readonly back?: Conductor | undefined;
+}
+
+const ONE_CONDUCTOR: OptionalField<Conductor> = {
+  check: (value, path) => requireConductor(value, path),
+  type: 'Conductor',
+  optional: true,
+};
+const STATED_VOLTAGE: OptionalField<Volts> = { positive: 'V', optional: true };
+
+/** @internal */
+export const LOAD_FIELDS: AnyFields = { power: { nonNegative: 'W' }, current: { nonNegative: 'A' }, resistance: { nonNegative: 'Ω' } };
+
+/** @internal */
+export const TWO_WIRE_RUN_FIELDS: Fields<AnyTwoWireRun, 'temperature' | 'connections' | 'connectionResistance' | 'marginalBelow'> = {
+  supplyVoltage: { positive: 'V', range: true },
+  conductor: () => ONE_CONDUCTOR,
+  out: () => ONE_CONDUCTOR,
+  back: () => ONE_CONDUCTOR,
+  length: { nonNegative: 'm' },
+  temperature: () => CONDUCTOR_TEMPERATURE,
+  connections: () => CONNECTION_COUNT,
+  connectionResistance: { nonNegative: 'Ω', default: 0, source: 'library-default' },
+  load: { exactlyOne: () => LOAD_FIELDS as never },
+  minimumVoltage: () => STATED_VOLTAGE,
+  maximumVoltage: () => STATED_VOLTAGE,
+  permittedDrop: { check: (drop, path) => requireDrop(drop, path), optional: true },
+  ampacity: { positive: 'A', optional: true },
+  maximumResistance: { positive: 'Ω', optional: true },
+  marginalBelow: () => MARGINAL_BELOW_FIELD,
+  label: { text: 'any', optional: true },
+};

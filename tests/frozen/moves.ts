@@ -14,7 +14,16 @@
 import type { FrozenRecord } from './corpus.ts';
 
 /** The shapes of {@link MOVES} and {@link MOVED} that the library has by now. */
-export const LANDED: readonly string[] = ['deciding', 'one object', 'port limit', 'assumptions of a port'];
+export const LANDED: readonly string[] = [
+  'deciding',
+  'powered run',
+  'two-wire run',
+  'remedies',
+  'cable names',
+  'one object',
+  'port limit',
+  'assumptions of a port',
+];
 
 /** A path without a successor, and why. */
 export interface Gone {

@@ -68,13 +68,13 @@ const FUNCTIONS: { readonly [K in keyof Results]: BoundedFunction<Results[K]> } 
   },
   checkPoweredRun: {
     fn: () => checkPoweredRun,
-    checks: ({ powerChecks, cablingChecks }) => [...powerChecks, ...cablingChecks],
-    unbounded: ['checks', 'powerChecks', 'cablingChecks', 'governing', 'limits', 'portVoltage', 'channelLength'],
+    checks: ({ checks }) => checks,
+    unbounded: ['checks', 'governing', 'classLimits', 'portVoltage', 'channelLength', 'assumptions'],
   },
   checkTwoWireRun: {
     fn: () => checkTwoWireRun,
     checks: ({ checks }) => checks,
-    unbounded: ['checks', 'governing'],
+    unbounded: ['checks', 'governing', 'assumptions'],
     judgesSupply: true,
   },
   maximumRun: {

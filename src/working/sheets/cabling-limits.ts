@@ -3,7 +3,7 @@ import type { Segment } from '../../cable/run-resistance.ts';
 import type { PoeClass } from '../../ethernet/poe-class.ts';
 import { closestCord, closestGauge, deratedRule, type Held, weakCategory } from '../../plan/cabling-limits.ts';
 import type { CablingRules } from '../../plan/cabling-rules.ts';
-import { hottestOf, insertionLossLength, isScreened } from '../../plan/signal-length.ts';
+import { hottestOf, insertionLossLength } from '../../plan/signal-length.ts';
 import type { Figures, ReadingRow, SheetGiven, SheetNo, SheetStep } from '../sheet.ts';
 import { limitRow, loopRow } from './limit-rows.ts';
 import { COOL, LINK, OHMS } from './limit-steps.ts';

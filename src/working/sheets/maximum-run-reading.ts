@@ -3,7 +3,7 @@ import type { Segment } from '../../cable/run-resistance.ts';
 import { legsOf } from '../../circuit/voltage-drop.ts';
 import { CABLING_RULES } from '../../plan/cabling-rules.ts';
 import { copperFraction } from '../../plan/material-check.ts';
-import type { MaximumPoweredRunInput } from '../../plan/maximum-powered-run.ts';
+import type { MaximumPoweredFacts as MaximumPoweredRunInput } from '../../plan/maximum-powered-run.ts';
 import { supplyRange, type TwoWireCircuit, type UnequalTwoWireCircuit } from '../../plan/two-wire-input.ts';
 import type { Reading, ReadingRow } from '../sheet.ts';
 import { cablingRows } from './cabling-limits.ts';

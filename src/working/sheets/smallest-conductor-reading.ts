@@ -2,9 +2,9 @@
 import type { Cable } from '../../cable/cable.ts';
 import { isCopper } from '../../cable/copper.ts';
 import { atMaximum } from '../../conductor/to-maximum.ts';
-import { isPowered } from '../../plan/one-unknown.ts';
+import { isPowered } from '../../plan/open-run.ts';
 import {
-  type SmallestCableInput,
+  type SmallestCableFacts as SmallestCableInput,
   type SmallestConductor,
   type SmallestTwoWireInput,
   smallestConductor,

@@ -8,7 +8,7 @@ import { grantedByType } from '../../../src/ethernet/assigned-class.ts';
 import type { PoeClassNumber } from '../../../src/ethernet/class-table.ts';
 import { type PoeClass, poeClass } from '../../../src/ethernet/poe-class.ts';
 import { appliedLimits } from '../../../src/ethernet/power-at-pd.ts';
-import type { MaximumPoweredRunInput } from '../../../src/plan/maximum-powered-run.ts';
+import type { MaximumPoweredFacts as MaximumPoweredRunInput } from '../../../src/plan/maximum-powered-run.ts';
 import { maximumRun } from '../../../src/plan/maximum-run.ts';
 import type { RunLimit } from '../../../src/plan/run-limit.ts';
 import { type BudgetPort, type SwitchBudgetInput, switchBudget } from '../../../src/plan/switch/switch-budget.ts';
@@ -22,7 +22,8 @@ const FACTOR = { pairLoop: 2, twoPair: 1, fourPair: 0.5 } as const;
 const limitsOf = (input: MaximumPoweredRunInput): PoeClass =>
   appliedLimits(input.pseType === undefined ? input : { ...input, poeClass: grantedByType(input.poeClass, input.pseType) });
 
-const pairsOf = (input: WorkingInputs['maximumRun']): number | undefined => ('load' in input ? undefined : limitsOf(input).pairs);
+const pairsOf = (input: WorkingInputs['maximumRun']): number | undefined =>
+  'load' in input ? undefined : limitsOf(input as MaximumPoweredRunInput).pairs;
 
 /** The least length, those of the limits that are resistances by another rule. */
 const shortest = (limits: readonly RunLimit[], ofResistance: (limit: RunLimit) => number): number => {
@@ -39,7 +40,7 @@ const ofLoops = (
   scale: (name: RunLimit['limit']) => number = () => 1,
 ): number | undefined => {
   if ('load' in input) return undefined;
-  const { cable: of, temperature: at, cords = [], connections, connectionResistance }: MaximumPoweredRunInput = input;
+  const { cable: of, temperature: at, cords = [], connections, connectionResistance } = input as MaximumPoweredRunInput;
   const without = (pieces: readonly Segment[]): number => runResistance({ segments: pieces, connections, connectionResistance }).twoPair;
   const metre = (degrees: number | undefined): number =>
     runResistance({ segments: [{ cable: of, length: 1, temperature: degrees }], connections: 0 }).twoPair;
@@ -151,7 +152,7 @@ const maximumRunAsked: Asked<'maximumRun'> = {
       slip: 'class-power-for-pd-power',
       make: (input) => {
         if ('load' in input) return undefined;
-        const { pdPower, psePowerLimit } = limitsOf(input);
+        const { pdPower, psePowerLimit } = limitsOf(input as MaximumPoweredRunInput);
         const drawn = input.pdPower ?? pdPower;
         if (2 * drawn > psePowerLimit) return undefined;
         // What bounds a constant power does so in proportion to it.

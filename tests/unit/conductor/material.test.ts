@@ -67,10 +67,13 @@ describe('refuses', () => {
     expectInputError(() => awg(24, as<AwgOptions>({ material: name })), 'options.material', 'unknown');
   });
 
-  test('no metal, and options that are no object', () => {
+  test('no metal, a key that is not known, and what is no object', () => {
     expectInputError(() => material({ name: as<MaterialName>(undefined) }), 'name', 'missing');
-    for (const options of [null, 0.5, 'thin', []])
-      expectInputError(() => material({ name: 'silver', ...as<object>(options) }), 'options', 'type');
+    expectInputError(() => material({ name: 'silver', ...as<object>({ diametre: 0.5 }) }), 'diametre', 'unknown');
+    expect(expectInputError(() => material({ name: as<MaterialName>('aluminum') }), 'name', 'unknown').message).toBe(
+      'name: "aluminum" is unknown; did you mean "aluminium"?',
+    );
+    for (const input of [null, 0.5, 'silver', []]) expectInputError(() => material(as<{ name: MaterialName }>(input)), 'input', 'type');
   });
 
   test.each(NOT_NUMBERS)('%s for a diameter', (_label, value, code) => {

@@ -57,7 +57,7 @@ describe('numbers for reading', () => {
 });
 
 describe('remedies in words', () => {
-  const passes = { power: 'pass', cabling: 'pass' } as const;
+  const passes = { power: 'pass', cabling: 'pass', worst: 'pass' } as const;
   test.each([
     [{ remedy: 'shorter-run', from: 120, to: 88.96, unit: 'm' }, 'Shorten the installed cable from 120 m to at most 88.9 m'],
     [{ remedy: 'shorter-run', from: 120, to: 88.9, unit: 'm' }, 'Shorten the installed cable from 120 m to at most 88.9 m'],
@@ -74,8 +74,12 @@ describe('remedies in words', () => {
 
   test('say what is left to doubt', () => {
     const remedy = { remedy: 'shorter-run', from: 120, to: 90, unit: 'm' } as const;
-    expect(remedyInWords({ ...remedy, verdict: { power: 'pass', cabling: 'marginal' } })).toMatch(/\(then close to a limit\)$/);
-    expect(remedyInWords({ ...remedy, verdict: { power: 'uncertain', cabling: 'marginal' } })).toMatch(/\(then still uncertain\)$/);
+    expect(remedyInWords({ ...remedy, verdict: { power: 'pass', cabling: 'marginal', worst: 'marginal' } })).toMatch(
+      /\(then close to a limit\)$/,
+    );
+    expect(remedyInWords({ ...remedy, verdict: { power: 'uncertain', cabling: 'marginal', worst: 'uncertain' } })).toMatch(
+      /\(then still uncertain\)$/,
+    );
   });
 });
 

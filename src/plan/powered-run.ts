@@ -1,6 +1,6 @@
 /** One run to a powered device, judged: does power arrive, and is it an Ethernet channel. @module */
 import { CONNECTION_RESISTANCE } from '../cable/read-cable.ts';
-import { loopsOf, type RunResistance, requireJoints, requireSegments } from '../cable/run-resistance.ts';
+import { loopsOf, type RunResistance, readSegments, requireJoints } from '../cable/run-resistance.ts';
 import type { OperatingPoint } from '../circuit/operating-point.ts';
 import type { PoeClassNumber } from '../ethernet/class-table.ts';
 import { grantedClass, wantedPower } from '../ethernet/granted-class.ts';
@@ -81,11 +81,11 @@ const NONE: readonly never[] = [];
 /** Judges a run whose cables are looked up; what was assumed is left to the caller. @internal */
 export function judgePoweredRun(facts: PoweredFacts): PoweredRun {
   requireObject(facts, 'input', 'an object with installed, poeClass and more');
-  const { installed, cords = NONE, connections = 0, cabling = 'TIA-568', maximumResistance } = facts;
+  const { connections = 0, cabling = 'TIA-568', maximumResistance } = facts;
   const { connectionResistance = CONNECTION_RESISTANCE.default, marginalBelow = MARGINAL_BELOW } = facts;
-  requireSegments(installed, 'installed');
+  const installed = readSegments(facts.installed, 'installed');
   if (installed.length === 0) throw new InputError('missing', 'installed', 'at least one piece of cable', installed);
-  requireSegments(cords, 'cords');
+  const cords = facts.cords === undefined ? NONE : readSegments(facts.cords, 'cords');
   requireJoints(connections, connectionResistance);
   requireOneOf(cabling, CABLING_STANDARDS, 'cabling');
   requireMarginalBelow(marginalBelow);

@@ -64,11 +64,11 @@ describe('checkBundle', () => {
     expect(checkBundle({ ...hot, pairCurrent: 9 })).toMatchObject({ verdict: 'fail', findings: ['no-steady-state'] });
     const gentle = { ...hot, pairCurrent: 0.1, ambient: 30, code: 'NEC 2017' } as const;
     expect(checkBundle({ ...gentle, ambient: 56 }).findings).toEqual(['too-warm-for-code']);
-    expect(checkBundle({ ...gentle, cable: { ...hot.cable, gauge: 26 } })).toMatchObject({
+    expect(checkBundle({ ...gentle, cable: { ...cable('cat5e'), gauge: 26 } })).toMatchObject({
       verdict: 'uncertain',
       findings: ['no-ampacity'],
     });
-    expect(checkBundle({ ...gentle, cable: { ...hot.cable, gauge: 28 } }).findings).toEqual(['engineering-supervision']);
+    expect(checkBundle({ ...gentle, cable: { ...cable('cat5e'), gauge: 28 } }).findings).toEqual(['engineering-supervision']);
   });
 
   test('the category follows from the mean of all conductors', () => {

@@ -40,7 +40,7 @@ export function defaultPlaces(texts: Texts): ReadonlyMap<string, readonly Place[
 }
 
 /** The key and the number of `{ key = 1 }`, `key ?? 1` and `key: { default: 1 }`. */
-function defaultIn(node: ts.Node): [key?: string, value?: number | undefined] {
+function defaultIn(node: ts.Node): readonly [key?: string | undefined, value?: number | undefined] {
   if (ts.isBindingElement(node)) return [(node.propertyName ?? node.name).getText(), numberOf(node.initializer)];
   if (ts.isBinaryExpression(node) && node.operatorToken.kind === ts.SyntaxKind.QuestionQuestionToken) {
     return [lastName(node.left), numberOf(node.right)];

@@ -47,11 +47,11 @@ export interface MaximumPoweredRunInput extends Omit<PowerAtPdInput, 'resistance
 
 /** Every limit expressed as a length, and the shortest of them. @internal */
 export function maximumPoweredRun(input: MaximumPoweredRunInput): MaximumRun {
-  const { cable, temperature = 20, cords = [], connections = 0, connectionResistance = 0.2, cabling = 'TIA-568' } = input;
+  const { temperature = 20, connections = 0, connectionResistance = 0.2, cabling = 'TIA-568' } = input;
   const { maximumResistance, minimumVoltage } = input;
-  readCable(cable, 'cable');
+  const cable = readCable(input.cable, 'cable');
   requireTemperature(temperature, 'temperature');
-  readSegments(cords, 'cords');
+  const cords = readSegments(input.cords ?? [], 'cords');
   requireJoints(connections, connectionResistance);
   requireOneOf(cabling, ['TIA-568', 'ISO/IEC 11801', 'none'], 'cabling');
   if (minimumVoltage !== undefined) requirePositive(minimumVoltage, 'minimumVoltage', 'V');

@@ -68,10 +68,10 @@ export interface PoweredRun {
  */
 export function checkPoweredRun(input: PoweredRunInput): PoweredRun {
   requireObject(input, 'input', 'an object with installed, poeClass and more');
-  const { installed, cords = [], connections = 0, connectionResistance, cabling = 'TIA-568', maximumResistance } = input;
+  const { connections = 0, connectionResistance, cabling = 'TIA-568', maximumResistance } = input;
   const { marginalBelow = MARGINAL_BELOW } = input;
-  readSegments(installed, 'installed');
-  readSegments(cords, 'cords');
+  const installed = readSegments(input.installed, 'installed');
+  const cords = readSegments(input.cords ?? [], 'cords');
   requireOneOf(cabling, ['TIA-568', 'ISO/IEC 11801', 'none'], 'cabling');
   requireMarginalBelow(marginalBelow);
   if (maximumResistance !== undefined) requireResistanceLimit(maximumResistance, 'maximumResistance');

@@ -136,7 +136,7 @@ test('inputs are left alone and results are plain data of their own', () => {
 test.each([
   ['installed', { installed: undefined }],
   ['installed[0]', { installed: [null] }],
-  ['installed[0].cable', { installed: [{ cable: 'cat5e', length: 3 }] }],
+  ['installed[0].cable', { installed: [{ cable: 5, length: 3 }] }],
   ['installed[0].length', { installed: [{ cable: cat5e, length: -3 }] }],
   ['installed[0].temperature', { installed: [{ cable: cat5e, length: 3, temperature: '20' }] }],
   ['cords[1].length', { cords: [{ cable: cat5e, length: 3 }, { cable: cat5e }] }],

@@ -54,7 +54,7 @@ export async function edited(edits: readonly Edit[], code: string): Promise<Reco
             return texts.has(file) ? { path: file, namespace: 'edited' } : undefined;
           });
           onLoad({ filter: /./, namespace: 'edited' }, ({ path }) => ({
-            contents: texts.get(path),
+            contents: texts.get(path) ?? '',
             loader: 'ts',
             resolveDir: dirname(path),
           }));

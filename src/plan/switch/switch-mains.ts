@@ -1,5 +1,5 @@
 /** What a switch takes from the mains, and where the heat goes. @module */
-import { btuPerHour } from '../../quantity/convert.ts';
+import { btuPerHour } from '../../quantity/convert-electrical.ts';
 import { requireNonNegative, requireObject, requirePositive } from '../../quantity/guards.ts';
 import { InputError } from '../../quantity/input-error.ts';
 import type { Amperes, Volts, Watts } from '../../quantity/units.ts';

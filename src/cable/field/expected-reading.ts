@@ -67,7 +67,7 @@ const ABSOLUTE_ZERO = -273.15;
  * @example 90 m of Category 5e with two connections, in a ceiling at 35 °C
  * const { permanentLink } = expectedReading({ installed: [{ cable: 'cat5e', length: 90, temperature: 35 }], connections: 2 });
  * const { low, value, high } = permanentLink.atTemperature;
- * [low, value, high].map((ohms) => ohms.toFixed(1)); // => ['15.7', '16.9', '18.7']
+ * [low, value, high].map((ohms) => ohms.toFixed(1)); // => ['15.4', '16.9', '18.7']
  */
 export function expectedReading(input: ExpectedReadingInput): ExpectedReading {
   const { installed, cords, connections, connectionResistance, temperatureSpread, ...read } = readInput(EXPECTED_READING_FIELDS, input);

@@ -179,7 +179,7 @@ const CLAD_GAUGES = [23, 24, 26] as const;
  * // => ['longer', 'hotter', 'clad-aluminium', 'thinner-gauge', 'one-bad-joint', 'many-joints']
  * @example How long it would be
  * const [asThought] = fromMeasurement({ pairs: { '1,2': 14.1 }, cable: 'cat5e', scope: 'cable' }).lengths;
- * [asThought?.length?.low.toFixed(1), asThought?.length?.high.toFixed(1)]; // => ['75.2', '85.4']
+ * [asThought?.length?.low.toFixed(1), asThought?.length?.high.toFixed(1)]; // => ['75.2', '87.2']
  */
 export function fromMeasurement(input: FromMeasurementInput): FromMeasurement {
   const given = readInput(FROM_MEASUREMENT_FIELDS, input);

@@ -7,8 +7,8 @@ import { InputError } from '../quantity/input-error.ts';
 import type { Ohms, Volts, Watts } from '../quantity/units.ts';
 import type { SourceKey } from '../sources/sources.ts';
 import { classRow, type PoeClassNumber, type PseType } from './class-table.ts';
+import * as device from './device-fields.ts';
 import { classLimits, mostDraw } from './poe-class.ts';
-import { PAIRS_FIELD, POE_CLASS_FIELD, PORT_VOLTAGE_FIELD, PSE_TYPE_FIELD, RESISTANCE_FIELD } from './port-fields.ts';
 import { appliedLimits, loopThatPowerSees } from './power-at-pd.ts';
 import { type PortVoltage, portVoltageRange } from './pse-voltage.ts';
 
@@ -31,11 +31,11 @@ export interface LldpAllocationInput {
 /** @internal */
 export const LLDP_ALLOCATION_FIELDS: Fields<LldpAllocationInput> = {
   requested: { whole: [0, 999] },
-  poeClass: () => POE_CLASS_FIELD,
-  pseType: () => PSE_TYPE_FIELD,
-  pairs: () => PAIRS_FIELD,
-  resistance: () => RESISTANCE_FIELD,
-  pseVoltage: () => PORT_VOLTAGE_FIELD,
+  poeClass: () => device.POE_CLASS,
+  pseType: () => device.PSE_TYPE,
+  pairs: () => device.POWERED_PAIRS,
+  resistance: () => device.SEEN_LOOP,
+  pseVoltage: () => device.PORT_VOLTAGE,
 };
 
 /** What a port grants and sets aside. */

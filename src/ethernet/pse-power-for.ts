@@ -2,22 +2,16 @@
 import type { RunResistance } from '../cable/run-resistance.ts';
 import { constantPower, type FeasiblePoint, type OperatingPoint } from '../circuit/operating-point.ts';
 import type { Check } from '../limits/check.ts';
+import { MARGINAL_BELOW_FIELD } from '../limits/held.ts';
 import { type Assumption, type Fields, readInput } from '../quantity/fields.ts';
 import { InputError } from '../quantity/input-error.ts';
 import type { Interval } from '../quantity/interval.ts';
 import type { Ohms, Watts } from '../quantity/units.ts';
 import { classRow, type PoeClassNumber, type PseType } from './class-table.ts';
+import * as device from './device-fields.ts';
 import type { PoeClass } from './poe-class.ts';
+import { portAssumptions } from './port-assumptions.ts';
 import { type PortCurrents, portCurrents } from './port-currents.ts';
-import {
-  PAIRS_FIELD,
-  PD_POWER_FIELD,
-  POE_CLASS_FIELD,
-  PORT_VOLTAGE_FIELD,
-  PSE_TYPE_FIELD,
-  portAssumptions,
-  RESISTANCE_FIELD,
-} from './port-fields.ts';
 import { appliedLimits, loopThatPowerSees, powerAtPd } from './power-at-pd.ts';
 import { type PortVoltage, portVoltageCheck, portVoltageRange } from './pse-voltage.ts';
 
@@ -42,15 +36,15 @@ export interface PsePowerForInput {
 }
 
 /** @internal */
-export const PSE_POWER_FOR_FIELDS: Fields<PsePowerForInput> = {
-  poeClass: () => POE_CLASS_FIELD,
-  pdPower: () => PD_POWER_FIELD,
+export const PSE_POWER_FOR_FIELDS: Fields<PsePowerForInput, 'marginalBelow'> = {
+  poeClass: () => device.POE_CLASS,
+  pdPower: () => device.PD_POWER,
   pdPeakPower: { nonNegative: 'W', optional: true },
-  resistance: () => RESISTANCE_FIELD,
-  pseVoltage: () => PORT_VOLTAGE_FIELD,
-  pseType: () => PSE_TYPE_FIELD,
-  pairs: () => PAIRS_FIELD,
-  marginalBelow: { fraction: 'limit', optional: true },
+  resistance: () => device.SEEN_LOOP,
+  pseVoltage: () => device.PORT_VOLTAGE,
+  pseType: () => device.PSE_TYPE,
+  pairs: () => device.POWERED_PAIRS,
+  marginalBelow: () => MARGINAL_BELOW_FIELD,
 };
 
 /** A draw and what it takes from the port. */

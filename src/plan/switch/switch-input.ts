@@ -1,14 +1,7 @@
 /** A switch, its supplies, its cards and what is plugged into it. @module */
 import type { RunResistance } from '../../cable/run-resistance.ts';
 import type { PoeClassNumber, PseType } from '../../ethernet/class-table.ts';
-import {
-  PAIRS_FIELD,
-  PD_POWER_FIELD,
-  POE_CLASS_FIELD,
-  PSE_TYPE_FIELD,
-  PSE_VOLTAGE_FIELD,
-  RESISTANCE_FIELD,
-} from '../../ethernet/port-fields.ts';
+import * as device from '../../ethernet/device-fields.ts';
 import type { Field, Fields, OptionalField } from '../../quantity/fields.ts';
 import { requireObject } from '../../quantity/guards.ts';
 import type { Ohms, Volts, Watts } from '../../quantity/units.ts';
@@ -127,14 +120,14 @@ const OPTIONAL_POWER: OptionalField<Watts> = { check: (watts, path) => requireWa
 /** Guarded by hand, for speed: there may be ten thousand ports. @internal */
 export const BUDGET_PORT_FIELDS: Fields<BudgetPort, 'priority'> = {
   port: { whole: [1, 1e6] },
-  poeClass: () => POE_CLASS_FIELD,
-  pseType: () => PSE_TYPE_FIELD,
-  requested: () => PD_POWER_FIELD,
+  poeClass: () => device.POE_CLASS,
+  pseType: () => device.PSE_TYPE,
+  requested: () => device.PD_POWER,
   priority: { oneOf: () => PRIORITIES, default: 'low' },
-  pdPower: () => PD_POWER_FIELD,
-  resistance: () => RESISTANCE_FIELD,
-  pseVoltage: () => PSE_VOLTAGE_FIELD,
-  pairs: () => PAIRS_FIELD,
+  pdPower: () => device.PD_POWER,
+  resistance: () => device.SEEN_LOOP,
+  pseVoltage: () => device.PSE_VOLTAGE,
+  pairs: () => device.POWERED_PAIRS,
   measured: () => OPTIONAL_POWER,
   group: { text: 'any', optional: true },
   limit: () => OPTIONAL_POWER,

@@ -53,7 +53,7 @@ describe('unbalance of resistance', () => {
       expectInputError(() => unbalancedPairs({ conductorResistance: as<number>(value) }), 'conductorResistance', code);
     }
     expectInputError(() => unbalance({ pairs: {} }), 'pairs', 'missing');
-    expectInputError(() => unbalance({ pairs: as<ConductorsByPair>({ '1,3': [1, 1] }) }), 'pairs', 'unknown');
+    expectInputError(() => unbalance({ pairs: as<ConductorsByPair>({ '1,3': [1, 1] }) }), "pairs['1,3']", 'unknown');
     expectInputError(() => unbalance({ pairs: as<ConductorsByPair>({ '1,2': [1] }) }), "pairs['1,2']", 'range');
     expectInputError(() => unbalance({ pairs: as<ConductorsByPair>({ '1,2': 1 }) }), "pairs['1,2']", 'type');
     expectInputError(() => unbalance({ pairs: { '1,2': [0, 1] } }), "pairs['1,2'][0]", 'range');

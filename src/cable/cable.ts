@@ -1,6 +1,7 @@
 /** What a cable is, and the cables that have a name. @module */
-import { annealedCopperPerMetre, COPPER_COEFFICIENT } from '../conductor/annealed-copper.ts';
+import { annealedCopperPerMetre } from '../conductor/annealed-copper.ts';
 import type { Stranding } from '../conductor/conductor.ts';
+import { COPPER_COEFFICIENT } from '../conductor/copper-standard.ts';
 import type { MaterialName } from '../conductor/material.ts';
 import type { Fields } from '../quantity/fields.ts';
 import { requireBoolean, requireKeys, requireObject, requireOneOf } from '../quantity/guards.ts';

@@ -4,7 +4,7 @@ import { requireOneOf } from '../quantity/guards.ts';
 import { InputError } from '../quantity/input-error.ts';
 import type { Millimetres } from '../quantity/units.ts';
 import type { SourceKey } from '../sources/sources.ts';
-import { COPPER_COEFFICIENT, COPPER_CONDUCTIVITY } from './annealed-copper.ts';
+import { COPPER_COEFFICIENT, COPPER_CONDUCTIVITY } from './copper-standard.ts';
 import { MATERIAL_FACTS, MATERIALS } from './tables/materials.ts';
 import { RESISTIVITY_BANDS } from './tables/resistivity-bands.ts';
 

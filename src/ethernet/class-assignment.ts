@@ -4,9 +4,9 @@ import { InputError } from '../quantity/input-error.ts';
 import type { Watts } from '../quantity/units.ts';
 import type { SourceKey } from '../sources/sources.ts';
 import type { PoeClassNumber, PseType } from './class-table.ts';
-import * as device from './device-fields.ts';
 import { grantedClass } from './granted-class.ts';
 import { mostDraw, poeClass } from './poe-class.ts';
+import * as port from './port-fields.ts';
 import { PSE_TYPES } from './port-table.ts';
 import { START_UP_POWER } from './pse-type.ts';
 
@@ -24,9 +24,9 @@ export interface ClassAssignmentInput {
 
 /** @internal */
 export const CLASS_ASSIGNMENT_FIELDS: Fields<ClassAssignmentInput> = {
-  requestedClass: () => device.POE_CLASS,
+  requestedClass: () => port.POE_CLASS_FIELD,
   pseType: { oneOf: () => PSE_TYPES },
-  pairs: () => device.POWERED_PAIRS,
+  pairs: () => port.PAIRS_FIELD,
   portLimit: { nonNegative: 'W', optional: true },
 };
 

@@ -5,8 +5,8 @@ import { InputError } from '../quantity/input-error.ts';
 import type { Amperes, Ohms, Volts, Watts } from '../quantity/units.ts';
 import type { SourceKey } from '../sources/sources.ts';
 import { classRow, type PseType } from './class-table.ts';
-import * as device from './device-fields.ts';
 import { mostDraw } from './poe-class.ts';
+import * as port from './port-fields.ts';
 import { PSE_TYPES, PSE_VOLTAGE_MAX, portRow } from './port-table.ts';
 
 /** A class of one pairset of a dual-signature device. */
@@ -24,7 +24,7 @@ export interface DualSignatureInput {
 export const DUAL_SIGNATURE_FIELDS: Fields<DualSignatureInput> = {
   a: { whole: [1, 5] },
   b: { whole: [1, 5] },
-  pseType: () => device.PSE_TYPE,
+  pseType: () => port.PSE_TYPE_FIELD,
 };
 
 /** Which port serves the device. */

@@ -7,8 +7,8 @@ import { InputError } from '../quantity/input-error.ts';
 import type { Ohms, Volts, Watts } from '../quantity/units.ts';
 import type { SourceKey } from '../sources/sources.ts';
 import { classRow, type PoeClassNumber, type PseType } from './class-table.ts';
-import * as device from './device-fields.ts';
 import { classLimits, mostDraw } from './poe-class.ts';
+import * as port from './port-fields.ts';
 import { appliedLimits, loopThatPowerSees } from './power-at-pd.ts';
 import { type PortVoltage, portVoltageRange } from './pse-voltage.ts';
 
@@ -31,11 +31,11 @@ export interface LldpAllocationInput {
 /** @internal */
 export const LLDP_ALLOCATION_FIELDS: Fields<LldpAllocationInput> = {
   requested: { whole: [0, 999] },
-  poeClass: () => device.POE_CLASS,
-  pseType: () => device.PSE_TYPE,
-  pairs: () => device.POWERED_PAIRS,
-  resistance: () => device.SEEN_LOOP,
-  pseVoltage: () => device.PORT_VOLTAGE,
+  poeClass: () => port.POE_CLASS_FIELD,
+  pseType: () => port.PSE_TYPE_FIELD,
+  pairs: () => port.PAIRS_FIELD,
+  resistance: () => port.RESISTANCE_FIELD,
+  pseVoltage: () => port.PORT_VOLTAGE_FIELD,
 };
 
 /** What a port grants and sets aside. */

@@ -20,8 +20,7 @@ import { requireNonNegative } from '../quantity/guards.ts';
 import { InputError } from '../quantity/input-error.ts';
 import type { Amperes, Ohms, Volts, Watts } from '../quantity/units.ts';
 import type { PoeClassNumber, PseType } from './class-table.ts';
-import * as device from './device-fields.ts';
-import { portAssumptions } from './port-assumptions.ts';
+import * as port from './port-fields.ts';
 import { appliedLimits } from './power-at-pd.ts';
 
 /** Resistance that a port or a device adds to each powered pair: one figure for all, or by pair. [Ω] */
@@ -57,10 +56,10 @@ export const PAIR_UNBALANCE_FIELDS: Fields<PairUnbalanceInput, 'limits' | 'margi
   positive: { list: { oneOf: () => PAIRSETS.flat() }, optional: true },
   psePairResistance: () => PAIR_RESISTANCE,
   pdPairResistance: () => PAIR_RESISTANCE,
-  poeClass: () => device.POE_CLASS,
-  pseType: () => device.PSE_TYPE,
-  pseVoltage: () => device.PSE_VOLTAGE,
-  pdPower: () => device.PD_POWER,
+  poeClass: () => port.POE_CLASS_FIELD,
+  pseType: () => port.PSE_TYPE_FIELD,
+  pseVoltage: () => port.PSE_VOLTAGE_FIELD,
+  pdPower: () => port.PD_POWER_FIELD,
   limits: { object: () => UNBALANCE_LIMIT_FIELDS, default: {} },
   marginalBelow: () => MARGINAL_BELOW_FIELD,
 };
@@ -160,7 +159,7 @@ export function pairUnbalance(input: PairUnbalanceInput): PairUnbalance {
 
   const { checks, checked } = unbalanceChecks(input, (pair) => positive.includes(pair), marginalBelow);
   const scope = scopeOf(stated);
-  const assumptions = portAssumptions(stated, limits, ['pdPower', 'pseVoltage', 'pseType']);
+  const assumptions = port.portAssumptions(stated, limits, ['pdPower', 'pseVoltage', 'pseType']);
   if (stated.positive === undefined) {
     assumptions.push({ parameter: 'positive', value: positive.join(' and '), source: 'library-default' });
   }

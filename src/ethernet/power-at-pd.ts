@@ -13,9 +13,9 @@ import { hasMoreKeys, requireComputed, requireNonNegative, requireObject, requir
 import { refuseUnknown } from '../quantity/nearest.ts';
 import type { Amperes, Ohms, Volts, Watts } from '../quantity/units.ts';
 import { CLASS_TABLE, type ClassRow, type PoeClassNumber, type PseType } from './class-table.ts';
-import * as device from './device-fields.ts';
 import { electricalLimits } from './electrical-limits.ts';
 import { classLimits, type PoeClass } from './poe-class.ts';
+import * as port from './port-fields.ts';
 import { voltageWindowCheck } from './voltage-window.ts';
 
 /** A powered device at the end of a run. */
@@ -40,13 +40,13 @@ export interface PowerAtPdInput {
 
 /** @internal */
 export const POWER_AT_PD_FIELDS: Fields<PowerAtPdInput, 'marginalBelow'> = {
-  poeClass: () => device.POE_CLASS,
+  poeClass: () => port.POE_CLASS_FIELD,
   resistance: { check: (resistance, path) => void loopThatPowerSees(resistance, 2, path) },
-  pseType: () => device.PSE_TYPE,
-  pseVoltage: () => device.PSE_VOLTAGE,
-  pdPower: () => device.PD_POWER,
-  pairs: () => device.POWERED_PAIRS,
-  minimumVoltage: () => device.MINIMUM_VOLTAGE,
+  pseType: () => port.PSE_TYPE_FIELD,
+  pseVoltage: () => port.PSE_VOLTAGE_FIELD,
+  pdPower: () => port.PD_POWER_FIELD,
+  pairs: () => port.PAIRS_FIELD,
+  minimumVoltage: { positive: 'V', optional: true },
   marginalBelow: () => MARGINAL_BELOW_FIELD,
 };
 

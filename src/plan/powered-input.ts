@@ -1,7 +1,7 @@
 /** A run from a switch port to a powered device as it is described. @module */
 import { CONNECTION_COUNT, CONNECTION_RESISTANCE, CORDS, INSTALLED, type RunInput } from '../cable/read-cable.ts';
 import type { Segment } from '../cable/run-resistance.ts';
-import * as device from '../ethernet/device-fields.ts';
+import * as port from '../ethernet/port-fields.ts';
 import type { PowerAtPdInput } from '../ethernet/power-at-pd.ts';
 import { MARGINAL_BELOW_FIELD } from '../limits/held.ts';
 import type { Fields, Read } from '../quantity/fields.ts';
@@ -44,12 +44,12 @@ export const POWERED_RUN_FIELDS: Fields<PoweredRunInput, PoweredFilled, LookedUp
   cords: () => CORDS,
   connections: () => CONNECTION_COUNT,
   connectionResistance: () => CONNECTION_RESISTANCE,
-  poeClass: () => device.POE_CLASS,
-  pseType: () => device.PSE_TYPE,
-  pseVoltage: () => device.PSE_VOLTAGE,
-  pdPower: () => device.PD_POWER,
-  pairs: () => device.POWERED_PAIRS,
-  minimumVoltage: () => device.MINIMUM_VOLTAGE,
+  poeClass: () => port.POE_CLASS_FIELD,
+  pseType: () => port.PSE_TYPE_FIELD,
+  pseVoltage: () => port.PSE_VOLTAGE_FIELD,
+  pdPower: () => port.PD_POWER_FIELD,
+  pairs: () => port.PAIRS_FIELD,
+  minimumVoltage: { positive: 'V', optional: true },
   maximumResistance: { check: (limit, path) => requireResistanceLimit(limit, path), optional: true },
   cabling: { oneOf: () => CABLING_STANDARDS, default: 'TIA-568' },
   marginalBelow: () => MARGINAL_BELOW_FIELD,

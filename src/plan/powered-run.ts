@@ -5,6 +5,7 @@ import type { OperatingPoint } from '../circuit/operating-point.ts';
 import type { PoeClassNumber } from '../ethernet/class-table.ts';
 import { grantedClass, wantedPower } from '../ethernet/granted-class.ts';
 import type { PoeClass } from '../ethernet/poe-class.ts';
+import { portAssumptions } from '../ethernet/port-fields.ts';
 import { powerAtPd } from '../ethernet/power-at-pd.ts';
 import type { Check, Draft } from '../limits/check.ts';
 import { MARGINAL_BELOW, requireMarginalBelow } from '../limits/held.ts';
@@ -156,13 +157,8 @@ export function judgePoweredRun(facts: PoweredFacts): PoweredRun {
 
 /** What was taken for what the caller left out: by itself, or by what the class decides. @internal */
 export function poweredAssumptions(input: PoweredRunInput, run: PoweredRun): Assumption[] {
-  const { pseType, pairs, pseVoltage, pdPower } = input;
-  const { type, pairs: powered, source } = run.classLimits;
-  const found = [...assumptionsOf(POWERED_RUN_FIELDS, input)];
-  if (pseType === undefined) found.push({ parameter: 'pseType', value: type, source });
-  if (pairs === undefined) found.push({ parameter: 'pairs', value: powered, source });
-  if (pseVoltage === undefined) found.push({ parameter: 'pseVoltage', value: run.pseVoltage, unit: 'V', source: 'ieee-802.3-pse-voltage' });
-  // The first check holds what the device draws against what its class allows.
-  if (pdPower === undefined) found.push({ parameter: 'pdPower', value: run.checks[0]?.value ?? run.allowed, unit: 'W', source });
-  return found;
+  const { grantedClass: granted, classLimits } = run;
+  const pdPower = wantedPower(input.poeClass, granted, undefined) ?? classLimits.pdPower;
+  const ofPort = portAssumptions(input, { ...classLimits, pdPower }, ['pseType', 'pseVoltage', 'pdPower']);
+  return [...assumptionsOf(POWERED_RUN_FIELDS, input), ...ofPort];
 }

@@ -24,7 +24,7 @@ import { loopOf } from './expected-reading.ts';
 import { ANY_LENGTH, type Explanation, type ExplanationName, explanationsOf } from './explanations.ts';
 import { fitOf, type PairBounds } from './fit.ts';
 import { METER_ACCURACY_FIELDS, type MeterAccuracy, readingBounds } from './loaded-voltage.ts';
-import { alike, type Deciding, type FieldCheck, upTo } from './reading-checks.ts';
+import { alike, type FieldCheck, type Undecided, upTo } from './reading-checks.ts';
 import { categoryWire, cladWire, copperWire, loopPerMetre, type Wire, wireOf } from './wire.ts';
 
 /** What was measured between: the cable alone, the permanent link, or the channel with its cords. */
@@ -195,9 +195,9 @@ export function fromMeasurement(input: FromMeasurementInput): FromMeasurement {
   const rest: PairBounds = { low: cordLoop.low, high: cordLoop.high + joints };
 
   const { readings, open } = readingsOf(given.pairs, { leadResistance, accuracy, temperature, coefficient: wire.coefficient, joints });
-  const deciding: Deciding = [
-    ...(accuracy === undefined ? [] : ['accuracy']),
-    ...(temperature.low === temperature.high ? [] : ['temperature']),
+  const deciding: Undecided = [
+    ...(accuracy === undefined ? [] : [{ parameter: 'accuracy' }]),
+    ...(temperature.low === temperature.high ? [] : [{ parameter: 'temperature' }]),
   ];
   const bounds = readings.map(({ measured }) => measured);
   const isRead = readings.length > 0;
@@ -247,7 +247,7 @@ export function fromMeasurement(input: FromMeasurementInput): FromMeasurement {
       const limit = (metres: Metres): Ohms => 2 * most * metres + joints + cordsAt20;
       const limits = { low: limit(length.low), value: limit((length.low + length.high) / 2), high: limit(length.high) };
       const source = cable === undefined ? 'tia-568.2-d-cable' : cable.source;
-      found.push(upTo({ name: 'loop-per-length', pairs, source }, highest.at20, limits, [...deciding, 'knownLength']));
+      found.push(upTo({ name: 'loop-per-length', pairs, source }, highest.at20, limits, [...deciding, { parameter: 'knownLength' }]));
     }
     for (const [index, one] of readings.entries()) {
       for (const other of readings.slice(index + 1)) {

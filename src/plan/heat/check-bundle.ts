@@ -1,6 +1,5 @@
 /** A bundle of powered cables judged: rating of the cable, recommended rise, ampacity. @module */
-import { type Ampacity, type AmpacityCode, ampacity } from '../../cable/heat/ampacity.ts';
-import { AMPACITY_RATINGS } from '../../cable/heat/ampacity-table.ts';
+import { type Ampacity, type AmpacityCode, ampacity, TEMPERATURE_RATING } from '../../cable/heat/ampacity.ts';
 import { BUNDLE_RISE_FIELDS, type BundleRise, type BundleRiseInput, type ReadBundle, riseOf } from '../../cable/heat/bundle-rise.ts';
 import { type RemotePowering, remotePowering } from '../../cable/heat/remote-powering.ts';
 import { AMPACITY } from '../../limits/ampacity.ts';
@@ -29,7 +28,7 @@ export interface CheckBundleInput extends BundleRiseInput, BundleLimits {}
 
 /** @internal */
 export const BUNDLE_LIMIT_FIELDS: Fields<BundleLimits, 'temperatureRating' | 'recommendedRise'> = {
-  temperatureRating: { oneOf: () => AMPACITY_RATINGS, unit: '°C', default: 60, source: 'library-default' },
+  temperatureRating: () => TEMPERATURE_RATING,
   recommendedRise: { oneOf: () => [10, 15], unit: 'K', default: 15, source: 'bundle-rise-15' },
   code: { oneOf: () => ['NEC 2017'], optional: true },
 };

@@ -1,6 +1,6 @@
 /** A run to a powered device in a bundle that warms it: current, heat, resistance and current again, solved together. @module */
 import { BUNDLE_RISE_FIELDS, type Installation } from '../../cable/heat/bundle-rise.ts';
-import type { Segment } from '../../cable/run-resistance.ts';
+import { CONDUCTOR_TEMPERATURE } from '../../conductor/resistance-per-metre.ts';
 import type { Check } from '../../limits/check.ts';
 import { type Verdict, worse, worstVerdict } from '../../limits/verdict.ts';
 import { type Fields, readInput } from '../../quantity/fields.ts';
@@ -86,7 +86,10 @@ const TURNS = 400;
  */
 export function warmRun(input: WarmRunInput): WarmRun {
   const facts = readInput(WARM_RUN_FIELDS, input);
-  const { installed, bundle, installation, outsideDiameter, temperatureRating, recommendedRise, code } = facts;
+  const { installed, bundle, installation, outsideDiameter } = facts;
+  // As they were given: what was left out is an assumption of each bundle.
+  const { temperatureRating, recommendedRise, code } = input;
+  const ambients = installed.map(({ temperature = CONDUCTOR_TEMPERATURE.default }) => temperature);
   const cool = judgePoweredRun(facts);
   const assumptions = poweredAssumptions(input, cool);
   let run: PoweredRun = { ...cool, assumptions };
@@ -96,20 +99,8 @@ export function warmRun(input: WarmRunInput): WarmRun {
   for (let turn = 0; turn < TURNS; turn++) {
     const pairCurrent = run.pairsetCurrent;
     if (pairCurrent === undefined) return { feasible: false, reason: 'collapse', run, verdict: 'fail' };
-    const judged = installed.map(({ cable, temperature: ambient = 20 }) =>
-      checkBundle({
-        cable,
-        bundle,
-        pairCurrent,
-        energisedPairs,
-        ambient,
-        installation,
-        outsideDiameter,
-        temperatureRating,
-        recommendedRise,
-        code,
-      }),
-    );
+    const loaded = { bundle, pairCurrent, energisedPairs, installation, outsideDiameter, temperatureRating, recommendedRise, code };
+    const judged = installed.map(({ cable }, index) => checkBundle({ cable, ambient: ambients[index], ...loaded }));
     const next: Kelvins[] = [];
     for (const { rise } of judged) {
       if (!rise.feasible) {
@@ -123,8 +114,7 @@ export function warmRun(input: WarmRunInput): WarmRun {
         feasible: true,
         run,
         pieces: judged.map((one, index) => {
-          const ambient = installed[index]?.temperature ?? 20;
-          const rise = rises[index] as Kelvins;
+          const [ambient, rise] = [ambients[index] as Celsius, rises[index] as Kelvins];
           return { ambient, rise, temperature: ambient + rise, bundle: one };
         }),
         checks,
@@ -132,11 +122,8 @@ export function warmRun(input: WarmRunInput): WarmRun {
       };
     }
     rises = next;
-    run = { ...judgePoweredRun({ ...facts, installed: warmed(installed, rises) }), assumptions };
+    const warm = installed.map((piece, index) => ({ ...piece, temperature: (ambients[index] as Celsius) + (rises[index] as Kelvins) }));
+    run = { ...judgePoweredRun({ ...facts, installed: warm }), assumptions };
   }
   return { feasible: false, reason: 'no-steady-state', run, verdict: 'fail' };
-}
-
-function warmed(installed: readonly Segment[], rises: readonly Kelvins[]): Segment[] {
-  return installed.map((piece, index) => ({ ...piece, temperature: (piece.temperature ?? 20) + (rises[index] as Kelvins) }));
 }

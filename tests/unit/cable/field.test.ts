@@ -230,7 +230,7 @@ describe('fromMeasurement', () => {
     expect(check({ pairs: { '1,2': 20.9 }, scope: 'permanent-link', accuracy: { fraction: 0.01 } }, 'permanent-link-loop')).toMatchObject({
       limit: 21,
       verdict: 'uncertain',
-      deciding: ['accuracy'],
+      deciding: [{ parameter: 'accuracy' }],
     });
     expect(check({ pairs: { '1,2': 10 }, scope: 'permanent-link' }, 'permanent-link-loop')?.verdict).toBe('pass');
     expect(check({ pairs: { '1,2': 18.7 }, knownLength: 90 }, 'loop-per-length')).toMatchObject({ verdict: 'fail', limit: 180 * 0.0938 });

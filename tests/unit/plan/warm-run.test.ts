@@ -130,6 +130,8 @@ describe('the inputs of heat', () => {
     expectInputError(() => warmRun({ ...run, installed: [] }), 'installed', 'missing');
     const byName = warmRun({ ...run, installed: run.installed.map((piece) => ({ ...piece, cable: 'cat6' as const })) });
     expect(byName).toEqual(warmRun(run));
+    const taken = byName.feasible && byName.pieces[0]?.bundle.assumptions.map(({ parameter }) => parameter);
+    expect(taken).toEqual(['temperatureRating', 'recommendedRise']);
   });
 });
 

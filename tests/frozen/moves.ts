@@ -14,7 +14,10 @@
 import type { FrozenRecord } from './corpus.ts';
 
 /** The shapes of {@link MOVES} and {@link MOVED} that the library has by now. */
-export const LANDED: readonly string[] = ['deciding', 'one object', 'names of figures', 'cable names', 'least resistance'];
+export const LANDED: readonly string[] = [
+  ...['deciding', 'one object', 'port limit', 'assumptions of a port', 'names of figures', 'least resistance'],
+  ...['powered run', 'two-wire run', 'remedies', 'cable names'],
+];
 
 /** A path without a successor, and why. */
 export interface Gone {
@@ -92,6 +95,13 @@ const judgedByNoStandard = ({ args }: FrozenRecord): boolean =>
 /** Verdict of cabling of a run that no standard judged. */
 const NO_STANDARD = gone('a run that no cabling standard judges has no verdict of cabling');
 
+/** Arguments that stand in one object now, by these keys; `...` for one whose own keys stand in it. */
+const together =
+  (...keys: readonly string[]) =>
+  (args: readonly unknown[]): readonly unknown[] => [
+    Object.assign({}, ...keys.slice(0, args.length).map((key, index) => (key === '...' ? args[index] : { [key]: args[index] }))),
+  ];
+
 /** What the first argument of 0.1 is called now. */
 const FIRST: Readonly<Record<string, string>> = {
   material: 'name',
@@ -112,6 +122,27 @@ function consistentIn(measured: unknown): number {
 
 /** What moved, in the order in which the moves are applied. */
 export const MOVES: readonly Move[] = [
+  { shape: 'one object', functions: ['loadability'], args: together('...', '...') },
+  { shape: 'one object', functions: ['dualSignature'], args: together('...', '...') },
+  {
+    shape: 'one object',
+    functions: ['assignedClass'],
+    args: together('requestedClass', 'pseType'),
+    errors: [['* requested', '* requestedClass']],
+  },
+  { shape: 'one object', functions: ['*'], errors: [['* requested', '* poeClass']] },
+  { shape: 'one object', functions: ['maximumTaps'], errors: [['* taps[0].load', '* load']] },
+  { shape: 'one object', functions: ['pseVoltageCheck'], args: together('pseVoltage', 'pseType') },
+  { shape: 'one object', functions: ['lldpFieldName'], args: together('field', 'value') },
+  { shape: 'one object', functions: ['rfc3621Name'], args: together('object', 'value') },
+  { shape: 'one object', functions: ['roomForMore'], args: together('budget', 'device') },
+  { shape: 'one object', functions: ['budgetSteps'], args: together('budget', 'steps') },
+  { shape: 'port limit', functions: ['classAssignment'], paths: [['assignedClass', 'granted']] },
+  {
+    shape: 'assumptions of a port',
+    functions: ['psePowerFor', 'pairUnbalance'],
+    paths: [['assumptions', gone('they are records now: what was taken, its value, its source')]],
+  },
   ...['material', 'necTable8', 'strandConstruction', 'toMaximum', 'toNominal', 'strandedLead'].map(
     (name): Move => ({
       shape: 'one object',

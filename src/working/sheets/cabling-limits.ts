@@ -1,10 +1,9 @@
 /** The rules of a cabling standard as limits of an installed length. @module */
 import type { Segment } from '../../cable/run-resistance.ts';
 import type { PoeClass } from '../../ethernet/poe-class.ts';
-import { closestCord, closestGauge, deratedRule, type Held } from '../../plan/cabling-checks.ts';
+import { closestCord, closestGauge, deratedRule, type Held, weakCategory } from '../../plan/cabling-limits.ts';
 import type { CablingRules } from '../../plan/cabling-rules.ts';
-import { categoryCheck } from '../../plan/category-check.ts';
-import { hottestOf, insertionLossLength, isScreened } from '../../plan/signal-length.ts';
+import { hottestOf, insertionLossLength } from '../../plan/signal-length.ts';
 import type { Figures, ReadingRow, SheetGiven, SheetNo, SheetStep } from '../sheet.ts';
 import { limitRow, loopRow } from './limit-rows.ts';
 import { COOL, LINK, OHMS } from './limit-steps.ts';
@@ -99,7 +98,7 @@ export function cablingRows(
 } {
   const { cable, temperature = 20 } = own(0);
   const hasCords = cords.length > 0;
-  const derated = deratedRule(temperature, isScreened(cable), rules);
+  const derated = deratedRule({ installed: [{ cable, length: 0, temperature }] }, rules);
   const isLossy = hasCords || derated !== undefined;
   const { channelLength, permanentLinkLength, channelLoop, permanentLinkLoop, insertionLossLength: loss } = rules;
   const seen = limits.pairs === 4 ? 'fourPair' : 'twoPair';
@@ -141,9 +140,9 @@ export function cablingRows(
         rows.push(limitRow(name, { 'v_#': held.value, 'w_#': held.limit }, [unit], held.source));
       }
     };
-    const category = categoryCheck([own(0), ...cords], limits.type);
+    const category = weakCategory([own(0), ...cords], limits);
     if (category !== undefined) {
-      rows.push(limitRow(category.name, { 'v_#': category.value, 'w_#': category.limit }, [LEAST], category.source));
+      rows.push(limitRow('cable-category', { 'v_#': category.value, 'w_#': category.limit }, [LEAST], category.source));
     }
     hold('connections', { value: connections, ...rules.connections }, '1');
     hold('cord-length', closestCord(cords, rules), 'm');

@@ -1,8 +1,8 @@
 /** A run, or a line, whose load is asked for, as the figures and the limits of its sheet. @module */
 import { type HighestLoad, highestLoad, type TwoWireHighestLoadInput } from '../../plan/highest-load.ts';
-import { isPowered } from '../../plan/one-unknown.ts';
-import type { PoweredRunInput } from '../../plan/powered-run.ts';
-import { supplyRange } from '../../plan/two-wire-run.ts';
+import { isPowered } from '../../plan/open-run.ts';
+import type { PoweredFacts as PoweredRunInput } from '../../plan/powered-input.ts';
+import { supplyRange } from '../../plan/two-wire-input.ts';
 import { InputError } from '../../quantity/input-error.ts';
 import type { Figures, Reading, ReadingRow } from '../sheet.ts';
 import { jointAssumptions } from './connection-steps.ts';

@@ -1,9 +1,9 @@
 /** A run, or a line, whose temperature is asked for, as the figures and the limits of its sheet. @module */
 import type { Segment } from '../../cable/run-resistance.ts';
 import { type HighestTemperature, highestTemperature } from '../../plan/highest-temperature.ts';
-import { isPowered } from '../../plan/one-unknown.ts';
-import type { PoweredRunInput } from '../../plan/powered-run.ts';
-import { supplyRange, type TwoWireRunInput, type UnequalTwoWireRunInput } from '../../plan/two-wire-run.ts';
+import { isPowered } from '../../plan/open-run.ts';
+import type { PoweredFacts as PoweredRunInput } from '../../plan/powered-input.ts';
+import { supplyRange, type TwoWireRunInput, type UnequalTwoWireRunInput } from '../../plan/two-wire-input.ts';
 import { COLDEST, HOTTEST } from '../../quantity/guards.ts';
 import { InputError } from '../../quantity/input-error.ts';
 import type { Reading, ReadingRow } from '../sheet.ts';

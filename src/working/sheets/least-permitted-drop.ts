@@ -1,6 +1,6 @@
 /** What drop must be permitted: at the lowest and at the highest supply voltage, and the larger of the two. @module */
 import { type LeastPermittedDropInput, leastPermittedDrop } from '../../plan/least-permitted-drop.ts';
-import { supplyRange } from '../../plan/two-wire-run.ts';
+import { supplyRange } from '../../plan/two-wire-input.ts';
 import type { Reading, Sheet } from '../sheet.ts';
 import { connectionGivens, jointAssumptions } from './connection-steps.ts';
 import { AT_MOST, legGivens, legSteps, lineLengthGiven, lineLoopStep, lineReading, lineTemperatureGiven } from './line-steps.ts';

@@ -4,7 +4,7 @@ import type { Load } from '../../circuit/operating-point.ts';
 import type { PoeClass } from '../../ethernet/poe-class.ts';
 import type { CheckName } from '../../limits/check.ts';
 import { judgedLoop, type ResistanceLimit } from '../../plan/device-resistance.ts';
-import type { PermittedDrop } from '../../plan/two-wire-run.ts';
+import type { PermittedDrop } from '../../plan/two-wire-input.ts';
 import type { SourceKey } from '../../sources/sources.ts';
 import type { Figures, ReadingRow } from '../sheet.ts';
 import { MOST_CURRENT } from './fixed-steps.ts';

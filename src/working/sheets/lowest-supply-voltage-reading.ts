@@ -3,8 +3,8 @@
 import type { Load } from '../../circuit/operating-point.ts';
 import type { CheckName } from '../../limits/check.ts';
 import { type LowestSupplyVoltage, type LowestSupplyVoltageInput, lowestSupplyVoltage } from '../../plan/lowest-supply-voltage.ts';
-import { isPowered } from '../../plan/one-unknown.ts';
-import type { PoweredRunInput } from '../../plan/powered-run.ts';
+import { isPowered } from '../../plan/open-run.ts';
+import type { PoweredRunInput as Described, PoweredFacts as PoweredRunInput } from '../../plan/powered-input.ts';
 import { InputError } from '../../quantity/input-error.ts';
 import type { Figures, Reading, ReadingRow } from '../sheet.ts';
 import { jointAssumptions } from './connection-steps.ts';
@@ -29,7 +29,7 @@ import { runReading } from './run-steps.ts';
 import { temperatureAssumption } from './shared.ts';
 
 type Run = Omit<PoweredRunInput, 'pseVoltage'>;
-type Line = Exclude<LowestSupplyVoltageInput, Run>;
+type Line = Exclude<LowestSupplyVoltageInput, Omit<Described, 'pseVoltage'>>;
 
 /** The core looks no further, either way. [V] */
 const MOST = 1000;
@@ -41,17 +41,19 @@ export const TOO_HIGH = 'too high';
 /** The core, and what of its answers this sheet does not show. */
 export const asked: Asking<LowestSupplyVoltageInput, LowestSupplyVoltage> = asking((input: LowestSupplyVoltageInput) => {
   const said = lowestSupplyVoltage(input);
-  if (isPowered<Run, Line>(input)) requireOthersMet(said, input.cabling);
+  const run = input as Run | Line;
+  if (isPowered<Run, Line>(run)) requireOthersMet(said, run.cabling);
   else {
-    requireLoadResistance(input.load);
-    requireNoMore(input);
+    requireLoadResistance(run.load);
+    requireNoMore(run);
   }
   return said;
 });
 
 /** Whichever of the two it is. */
 export function readOpen(input: LowestSupplyVoltageInput): Reading {
-  return isPowered<Run, Line>(input) ? readRun(input) : readLine(input);
+  const run = input as Run | Line;
+  return isPowered<Run, Line>(run) ? readRun(run) : readLine(run);
 }
 
 /** Refuses what a resistance meets only up to some voltage: it takes and drops the more the higher that is. */

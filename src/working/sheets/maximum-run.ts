@@ -1,8 +1,8 @@
 /** How far: every limit as a resistance, then as a length, and the shortest of them. @module */
-import type { MaximumPoweredRunInput } from '../../plan/maximum-powered-run.ts';
+import type { MaximumPoweredFacts as MaximumPoweredRunInput } from '../../plan/maximum-powered-run.ts';
 import { type MaximumRunInput, maximumRun } from '../../plan/maximum-run.ts';
-import { isPowered } from '../../plan/one-unknown.ts';
-import type { TwoWireCircuit, UnequalTwoWireCircuit } from '../../plan/two-wire-run.ts';
+import { isPowered } from '../../plan/open-run.ts';
+import type { TwoWireCircuit, UnequalTwoWireCircuit } from '../../plan/two-wire-input.ts';
 import type { Sheet, SheetStep } from '../sheet.ts';
 import { categoryGivens, categoryStep, cordLossGivens, lengthGivens, lengthSteps } from './cabling-limits.ts';
 import { connectionGivens } from './connection-steps.ts';
@@ -160,5 +160,8 @@ export const maximumRunSheet: Sheet<MaximumRunInput> = {
     { slip: 'nominal-for-maximum', when: 'usual conductors stated', givens: { 'rl20_#': 'rl20_# / 1.02' } },
   ],
   guard: maximumRun,
-  read: (input) => (isPowered<MaximumPoweredRunInput, Line>(input) ? readPowered(input) : readTwoWire(input)),
+  read: (input) => {
+    const run = input as MaximumPoweredRunInput | Line;
+    return isPowered<MaximumPoweredRunInput, Line>(run) ? readPowered(run) : readTwoWire(run);
+  },
 };

@@ -2,14 +2,14 @@
 import type { Cable } from '../../cable/cable.ts';
 import { isCopper } from '../../cable/copper.ts';
 import { atMaximum } from '../../conductor/to-maximum.ts';
-import { isPowered } from '../../plan/one-unknown.ts';
+import { isPowered } from '../../plan/open-run.ts';
 import {
-  type SmallestCableInput,
+  type SmallestCableFacts as SmallestCableInput,
   type SmallestConductor,
   type SmallestTwoWireInput,
   smallestConductor,
 } from '../../plan/smallest-conductor.ts';
-import { supplyRange } from '../../plan/two-wire-run.ts';
+import { supplyRange } from '../../plan/two-wire-input.ts';
 import { InputError } from '../../quantity/input-error.ts';
 import type { SourceKey } from '../../sources/sources.ts';
 import type { Reading, ReadingRow } from '../sheet.ts';

@@ -6,9 +6,10 @@ import { awg } from '../../../src/conductor/awg.ts';
 import type { Conductor } from '../../../src/conductor/conductor.ts';
 import { toMaximum } from '../../../src/conductor/to-maximum.ts';
 import type { PoeClass } from '../../../src/ethernet/poe-class.ts';
-import { checkPoweredRun, type PoweredRunInput } from '../../../src/plan/powered-run.ts';
-import type { SmallestCableInput } from '../../../src/plan/smallest-conductor.ts';
-import type { PermittedDrop, TwoWireRunInput, UnequalTwoWireRunInput } from '../../../src/plan/two-wire-run.ts';
+import type { PoweredFacts as PoweredRunInput } from '../../../src/plan/powered-input.ts';
+import { checkPoweredRun } from '../../../src/plan/powered-run.ts';
+import type { SmallestCableFacts as SmallestCableInput } from '../../../src/plan/smallest-conductor.ts';
+import type { PermittedDrop, TwoWireRunInput, UnequalTwoWireRunInput } from '../../../src/plan/two-wire-input.ts';
 import { logUniform, pick, type Random, uniform, whole } from '../random.ts';
 import { conductor, load, poe, segment, temperature } from './kit.ts';
 
@@ -21,7 +22,7 @@ export type Classed = Pick<PoweredRunInput, 'poeClass' | 'pseType' | 'pairs' | '
 
 /** The limits of the class that the port grants. */
 export const limitsOf = ({ poeClass, pseType, pairs, pdPower }: Classed): PoeClass =>
-  checkPoweredRun({ poeClass, pseType, pairs, pdPower, installed: [], cabling: 'none' }).power.limits;
+  checkPoweredRun({ poeClass, pseType, pairs, pdPower, installed: [{ cable: cable('cat5e'), length: 0 }], cabling: 'none' }).classLimits;
 
 /** What a line comes to at its most, by the current into a short at its end. */
 export const ohms = (line: { length: number; temperature?: number | undefined } & ReturnType<typeof wires>): number => {

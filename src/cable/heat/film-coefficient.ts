@@ -24,10 +24,10 @@ export const FILM_COEFFICIENT_FIELDS: Fields<FilmCoefficientInput, 'emissivity'>
 };
 
 const KELVIN = -ABSOLUTE_ZERO;
-/** Stefan-Boltzmann. [W/(m²·K⁴)] */
-const STEFAN_BOLTZMANN = 5.670374419e-8;
-/** [m/s²] */
-const STANDARD_GRAVITY = 9.80665;
+/** Stefan-Boltzmann. [W/(m²·K⁴)] @internal */
+export const STEFAN_BOLTZMANN = 5.670374419e-8;
+/** [m/s²] @internal */
+export const STANDARD_GRAVITY = 9.80665;
 /** Prandtl number of air, which only happens to look like √½. */
 // biome-ignore lint/suspicious/noApproximativeNumericConstant: it is not √½
 const PRANDTL = 0.707;

@@ -51,7 +51,12 @@ export const LIMITS: EveryLimit = /* @__PURE__ */ (() => [
   CABLE_TEMPERATURE, MATERIAL, CONDUCTOR_TEMPERATURE, BUNDLE_RISE, AMPACITY,
 ] as const)();
 
-/** Every name, in the same order. */
+/**
+ * Every name, in the same order.
+ *
+ * @example
+ * checkNames.includes('pd-voltage'); // => true
+ */
 export const checkNames: readonly LimitName[] = /* @__PURE__ */ (() => LIMITS.map(({ name }) => name))();
 
 /** What is said of each limit. @internal */

@@ -1,8 +1,10 @@
 /** What a person can change about a run to a powered device. @module */
+
 import { type Cable, cable } from '../cable/cable.ts';
 import { isCopper } from '../cable/copper.ts';
 import { CONNECTION_RESISTANCE } from '../cable/read-cable.ts';
 import type { Segment } from '../cable/run-resistance.ts';
+import { CONDUCTOR_TEMPERATURE } from '../conductor/resistance-per-metre.ts';
 import type { PseType } from '../ethernet/class-table.ts';
 import { grantedClass } from '../ethernet/granted-class.ts';
 import { CONNECTIONS } from '../limits/connections.ts';
@@ -30,7 +32,7 @@ export function poweredChanges(run: PoweredFacts, before: PoweredRun, cables: re
   const { type, pairs } = before.classLimits;
   const thinnest = thinnestOf(cords);
   const cordsLength = lengthOf(cords);
-  const hottest = Math.max(...installed.map(({ temperature = 20 }) => temperature));
+  const hottest = Math.max(...installed.map(({ temperature = CONDUCTOR_TEMPERATURE.default }) => temperature));
   const { installedLength } = before;
   const halves = midway(installed);
   return [

@@ -1,4 +1,5 @@
 /** What a code allows each conductor of a bundle: the figure of its table, times two factors. @module */
+import { givens, steps } from '../rows.ts';
 
 import { AMBIENT_FACTORS } from '../../cable/heat/ambient-factors-table.ts';
 import { type AmpacityInput, ampacity } from '../../cable/heat/ampacity.ts';
@@ -18,103 +19,23 @@ export const ampacitySheet: Sheet<AmpacityInput> = {
   title: 'What a code allows each conductor of a bundle',
   core: 'ampacity',
   keys: ['code', 'gauge', 'bundle', 'temperatureRating', 'ambient', 'halfLoaded'],
-  givens: [
-    { symbol: 'g', meaning: 'gauge of the conductors [AWG]', unit: '1', latex: 'g', core: 'gauge' },
-    {
-      symbol: 'g_max',
-      meaning: 'finest gauge of the table [AWG]',
-      unit: '1',
-      latex: 'g_{\\max}',
-      core: 'Table 725.144',
-      source: 'nec-725.144',
-    },
-    { symbol: 'N', meaning: 'cables in the bundle', unit: '1', latex: 'N', core: 'bundle' },
-    {
-      symbol: 'N_max',
-      meaning: 'largest bundle of the table',
-      unit: '1',
-      latex: 'N_{\\max}',
-      core: 'Table 725.144',
-      source: 'nec-725.144',
-    },
-    { symbol: 'T_a', meaning: 'air around the bundle', unit: '°C', latex: 'T_{a}', core: 'ambient', when: FIGURE },
-    {
-      symbol: 'T_max',
-      meaning: 'warmest air that has a factor, for cable of this rating',
-      unit: '°C',
-      latex: 'T_{\\max}',
-      core: 'temperatureRating, Table 310.15(B)(2)(a)',
-      source: 'nec-310.15-ambient',
-      when: FIGURE,
-    },
-    {
-      symbol: 'I_T',
-      meaning: 'ampacity as printed: by gauge, size of bundle and rating, in air of 30 °C',
-      unit: 'A',
-      latex: 'I_{T}',
-      core: 'Table 725.144',
-      source: 'nec-725.144',
-      when: FIGURE,
-    },
-    {
-      symbol: 'k_a',
-      meaning: 'factor for the air, of the row that it falls in',
-      unit: '1',
-      latex: 'k_{a}',
-      core: 'Table 310.15(B)(2)(a)',
-      source: 'nec-310.15-ambient',
-      when: 'air',
-    },
-    {
-      symbol: 'k_L',
-      meaning: 'factor for the load: 1.4 where only half of the conductors carry current, else 1',
-      unit: '1',
-      latex: 'k_{L}',
-      core: 'halfLoaded, Table 725.144 note 2',
-      source: 'nec-725.144',
-      when: FIGURE,
-    },
-  ],
-  steps: [
-    {
-      symbol: 'm_g',
-      meaning: 'gauge sizes left before the table ends; under 0 it has none so fine',
-      formula: 'g_max - g',
-      unit: '1',
-      latex: 'm_{g}',
-      source: 'nec-725.144',
-      no: supervisionNo,
-    },
-    {
-      symbol: 'm_N',
-      meaning: 'cables left before the table ends; under 0 it has no such bundle',
-      formula: 'N_max - N',
-      unit: '1',
-      latex: 'm_{N}',
-      source: 'nec-725.144',
-      no: supervisionNo,
-    },
-    {
-      symbol: 'm_T',
-      meaning: 'how much warmer the air may be before the factors end; under 0 there is none',
-      formula: 'T_max - T_a',
-      unit: 'K',
-      latex: 'm_{T}',
-      source: 'nec-310.15-ambient',
-      when: FIGURE,
-      no: { says: 'the air is too warm for cable of this rating: there is no factor for it', steps: [] },
-    },
-    {
-      symbol: 'I_max',
-      meaning: 'the most that each conductor may carry',
-      formula: 'I_T * k_a * k_L',
-      unit: 'A',
-      latex: 'I_{\\max}',
-      source: 'nec-725.144',
-      core: 'ampacity',
-      when: FIGURE,
-    },
-  ],
+  givens: givens([
+    ['g', '1', 'gauge of the conductors [AWG]', 'gauge'],
+    ['g_max', '1', 'finest gauge of the table [AWG]', 'Table 725.144', { source: 'nec-725.144' }],
+    ['N', '1', 'cables in the bundle', 'bundle'],
+    ['N_max', '1', 'largest bundle of the table', 'Table 725.144', { source: 'nec-725.144' }],
+    ['T_a', '°C', 'air around the bundle', 'ambient', { when: FIGURE }],
+    ['T_max', '°C', 'warmest air that has a factor, for cable of this rating', 'temperatureRating, Table 310.15(B)(2)(a)', { source: 'nec-310.15-ambient', when: FIGURE }],
+    ['I_T', 'A', 'ampacity as printed: by gauge, size of bundle and rating, in air of 30 °C', 'Table 725.144', { source: 'nec-725.144', when: FIGURE }],
+    ['k_a', '1', 'factor for the air, of the row that it falls in', 'Table 310.15(B)(2)(a)', { source: 'nec-310.15-ambient', when: 'air' }],
+    ['k_L', '1', 'factor for the load: 1.4 where only half of the conductors carry current, else 1', 'halfLoaded, Table 725.144 note 2', { source: 'nec-725.144', when: FIGURE }],
+  ]),
+  steps: steps([
+    ['m_g', '1', 'g_max - g', 'gauge sizes left before the table ends; under 0 it has none so fine', { source: 'nec-725.144', no: supervisionNo }],
+    ['m_N', '1', 'N_max - N', 'cables left before the table ends; under 0 it has no such bundle', { source: 'nec-725.144', no: supervisionNo }],
+    ['m_T', 'K', 'T_max - T_a', 'how much warmer the air may be before the factors end; under 0 there is none', { source: 'nec-310.15-ambient', when: FIGURE, no: { says: 'the air is too warm for cable of this rating: there is no factor for it', steps: [] } }],
+    ['I_max', 'A', 'I_T * k_a * k_L', 'the most that each conductor may carry', { source: 'nec-725.144', core: 'ampacity', when: FIGURE }],
+  ]),
   assumptions: ['4-pair copper cable, power beside data, under NFPA 70-2017 (NEC). Every conductor that carries current carries the same.'],
   validity:
     '22, 23, 24 and 26 AWG, bundles of up to 192, where that code applies. Later editions have finer figures; a cable that is marked for limited power is rated by its mark.',
@@ -161,3 +82,4 @@ function readAmpacity(input: AmpacityInput): Reading {
       : {}),
   };
 }
+

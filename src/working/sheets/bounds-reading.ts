@@ -127,3 +127,4 @@ function loadRow(load: OperatingPointInput['load']): { readonly values: Figures;
   const renamed = Object.entries(values).map(([symbol, value]) => [symbol === 'R_L' ? 'RL_#' : `${symbol}_#`, value] as const);
   return { values: Object.fromEntries(renamed), kind: cases[0] as string };
 }
+

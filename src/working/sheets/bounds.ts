@@ -1,4 +1,5 @@
 /** What a load gets when its line is only known between limits: the same steps at the best ends, the middle and the worst. @module */
+import { givens, steps } from '../rows.ts';
 import type { RunResistance } from '../../cable/run-resistance.ts';
 import { operatingPoint } from '../../circuit/operating-point.ts';
 import { voltageDrop } from '../../circuit/voltage-drop.ts';
@@ -11,250 +12,54 @@ import { type BoundsWorkingInput, METRES, POWERED, readBounds } from './bounds-r
 import { CURRENT, POWER, RESISTANCE } from './point-steps.ts';
 import { circuitKeys, poweredKeys, runKeys, twentyGiven } from './shared.ts';
 
-const given = (figure: Omit<SheetGiven, 'each'>): SheetGiven => ({ ...figure, each: 'end' });
-const step = (figure: Omit<SheetStep, 'each'>): SheetStep => ({ ...figure, each: 'end' });
-
-const givens: readonly SheetGiven[] = [
-  given({
-    symbol: 'V_#',
-    meaning: '@: voltage at the supply',
-    unit: 'V',
-    latex: 'V_{#}',
-    core: 'supplyVoltage or pseVoltage',
-    source: 'row',
-  }),
-  given({
-    symbol: 'R_#',
-    meaning: '@: resistance of the line, out and back',
-    unit: 'Ω',
-    latex: 'R_{#}',
-    core: 'resistance',
-    when: 'in ohms',
-  }),
-  given({
-    symbol: 'r20_#',
-    meaning: '@: one metre of one conductor at 20 °C',
-    unit: 'Ω/m',
-    latex: 'r_{20,#}',
-    core: 'conductor',
-    source: 'row',
-    when: METRES,
-  }),
-  given({
-    symbol: 'alpha_#',
-    meaning: '@: temperature coefficient at 20 °C',
-    unit: '1/K',
-    latex: '\\alpha_{#}',
-    core: 'conductor',
-    source: 'row',
-    when: METRES,
-  }),
-  given({ symbol: 'T_#', meaning: '@: temperature of the conductors', unit: '°C', latex: 'T_{#}', core: 'temperature', when: METRES }),
-  given({ symbol: 'L_#', meaning: '@: length, one way', unit: 'm', latex: 'L_{#}', core: 'length', when: METRES }),
-  given({
-    symbol: 'P_#',
-    meaning: '@: power that the load draws',
-    unit: 'W',
-    latex: 'P_{#}',
-    core: 'load.power or pdPower',
-    source: 'row',
-    when: POWER,
-  }),
-  given({ symbol: 'I_#', meaning: '@: current that the load draws', unit: 'A', latex: 'I_{#}', core: 'load.current', when: CURRENT }),
-  given({ symbol: 'RL_#', meaning: '@: resistance of the load', unit: 'Ω', latex: 'R_{L,#}', core: 'load.resistance', when: RESISTANCE }),
-];
+const endGivens: readonly SheetGiven[] = givens([
+  ['V_#', 'V', '@: voltage at the supply', 'supplyVoltage or pseVoltage', { source: 'row' }],
+  ['R_#', 'Ω', '@: resistance of the line, out and back', 'resistance', { when: 'in ohms' }],
+  ['r20_#', 'Ω/m', '@: one metre of one conductor at 20 °C', 'conductor', { source: 'row', when: METRES }],
+  ['alpha_#', '1/K', '@: temperature coefficient at 20 °C', 'conductor', { source: 'row', when: METRES }],
+  ['T_#', '°C', '@: temperature of the conductors', 'temperature', { when: METRES }],
+  ['L_#', 'm', '@: length, one way', 'length', { when: METRES }],
+  ['P_#', 'W', '@: power that the load draws', 'load.power or pdPower', { source: 'row', when: POWER }],
+  ['I_#', 'A', '@: current that the load draws', 'load.current', { when: CURRENT }],
+  ['RL_#', 'Ω', '@: resistance of the load', 'load.resistance', { latex: 'R_{L,#}', when: RESISTANCE }],
+], { each: 'end' });
 
 /** A line that does not carry the load at one of the ends. */
 const collapseNo: SheetNo = {
   says: 'at the @ the line cannot carry the load: there is no such current',
-  steps: [
-    step({
-      symbol: 'Pmax_#',
-      meaning: '@: the most that the line delivers to any load',
-      formula: 'V_#^2 / (4 * R_#)',
-      unit: 'W',
-      latex: 'P_{\\max,#}',
-      source: 'collapse',
-    }),
-  ],
+  steps: steps([
+    ['Pmax_#', 'W', 'V_#^2 / (4 * R_#)', '@: the most that the line delivers to any load', { latex: 'P_{\\max,#}', source: 'collapse', each: 'end' }],
+  ]),
 };
 const shortNo: SheetNo = {
   says: collapseNo.says,
-  steps: [
-    step({
-      symbol: 'Imax_#',
-      meaning: '@: the most that the line passes, into a short at its end',
-      formula: 'V_# / R_#',
-      unit: 'A',
-      latex: 'I_{\\max,#}',
-      source: 'circuit-laws',
-    }),
-  ],
+  steps: steps([
+    ['Imax_#', 'A', 'V_# / R_#', '@: the most that the line passes, into a short at its end', { latex: 'I_{\\max,#}', each: 'end' }],
+  ]),
 };
 
-const steps: readonly SheetStep[] = [
-  step({
-    symbol: 'R_#',
-    meaning: '@: resistance of the line at its temperature, out and back',
-    formula: '2 * r20_# * (1 + alpha_# * (T_# - T_ref)) * L_#',
-    unit: 'Ω',
-    latex: 'R_{#}',
-    source: 'circuit-laws',
-    when: METRES,
-  }),
-  step({
-    symbol: 'D_#',
-    meaning: '@: discriminant, what stands under the root of the quadratic V I = P + I² R',
-    formula: 'V_#^2 - 4 * P_# * R_#',
-    unit: 'V²',
-    latex: 'D_{#}',
-    source: 'constant-power',
-    when: POWER,
-    no: collapseNo,
-  }),
-  step({
-    symbol: 'I_#',
-    meaning: '@: current, the smaller root',
-    formula: '2 * P_# / (V_# + sqrt(D_#))',
-    unit: 'A',
-    latex: 'I_{#}',
-    source: 'constant-power',
-    core: '<current>',
-    when: POWER,
-  }),
-  step({
-    symbol: 'I_#',
-    meaning: '@: current through line and load in series',
-    formula: 'V_# / (R_# + RL_#)',
-    unit: 'A',
-    latex: 'I_{#}',
-    source: 'circuit-laws',
-    core: '<current>',
-    when: RESISTANCE,
-  }),
-  step({
-    symbol: 'U_#',
-    meaning: '@: voltage at the load, the larger root',
-    formula: '(V_# + sqrt(D_#)) / 2',
-    unit: 'V',
-    latex: 'U_{#}',
-    source: 'constant-power',
-    core: '<loadVoltage>',
-    when: POWER,
-  }),
-  step({
-    symbol: 'U_#',
-    meaning: '@: voltage at the load',
-    formula: 'V_# - I_# * R_#',
-    unit: 'V',
-    latex: 'U_{#}',
-    source: 'circuit-laws',
-    core: '<loadVoltage>',
-    when: CURRENT,
-    no: shortNo,
-  }),
-  step({
-    symbol: 'U_#',
-    meaning: '@: voltage at the load',
-    formula: 'I_# * RL_#',
-    unit: 'V',
-    latex: 'U_{#}',
-    source: 'circuit-laws',
-    core: '<loadVoltage>',
-    when: RESISTANCE,
-  }),
-  step({
-    symbol: 'd_#',
-    meaning: '@: voltage lost along the line',
-    formula: 'I_# * R_#',
-    unit: 'V',
-    latex: 'd_{#}',
-    source: 'circuit-laws',
-    core: '<voltageDrop>',
-  }),
-  step({
-    symbol: 'H_#',
-    meaning: '@: heat in the line',
-    formula: 'I_#^2 * R_#',
-    unit: 'W',
-    latex: 'H_{#}',
-    source: 'circuit-laws',
-    core: '<lineLoss>',
-  }),
-  step({
-    symbol: 'S_#',
-    meaning: '@: power from the supply',
-    formula: 'V_# * I_#',
-    unit: 'W',
-    latex: 'S_{#}',
-    source: 'circuit-laws',
-    core: '<supplyPower>',
-  }),
-  step({
-    symbol: 'A_#',
-    meaning: '@: power available at the device, that of the port less the heat in the run',
-    formula: 'P_PSE - (P_PSE / V_#)^2 * R_#',
-    unit: 'W',
-    latex: 'A_{#}',
-    source: 'circuit-laws',
-    core: '<available>',
-    when: 'class bites',
-  }),
-  step({
-    symbol: 'A_#',
-    meaning: '@: power available at the device, all that the line delivers',
-    formula: 'V_#^2 / (4 * R_#)',
-    unit: 'W',
-    latex: 'A_{#}',
-    source: 'collapse',
-    core: '<available>',
-    when: 'collapse bites',
-  }),
-];
+const endSteps: readonly SheetStep[] = steps([
+  ['R_#', 'Ω', '2 * r20_# * (1 + alpha_# * (T_# - T_ref)) * L_#', '@: resistance of the line at its temperature, out and back', { when: METRES }],
+  ['D_#', 'V²', 'V_#^2 - 4 * P_# * R_#', '@: discriminant, what stands under the root of the quadratic V I = P + I² R', { source: 'constant-power', when: POWER, no: collapseNo }],
+  ['I_#', 'A', '2 * P_# / (V_# + sqrt(D_#))', '@: current, the smaller root', { source: 'constant-power', core: '<current>', when: POWER }],
+  ['I_#', 'A', 'V_# / (R_# + RL_#)', '@: current through line and load in series', { core: '<current>', when: RESISTANCE }],
+  ['U_#', 'V', '(V_# + sqrt(D_#)) / 2', '@: voltage at the load, the larger root', { source: 'constant-power', core: '<loadVoltage>', when: POWER }],
+  ['U_#', 'V', 'V_# - I_# * R_#', '@: voltage at the load', { core: '<loadVoltage>', when: CURRENT, no: shortNo }],
+  ['U_#', 'V', 'I_# * RL_#', '@: voltage at the load', { core: '<loadVoltage>', when: RESISTANCE }],
+  ['d_#', 'V', 'I_# * R_#', '@: voltage lost along the line', { core: '<voltageDrop>' }],
+  ['H_#', 'W', 'I_#^2 * R_#', '@: heat in the line', { core: '<lineLoss>' }],
+  ['S_#', 'W', 'V_# * I_#', '@: power from the supply', { core: '<supplyPower>' }],
+  ['A_#', 'W', 'P_PSE - (P_PSE / V_#)^2 * R_#', '@: power available at the device, that of the port less the heat in the run', { core: '<available>', when: 'class bites' }],
+  ['A_#', 'W', 'V_#^2 / (4 * R_#)', '@: power available at the device, all that the line delivers', { source: 'collapse', core: '<available>', when: 'collapse bites' }],
+], { each: 'end' });
 
 /** The two ends of each result. */
-const results: readonly SheetStep[] = [
-  {
-    symbol: 'U_high',
-    meaning: 'highest voltage at the load',
-    formula: 'max([U_#,])',
-    unit: 'V',
-    latex: 'U_{\\mathrm{high}}',
-    source: 'bounds-by-ends',
-    core: 'fields.loadVoltage.high',
-    when: 'line',
-  },
-  {
-    symbol: 'U_low',
-    meaning: 'lowest voltage at the load',
-    formula: 'min([U_#,])',
-    unit: 'V',
-    latex: 'U_{\\mathrm{low}}',
-    source: 'bounds-by-ends',
-    core: 'fields.loadVoltage.low',
-    when: 'line',
-  },
-  {
-    symbol: 'U_low',
-    meaning: 'lowest voltage at the device',
-    formula: 'min([U_#,])',
-    unit: 'V',
-    latex: 'U_{\\mathrm{low}}',
-    source: 'bounds-by-ends',
-    core: "fields['operating.loadVoltage'].low",
-    when: POWERED,
-  },
-  {
-    symbol: 'A_low',
-    meaning: 'least power available at the device',
-    formula: 'min([A_#,])',
-    unit: 'W',
-    latex: 'A_{\\mathrm{low}}',
-    source: 'bounds-by-ends',
-    core: 'fields.available.low',
-    when: POWERED,
-  },
-];
+const results: readonly SheetStep[] = steps([
+  ['U_high', 'V', 'max([U_#,])', 'highest voltage at the load', { core: 'fields.loadVoltage.high', when: 'line' }],
+  ['U_low', 'V', 'min([U_#,])', 'lowest voltage at the load', { core: 'fields.loadVoltage.low', when: 'line' }],
+  ['U_low', 'V', 'min([U_#,])', 'lowest voltage at the device', { core: "fields['operating.loadVoltage'].low", when: POWERED }],
+  ['A_low', 'W', 'min([A_#,])', 'least power available at the device', { core: 'fields.available.low', when: POWERED }],
+], { source: 'bounds-by-ends' });
 
 const slips: readonly SheetSlip[] = [
   { slip: 'best-for-worst', steps: { U_low: 'U_1', A_low: 'A_1' } },
@@ -280,19 +85,13 @@ export const boundsSheet: Sheet<BoundsWorkingInput> = {
     (key) => key !== 'out' && key !== 'back',
   ),
   givens: [
-    {
-      symbol: 'P_PSE',
-      meaning: 'power of the class at the port',
-      unit: 'W',
-      latex: 'P_{\\mathrm{PSE}}',
-      core: 'poeClass',
-      source: 'ieee-802.3-class',
-      when: POWERED,
-    },
+    ...givens([
+      ['P_PSE', 'W', 'power of the class at the port', 'poeClass', { source: 'ieee-802.3-class', when: POWERED }],
+    ]),
     { ...twentyGiven, when: METRES },
-    ...givens,
+    ...endGivens,
   ],
-  steps: [...steps, ...results],
+  steps: [...endSteps, ...results],
   tables: [{ title: 'The best end of every range, the middle of each, and the worst end', row: 'at the', lists: ['end'] }],
   assumptions: [
     'What the load has falls with the resistance of its line and with what it draws, and rises with the voltage of the supply, each by itself: so it is least where all are at their worst ends.',
@@ -318,3 +117,4 @@ export const boundsSheet: Sheet<BoundsWorkingInput> = {
   },
   read: readBounds,
 };
+

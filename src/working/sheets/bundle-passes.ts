@@ -140,3 +140,4 @@ function tableOf(passes: readonly Scope[], title: string, says: string): Reading
   }));
   return { title, says, columns, rows: numbered.length <= SHOWN ? numbered : [...numbered.slice(0, SHOWN - 1), ...numbered.slice(-1)] };
 }
+

@@ -1,4 +1,5 @@
 /** How hot the middle of a bundle of powered cables gets, and whether it settles at all. @module */
+import { given, givens, step, steps } from '../rows.ts';
 import { type BundleRiseInput, bundleRise, type Installation } from '../../cable/heat/bundle-rise.ts';
 import { HEAT_CAUTION } from '../../cable/heat/caution.ts';
 import { INSTALLATIONS, type InstallationRow } from '../../cable/heat/installations-table.ts';
@@ -21,55 +22,24 @@ const RUNS_AWAY = 'runs away';
 const LOADED = 'loaded and found';
 
 const cableGivens: readonly SheetGiven[] = [
-  {
-    symbol: 'r_20',
-    meaning: 'one metre of one conductor at 20 °C',
-    unit: 'Ω/m',
-    latex: 'r_{20}',
-    core: 'cable.nominalResistancePerMetre or cable.maximumResistancePerMetre',
-    source: 'row',
-    when: LAID,
-  },
-  {
-    symbol: 'alpha',
-    meaning: 'temperature coefficient of resistance at 20 °C',
-    unit: '1/K',
-    latex: '\\alpha',
-    core: 'cable.temperatureCoefficient',
-    source: 'row',
-    when: LAID,
-  },
+  ...givens([
+    ['r_20', 'Ω/m', 'one metre of one conductor at 20 °C', 'cable.nominalResistancePerMetre or cable.maximumResistancePerMetre'],
+    ['alpha', '1/K', 'temperature coefficient of resistance at 20 °C', 'cable.temperatureCoefficient'],
+  ], { source: 'row', when: LAID }),
   { ...twentyGiven, when: LAID },
-  { symbol: 'n_p', meaning: 'pairs of each cable that carry the current', unit: '1', latex: 'n_{p}', core: 'energisedPairs', when: LAID },
-  { symbol: 'd', meaning: 'diameter of one cable', unit: 'mm', latex: 'd', core: 'outsideDiameter', source: 'row', when: LAID },
-  { symbol: 'N', meaning: 'cables in the bundle', unit: '1', latex: 'N', core: 'bundle', when: LAID },
-  { symbol: 'I', meaning: 'current through each pair', unit: 'A', latex: 'I', core: 'pairCurrent' },
-  { symbol: 'T_a', meaning: 'air around the bundle', unit: '°C', latex: 'T_{a}', core: 'ambient', when: LAID },
-  {
-    symbol: 'T_max',
-    meaning: 'where the model ends, far beyond the rating of any cable',
-    unit: '°C',
-    latex: 'T_{\\max}',
-    core: 'the domain',
-    when: LAID,
-  },
+  ...givens([
+    ['n_p', '1', 'pairs of each cable that carry the current', 'energisedPairs', { when: LAID }],
+    ['d', 'mm', 'diameter of one cable', 'outsideDiameter', { source: 'row', when: LAID }],
+    ['N', '1', 'cables in the bundle', 'bundle', { when: LAID }],
+    ['I', 'A', 'current through each pair', 'pairCurrent'],
+    ['T_a', '°C', 'air around the bundle', 'ambient', { when: LAID }],
+    ['T_max', '°C', 'where the model ends, far beyond the rating of any cable', 'the domain', { when: LAID }],
+  ]),
 ];
 
 /** Thermal resistivity and film coefficient, with the source that each way of installing has. */
-const resistivityGiven: SheetGiven = {
-  symbol: 'rho',
-  meaning: 'effective thermal resistivity of the bundle, air between its cables included',
-  unit: 'K·m/W',
-  latex: '\\rho',
-  core: 'installation',
-};
-const filmGiven: SheetGiven = {
-  symbol: 'h',
-  meaning: 'film coefficient, from the surface to the air',
-  unit: 'W/(m²·K)',
-  latex: 'h',
-  core: 'installation',
-};
+const resistivityGiven: SheetGiven = given('rho', 'K·m/W', 'effective thermal resistivity of the bundle, air between its cables included', 'installation');
+const filmGiven: SheetGiven = given('h', 'W/(m²·K)', 'film coefficient, from the surface to the air', 'installation');
 const installationGivens: readonly SheetGiven[] = [
   { ...resistivityGiven, source: 'bundle-model-open-air', when: OPEN },
   { ...resistivityGiven, source: 'bundle-model-conduit', when: CONDUIT },
@@ -78,195 +48,40 @@ const installationGivens: readonly SheetGiven[] = [
   { ...filmGiven, when: OWN },
 ];
 
-const emissivityGiven: SheetGiven = {
-  symbol: 'epsilon',
-  meaning: 'emissivity of dull plastic',
-  unit: '1',
-  latex: '\\epsilon',
-  core: 'the correlation',
-  source: 'churchill-chu',
-};
+const emissivityGiven: SheetGiven = given('epsilon', '1', 'emissivity of dull plastic', 'the correlation', { source: 'churchill-chu' });
 const openGivens: readonly SheetGiven[] = [emissivityGiven, ...airGivens].map((given) => ({ ...given, when: OPEN }));
 
 /** Up to what the passes need. */
-const leadSteps: readonly SheetStep[] = [
-  {
-    symbol: 'I_c',
-    meaning: 'current through each wire: the two of a pair share it',
-    formula: 'I / 2',
-    unit: 'A',
-    latex: 'I_{c}',
-    source: 'circuit-laws',
-    core: 'conductorCurrent',
-  },
-  {
-    symbol: 'q_20',
-    meaning: 'heat of one metre of one cable, were it at 20 °C: two wires a pair',
-    formula: '2 * n_p * I_c^2 * r_20',
-    unit: 'W/m',
-    latex: 'q_{20}',
-    source: 'circuit-laws',
-    when: LAID,
-  },
-  {
-    symbol: 'Q_20',
-    meaning: 'heat of one metre of the bundle, were it at 20 °C',
-    formula: 'N * q_20',
-    unit: 'W/m',
-    latex: 'Q_{20}',
-    source: 'circuit-laws',
-    when: LAID,
-  },
-  {
-    symbol: 'D',
-    meaning: 'diameter of the bundle, round and no tighter than cables lie',
-    formula: '1.15 * d * sqrt(N)',
-    unit: 'mm',
-    latex: 'D',
-    source: 'heated-cylinder',
-    core: 'diameter',
-    when: 'several cables',
-  },
-  {
-    symbol: 'D',
-    meaning: 'diameter: one cable alone',
-    formula: 'd',
-    unit: 'mm',
-    latex: 'D',
-    source: 'heated-cylinder',
-    core: 'diameter',
-    when: 'one cable',
-  },
-  {
-    symbol: 'R_i',
-    meaning: 'thermal resistance from the middle to the surface, heat made all over',
-    formula: 'rho / (4 * pi)',
-    unit: 'K·m/W',
-    latex: 'R_{i}',
-    source: 'heated-cylinder',
-    when: LAID,
-  },
-];
+const leadSteps: readonly SheetStep[] = steps([
+  ['I_c', 'A', 'I / 2', 'current through each wire: the two of a pair share it', { core: 'conductorCurrent' }],
+  ['q_20', 'W/m', '2 * n_p * I_c^2 * r_20', 'heat of one metre of one cable, were it at 20 °C: two wires a pair', { when: LAID }],
+  ['Q_20', 'W/m', 'N * q_20', 'heat of one metre of the bundle, were it at 20 °C', { when: LAID }],
+  ['D', 'mm', '1.15 * d * sqrt(N)', 'diameter of the bundle, round and no tighter than cables lie', { source: 'heated-cylinder', core: 'diameter', when: 'several cables' }],
+  ['D', 'mm', 'd', 'diameter: one cable alone', { source: 'heated-cylinder', core: 'diameter', when: 'one cable' }],
+  ['R_i', 'K·m/W', 'rho / (4 * pi)', 'thermal resistance from the middle to the surface, heat made all over', { source: 'heated-cylinder', when: LAID }],
+]);
 
-const surfaceStep: SheetStep = {
-  symbol: 'T_s',
-  meaning: 'surface of the bundle',
-  formula: 'T_a + theta',
-  unit: '°C',
-  latex: 'T_{s}',
-  source: 'heated-cylinder',
-};
+const surfaceStep: SheetStep = step('T_s', '°C', 'T_a + theta', 'surface of the bundle', { source: 'heated-cylinder' });
 
 /** With the middle as hot as the model goes: more heat is made than shed. */
-const runawaySteps: readonly SheetStep[] = [
-  {
-    symbol: 'Q_out',
-    meaning: 'heat that the surface sheds then',
-    formula: 'theta / R_s',
-    unit: 'W/m',
-    latex: 'Q_{\\mathrm{out}}',
-    source: 'heated-cylinder',
-  },
-  {
-    symbol: 'T_m',
-    meaning: 'the middle, with that heat on its way out: as hot as where the model ends',
-    formula: 'T_a + theta + Q_out * R_i',
-    unit: '°C',
-    latex: 'T_{m}',
-    source: 'heated-cylinder',
-  },
-  {
-    symbol: 'Q_in',
-    meaning: 'heat that conductors as hot as that make',
-    formula: 'Q_20 * (1 + alpha * (T_m - T_ref))',
-    unit: 'W/m',
-    latex: 'Q_{\\mathrm{in}}',
-    source: 'circuit-laws',
-  },
-  {
-    symbol: 'B',
-    meaning: 'heat shed less heat made, the middle at its hottest; under 0 it still heats up',
-    formula: 'Q_out - Q_in',
-    unit: 'W/m',
-    latex: 'B',
-    source: 'heated-cylinder',
-    no: { says: 'there is no steady state below 400 °C: even there more heat is made than shed', steps: [] },
-  },
-].map((step) => ({ ...step, when: RUNS_AWAY }) as SheetStep);
+const runawaySteps: readonly SheetStep[] = steps([
+  ['Q_out', 'W/m', 'theta / R_s', 'heat that the surface sheds then', { source: 'heated-cylinder' }],
+  ['T_m', '°C', 'T_a + theta + Q_out * R_i', 'the middle, with that heat on its way out: as hot as where the model ends', { source: 'heated-cylinder' }],
+  ['Q_in', 'W/m', 'Q_20 * (1 + alpha * (T_m - T_ref))', 'heat that conductors as hot as that make'],
+  ['B', 'W/m', 'Q_out - Q_in', 'heat shed less heat made, the middle at its hottest; under 0 it still heats up', { source: 'heated-cylinder', no: { says: 'there is no steady state below 400 °C: even there more heat is made than shed', steps: [] } }],
+]).map((step) => ({ ...step, when: RUNS_AWAY }) as SheetStep);
 
 /** The balance in closed form, at the film coefficient that there is. */
-const balanceSteps: readonly SheetStep[] = [
-  {
-    symbol: 'G',
-    meaning: 'rise of the middle, were the conductors to stay at 20 °C',
-    formula: 'Q_20 * (R_i + R_s)',
-    unit: 'K',
-    latex: 'G',
-    source: 'heated-cylinder',
-  },
-  {
-    symbol: 'w',
-    meaning: 'resistance in that air, over that at 20 °C',
-    formula: '1 + alpha * (T_a - T_ref)',
-    unit: '1',
-    latex: 'w',
-    source: 'circuit-laws',
-  },
-  {
-    symbol: 'b',
-    meaning: '1 less the share of each kelvin that its own extra heat adds again; under 0 the heating feeds itself',
-    formula: '1 - alpha * G',
-    unit: '1',
-    latex: 'b',
-    source: 'heated-cylinder',
-    no: { says: 'there is no steady state: each kelvin adds more heat than it sheds', steps: [] },
-  },
-  {
-    symbol: 'm_T',
-    meaning: 'how far the middle, G w / b above the air, stays under where the model ends',
-    formula: 'T_max - T_a - G * w / b',
-    unit: 'K',
-    latex: 'm_{T}',
-    source: 'heated-cylinder',
-    no: { says: 'there is no steady state below 400 °C, where the model ends', steps: [] },
-  },
-  {
-    symbol: 'T_m',
-    meaning: 'temperature of the middle: its own warming summed, G w + G w (α G) + G w (α G)² + ...',
-    formula: 'T_a + G * w / b',
-    unit: '°C',
-    latex: 'T_{m}',
-    source: 'heated-cylinder',
-    core: 'conductorTemperature',
-  },
-  {
-    symbol: 'Q',
-    meaning: 'heat of one metre of the bundle, every conductor as hot as the middle',
-    formula: 'Q_20 * (1 + alpha * (T_m - T_ref))',
-    unit: 'W/m',
-    latex: 'Q',
-    source: 'circuit-laws',
-    core: 'heatPerMetre',
-  },
-  {
-    symbol: 'q',
-    meaning: 'heat of one metre of one cable',
-    formula: 'Q / N',
-    unit: 'W/m',
-    latex: 'q',
-    source: 'circuit-laws',
-    core: 'cableHeatPerMetre',
-  },
-  {
-    symbol: 'theta_s',
-    meaning: 'the surface above the air, with all that heat shed',
-    formula: 'Q * R_s',
-    unit: 'K',
-    latex: '\\theta_{s}',
-    source: 'heated-cylinder',
-    core: 'surfaceRise',
-  },
-].map((step) => ({ ...step, when: BALANCE }) as SheetStep);
+const balanceSteps: readonly SheetStep[] = steps([
+  ['G', 'K', 'Q_20 * (R_i + R_s)', 'rise of the middle, were the conductors to stay at 20 °C', { source: 'heated-cylinder' }],
+  ['w', '1', '1 + alpha * (T_a - T_ref)', 'resistance in that air, over that at 20 °C'],
+  ['b', '1', '1 - alpha * G', '1 less the share of each kelvin that its own extra heat adds again; under 0 the heating feeds itself', { source: 'heated-cylinder', no: { says: 'there is no steady state: each kelvin adds more heat than it sheds', steps: [] } }],
+  ['m_T', 'K', 'T_max - T_a - G * w / b', 'how far the middle, G w / b above the air, stays under where the model ends', { source: 'heated-cylinder', no: { says: 'there is no steady state below 400 °C, where the model ends', steps: [] } }],
+  ['T_m', '°C', 'T_a + G * w / b', 'temperature of the middle: its own warming summed, G w + G w (α G) + G w (α G)² + ...', { source: 'heated-cylinder', core: 'conductorTemperature' }],
+  ['Q', 'W/m', 'Q_20 * (1 + alpha * (T_m - T_ref))', 'heat of one metre of the bundle, every conductor as hot as the middle', { core: 'heatPerMetre' }],
+  ['q', 'W/m', 'Q / N', 'heat of one metre of one cable', { core: 'cableHeatPerMetre' }],
+  ['theta_s', 'K', 'Q * R_s', 'the surface above the air, with all that heat shed', { source: 'heated-cylinder', core: 'surfaceRise' }],
+]).map((step) => ({ ...step, when: BALANCE }) as SheetStep);
 
 export const bundleRiseSheet: Sheet<BundleRiseInput> = {
   title: 'How hot the middle of a bundle gets',
@@ -287,49 +102,22 @@ export const bundleRiseSheet: Sheet<BundleRiseInput> = {
     ...cableGivens,
     ...installationGivens,
     ...openGivens,
-    {
-      symbol: 'theta',
-      meaning: 'how far the surface is above the air, as found',
-      unit: 'K',
-      latex: '\\theta',
-      core: 'found pass by pass',
-      when: OPEN,
-      found: true,
-    },
+    ...givens([
+      ['theta', 'K', 'how far the surface is above the air, as found', 'found pass by pass', { when: OPEN, found: true }],
+    ]),
   ],
   steps: [
     ...leadSteps,
     ...[surfaceStep, ...filmSteps].map((step) => ({ ...step, when: OPEN })),
-    {
-      symbol: 'R_s',
-      meaning: 'thermal resistance from the surface to the air',
-      formula: '1 / (pi * D * h)',
-      unit: 'K·m/W',
-      latex: 'R_{s}',
-      source: 'heated-cylinder',
-      when: LAID,
-    },
+    ...steps([
+      ['R_s', 'K·m/W', '1 / (pi * D * h)', 'thermal resistance from the surface to the air', { source: 'heated-cylinder', when: LAID }],
+    ]),
     ...runawaySteps,
     ...balanceSteps,
-    {
-      symbol: 'k',
-      meaning: 'that, over what was found pass by pass: 1, so heat made is heat shed',
-      formula: 'theta_s / theta',
-      unit: '1',
-      latex: 'k',
-      source: 'heated-cylinder',
-      when: LOADED,
-    },
-    {
-      symbol: 'theta_m',
-      meaning: 'rise of the middle above the air: from the middle to the surface, and on to the air',
-      formula: 'Q * R_i + theta_s',
-      unit: 'K',
-      latex: '\\theta_{m}',
-      source: 'heated-cylinder',
-      core: 'rise',
-      when: BALANCE,
-    },
+    ...steps([
+      ['k', '1', 'theta_s / theta', 'that, over what was found pass by pass: 1, so heat made is heat shed', { when: LOADED }],
+      ['theta_m', 'K', 'Q * R_i + theta_s', 'rise of the middle above the air: from the middle to the surface, and on to the air', { core: 'rise', when: BALANCE }],
+    ], { source: 'heated-cylinder' }),
   ],
   assumptions: [
     'Steady state; all cables alike and equally loaded; every conductor as hot as the middle; the bundle alone in its surroundings.',
@@ -411,3 +199,4 @@ function findInOpenAir(reading: Reading): Reading {
     passes,
   };
 }
+

@@ -1,4 +1,5 @@
 /** The rules of a cabling standard as limits of an installed length. @module */
+import { givens } from '../rows.ts';
 import type { Segment } from '../../cable/run-resistance.ts';
 import type { PoeClass } from '../../ethernet/poe-class.ts';
 import { closestCord, closestGauge, deratedRule, type Held } from '../../plan/cabling-checks.ts';
@@ -39,18 +40,9 @@ export const lengthGivens: readonly SheetGiven[] = [
 ];
 
 /** How much signal each cord loses. */
-export const cordLossGivens: readonly SheetGiven[] = [
-  {
-    symbol: 'kc_#',
-    meaning: 'cord #: metres of cool installed cable that lose as much signal as one metre of it',
-    unit: '1',
-    latex: 'k_{c#}',
-    core: 'cords[].cable',
-    source: 'tia-568-open-office',
-    each: 'cord',
-    when: LOSSY,
-  },
-];
+export const cordLossGivens: readonly SheetGiven[] = givens([
+  ['kc_#', '1', 'cord #: metres of cool installed cable that lose as much signal as one metre of it', 'cords[].cable', { latex: 'k_{c#}', source: 'tia-568-open-office', each: 'cord', when: LOSSY }],
+]);
 
 /** The length that each of them allows. */
 export function lengthSteps(no: SheetNo): readonly SheetStep[] {
@@ -68,10 +60,10 @@ export function lengthSteps(no: SheetNo): readonly SheetStep[] {
 }
 
 /** What an installed cable is held to as a least. */
-export const categoryGivens: readonly SheetGiven[] = [
-  { symbol: 'v_#', meaning: '@: value here', unit: '1', latex: 'v_{#}', core: 'the input', each: 'fixed', when: LEAST },
-  { symbol: 'w_#', meaning: '@: least', unit: '1', latex: 'w_{#}', core: 'poeClass', source: 'row', each: 'fixed', when: LEAST },
-];
+export const categoryGivens: readonly SheetGiven[] = givens([
+  ['v_#', '1', '@: value here', 'the input'],
+  ['w_#', '1', '@: least', 'poeClass', { source: 'row' }],
+], { each: 'fixed', when: LEAST });
 
 /** And how far it is above it. */
 export function categoryStep(no: SheetNo): SheetStep {
@@ -152,3 +144,4 @@ export function cablingRows(
     return rows;
   }
 }
+

@@ -1,4 +1,5 @@
 /** Connections of a run and joints of a line, and what is said where they were not stated. @module */
+import { givens } from '../rows.ts';
 import type { Figures, SheetGiven } from '../sheet.ts';
 
 /** Whether the resistance of one is stated, or that of the standard. */
@@ -8,10 +9,10 @@ const STANDARD = 'connection of the standard';
 const AT_MOST = 0.2;
 
 /** How many, and what one has. */
-export const jointGivens: readonly SheetGiven[] = [
-  { symbol: 'n', meaning: 'connections along the run', unit: '1', latex: 'n', core: 'connections' },
-  { symbol: 'R_c', meaning: 'one connection, one conductor', unit: 'Ω', latex: 'R_{c}', core: 'connectionResistance' },
-];
+export const jointGivens: readonly SheetGiven[] = givens([
+  ['n', '1', 'connections along the run', 'connections'],
+  ['R_c', 'Ω', 'one connection, one conductor', 'connectionResistance'],
+]);
 
 /** The same, with the figure of the standard where none is stated. */
 export const connectionGivens: readonly SheetGiven[] = jointGivens.flatMap((given): SheetGiven[] =>
@@ -45,3 +46,4 @@ export function jointAssumptions({ connections, connectionResistance }: Joined):
   if (connections === undefined) return ['There are no joints: none were stated.'];
   return connections > 0 && connectionResistance === undefined ? ['The joints have no resistance: none was stated.'] : [];
 }
+

@@ -13,3 +13,4 @@ export function wireOfRun(resistance: Ohms | RunResistance | undefined, pairs: 2
   const loop = loopThatPowerSees(resistance, pairs);
   return Math.abs(twoPair / (pairs / 2) - loop) <= 1e-14 * loop ? twoPair : undefined;
 }
+

@@ -1,19 +1,12 @@
 /** What a meter should show on a pair of a run. @module */
+import { givens, step, steps } from '../rows.ts';
 import { type ExpectedReadingInput, expectedReading } from '../../cable/field/expected-reading.ts';
 import type { Sheet, SheetStep } from '../sheet.ts';
 import { pieceGivens, pieceRows, pieceSteps } from './piece-bounds.ts';
 import { connectionAssumptions, twentyGiven } from './shared.ts';
 
 /** The loop of usual copper: besides the bounds, what one expects. */
-const usualStep = (each: 'installed' | 'cords'): SheetStep => ({
-  symbol: 'Zu_#',
-  meaning: '@: its loop with usual conductors',
-  formula: '2 * rn_# * (1 + alpha_# * (T_# - T_ref)) * L_#',
-  unit: 'Ω',
-  latex: 'Z_{u,#}',
-  source: 'circuit-laws',
-  each,
-});
+const usualStep = (each: 'installed' | 'cords'): SheetStep => (step('Zu_#', 'Ω', '2 * rn_# * (1 + alpha_# * (T_# - T_ref)) * L_#', '@: its loop with usual conductors', { each }));
 
 const STATED = 'connection stated';
 
@@ -32,62 +25,24 @@ export const expectedReadingSheet: Sheet<ExpectedReadingInput> = {
     ...pieceGivens('installed'),
     ...pieceGivens('cords'),
     twentyGiven,
-    { symbol: 's', meaning: 'how far each temperature may be off, either side', unit: 'K', latex: 's', core: 'temperatureSpread' },
-    {
-      symbol: 'R_c',
-      meaning: 'one connection at most, one conductor',
-      unit: 'Ω',
-      latex: 'R_{c}',
-      core: 'connectionResistance',
-      when: STATED,
-    },
-    {
-      symbol: 'R_c',
-      meaning: 'one connection at most, one conductor',
-      unit: 'Ω',
-      latex: 'R_{c}',
-      core: 'connectionResistance',
-      source: 'tia-568.2-d-connection',
-      when: 'connection of the standard',
-    },
-    { symbol: 'R_0', meaning: 'one connection at least: nothing', unit: 'Ω', latex: 'R_{0}', core: 'connectionResistance' },
-    { symbol: 'n_#', meaning: '@: connections', unit: '1', latex: 'n_{#}', core: '@', each: 'loop' },
+    ...givens([
+      ['s', 'K', 'how far each temperature may be off, either side', 'temperatureSpread'],
+      ['R_c', 'Ω', 'one connection at most, one conductor', 'connectionResistance', { when: STATED }],
+      ['R_c', 'Ω', 'one connection at most, one conductor', 'connectionResistance', { source: 'tia-568.2-d-connection', when: 'connection of the standard' }],
+      ['R_0', 'Ω', 'one connection at least: nothing', 'connectionResistance'],
+      ['n_#', '1', '@: connections', '@', { each: 'loop' }],
+    ]),
   ],
   steps: [
     ...pieceSteps('installed', 's'),
     usualStep('installed'),
     ...pieceSteps('cords', 's'),
     usualStep('cords'),
-    {
-      symbol: 'Rl_#',
-      meaning: '@: reading at least, thick conductors at their coldest and connections of nothing',
-      formula: '2 * n_# * R_0<least>',
-      unit: 'Ω',
-      latex: 'R_{l,#}',
-      source: 'field-loop-reading',
-      core: '@.atTemperature.low',
-      each: 'reading',
-    },
-    {
-      symbol: 'Rh_#',
-      meaning: '@: reading at most, all at their limits and their hottest',
-      formula: '2 * n_# * R_c<most>',
-      unit: 'Ω',
-      latex: 'R_{h,#}',
-      source: 'field-loop-reading',
-      core: '@.atTemperature.high',
-      each: 'reading',
-    },
-    {
-      symbol: 'R_#',
-      meaning: '@: what the meter should show, usual conductors and each connection at its highest resistance',
-      formula: '2 * n_# * R_c<usual>',
-      unit: 'Ω',
-      latex: 'R_{#}',
-      source: 'field-loop-reading',
-      core: '@.atTemperature.value',
-      each: 'reading',
-    },
+    ...steps([
+      ['Rl_#', 'Ω', '2 * n_# * R_0<least>', '@: reading at least, thick conductors at their coldest and connections of nothing', { core: '@.atTemperature.low' }],
+      ['Rh_#', 'Ω', '2 * n_# * R_c<most>', '@: reading at most, all at their limits and their hottest', { core: '@.atTemperature.high' }],
+      ['R_#', 'Ω', '2 * n_# * R_c<usual>', '@: what the meter should show, usual conductors and each connection at its highest resistance', { core: '@.atTemperature.value' }],
+    ], { source: 'field-loop-reading', each: 'reading' }),
   ],
   tables: [{ title: 'The loop of each piece', row: 'piece', lists: ['installed', 'cords'] }],
   assumptions: ['The pair is shorted at its far end, the leads of the meter are nulled, and nothing is powered.'],
@@ -130,3 +85,4 @@ export const expectedReadingSheet: Sheet<ExpectedReadingInput> = {
     };
   },
 };
+

@@ -1,4 +1,5 @@
 /** A short at the far end: the least current into it, and whether it opens what protects the line. @module */
+import { givens, steps } from '../rows.ts';
 import { type FarEndFaultInput, farEndFaultCurrent } from '../../circuit/far-end-fault.ts';
 import type { Reading, Sheet } from '../sheet.ts';
 import { legGivens, legSteps, lineLengthGiven, lineReading, lineTemperatureGiven } from './line-steps.ts';
@@ -14,87 +15,29 @@ export const farEndFaultCurrentSheet: Sheet<FarEndFaultInput> = {
   core: 'farEndFaultCurrent',
   keys: ['supplyVoltage', 'conductor', 'out', 'back', 'length', 'temperature', 'sourceResistance', 'tripCurrent'],
   givens: [
-    { symbol: 'V', meaning: 'voltage of the supply, the lowest it may have', unit: 'V', latex: 'V', core: 'supplyVoltage' },
-    { symbol: 'R_S', meaning: 'resistance inside the supply', unit: 'Ω', latex: 'R_{S}', core: 'sourceResistance' },
+    ...givens([
+      ['V', 'V', 'voltage of the supply, the lowest it may have', 'supplyVoltage'],
+      ['R_S', 'Ω', 'resistance inside the supply', 'sourceResistance'],
+    ]),
     ...legGivens,
     lineTemperatureGiven,
     twentyGiven,
     lineLengthGiven,
-    {
-      symbol: 'I_trip',
-      meaning: 'current that surely opens the protective device',
-      unit: 'A',
-      latex: 'I_{\\mathrm{trip}}',
-      core: 'tripCurrent',
-    },
+    ...givens([
+      ['I_trip', 'A', 'current that surely opens the protective device', 'tripCurrent'],
+    ]),
   ],
   steps: [
     ...legSteps,
-    {
-      symbol: 'R',
-      meaning: 'supply and line, out and back, at their highest resistance',
-      formula: 'r * L + R_S',
-      unit: 'Ω',
-      latex: 'R',
-      source: 'circuit-laws',
-      core: 'resistance',
-    },
-    {
-      symbol: 'L_max',
-      meaning: 'longest line whose far end still opens the device',
-      formula: '(V / I_trip - R_S) / r',
-      unit: 'm',
-      latex: 'L_{\\max}',
-      source: 'circuit-laws',
-      core: 'longestProtected',
-      when: SOME,
-    },
-    {
-      symbol: 'I_0',
-      meaning: 'current into a short at the supply itself: even that does not open the device',
-      formula: 'V / R_S',
-      unit: 'A',
-      latex: 'I_{0}',
-      source: 'circuit-laws',
-      when: NONE,
-    },
-    {
-      symbol: 'L_max',
-      meaning: 'longest line whose far end still opens the device: none',
-      formula: '0',
-      unit: 'm',
-      latex: 'L_{\\max}',
-      source: 'circuit-laws',
-      core: 'longestProtected',
-      when: NONE,
-    },
-    {
-      symbol: 'I_F',
-      meaning: 'least current into a short at the far end',
-      formula: 'V / R',
-      unit: 'A',
-      latex: 'I_{F}',
-      source: 'circuit-laws',
-      core: 'faultCurrent',
-    },
-    {
-      symbol: 'k',
-      meaning: 'how far the current lies above the trip current, as a fraction of it',
-      formula: '(I_F - I_trip) / I_trip',
-      unit: '1',
-      latex: 'k',
-      source: 'circuit-laws',
-      core: 'check.marginFraction',
-    },
-    {
-      symbol: 'I_more',
-      meaning: 'margin over the trip current; under 0 the short does not open the device',
-      formula: 'I_F - I_trip',
-      unit: 'A',
-      latex: 'I_{\\mathrm{more}}',
-      source: 'circuit-laws',
-      core: 'check.margin',
-    },
+    ...steps([
+      ['R', 'Ω', 'r * L + R_S', 'supply and line, out and back, at their highest resistance', { core: 'resistance' }],
+      ['L_max', 'm', '(V / I_trip - R_S) / r', 'longest line whose far end still opens the device', { core: 'longestProtected', when: SOME }],
+      ['I_0', 'A', 'V / R_S', 'current into a short at the supply itself: even that does not open the device', { when: NONE }],
+      ['L_max', 'm', '0', 'longest line whose far end still opens the device: none', { core: 'longestProtected', when: NONE }],
+      ['I_F', 'A', 'V / R', 'least current into a short at the far end', { core: 'faultCurrent' }],
+      ['k', '1', '(I_F - I_trip) / I_trip', 'how far the current lies above the trip current, as a fraction of it', { core: 'check.marginFraction' }],
+      ['I_more', 'A', 'I_F - I_trip', 'margin over the trip current; under 0 the short does not open the device', { core: 'check.margin' }],
+    ]),
   ],
   assumptions: ['A bolted short. The least current counts: the lowest voltage, the thinnest and hottest conductors.'],
   validity: 'Steady direct current by Ohm’s law. How fast a device opens at that current is on its own curve.',
@@ -123,3 +66,4 @@ function readFault(input: FarEndFaultInput): Reading {
     ],
   };
 }
+

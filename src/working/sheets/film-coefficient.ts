@@ -1,4 +1,5 @@
 /** Film coefficient of a horizontal cylinder in still air, line by line. @module */
+import { givens } from '../rows.ts';
 
 import { HEAT_CAUTION } from '../../cable/heat/caution.ts';
 import { type FilmCoefficientInput, filmCoefficient } from '../../cable/heat/film-coefficient.ts';
@@ -10,10 +11,12 @@ export const filmCoefficientSheet: Sheet<FilmCoefficientInput> = {
   core: 'filmCoefficient',
   keys: ['diameter', 'surfaceTemperature', 'ambient', 'emissivity'],
   givens: [
-    { symbol: 'D', meaning: 'diameter over all', unit: 'mm', latex: 'D', core: 'diameter' },
-    { symbol: 'T_s', meaning: 'temperature of the surface', unit: '°C', latex: 'T_{s}', core: 'surfaceTemperature' },
-    { symbol: 'T_a', meaning: 'temperature of the air, and of the walls around', unit: '°C', latex: 'T_{a}', core: 'ambient' },
-    { symbol: 'epsilon', meaning: 'emissivity of the surface', unit: '1', latex: '\\epsilon', core: 'emissivity' },
+    ...givens([
+      ['D', 'mm', 'diameter over all', 'diameter'],
+      ['T_s', '°C', 'temperature of the surface', 'surfaceTemperature'],
+      ['T_a', '°C', 'temperature of the air, and of the walls around', 'ambient'],
+      ['epsilon', '1', 'emissivity of the surface', 'emissivity'],
+    ]),
     ...airGivens,
   ],
   steps: filmSteps,
@@ -30,3 +33,4 @@ export const filmCoefficientSheet: Sheet<FilmCoefficientInput> = {
     assumptions: emissivity === undefined ? ['The surface is dull plastic, of emissivity 0.9.'] : [],
   }),
 };
+

@@ -1,4 +1,5 @@
 /** How a warm cylinder sheds its heat to still air: the steps that several sheets share. @module */
+import { given, steps } from '../rows.ts';
 import type { Figures, SheetGiven, SheetStep } from '../sheet.ts';
 
 /** What the correlation takes for granted: air, and radiation. */
@@ -22,7 +23,7 @@ function constant(
   unit: SheetGiven['unit'],
   latex: string,
 ): SheetGiven & { readonly value: number } {
-  return { symbol, meaning, value, unit, latex, core: 'the correlation', source: 'still-air' };
+  return given(symbol, unit, meaning, 'the correlation', { value, latex, source: 'still-air' });
 }
 
 /** Of air and radiation. */
@@ -32,102 +33,18 @@ export const airGivens: readonly SheetGiven[] = constants.map(({ value: _value, 
 export const AIR: Figures = Object.fromEntries(constants.map(({ symbol, value }) => [symbol, value]));
 
 /** From the diameter D, the emissivity epsilon, and the temperatures T_s of the surface and T_a of the air. */
-export const filmSteps: readonly SheetStep[] = [
-  {
-    symbol: 'T_f',
-    meaning: 'the air at the surface: the mean of both temperatures, above absolute zero',
-    formula: '(T_s + T_a) / 2 + T_0',
-    unit: 'K',
-    latex: 'T_{f}',
-    source: 'churchill-chu',
-  },
-  {
-    symbol: 'mu',
-    meaning: 'its viscosity, by Sutherland',
-    formula: 'C_1 * T_f^1.5 / (T_f + C_2)',
-    unit: 'Pa·s',
-    latex: '\\mu',
-    source: 'still-air',
-  },
-  {
-    symbol: 'nu',
-    meaning: 'its viscosity over its density, which is that of a perfect gas, p/(R T)',
-    formula: 'mu * R_air * T_f / p',
-    unit: 'm²/s',
-    latex: '\\nu',
-    source: 'still-air',
-  },
-  {
-    symbol: 'k_f',
-    meaning: 'its thermal conductivity',
-    formula: 'k_0 * (T_f / T_0)^0.81',
-    unit: 'W/(m·K)',
-    latex: 'k_{f}',
-    source: 'still-air',
-  },
-  {
-    symbol: 'N_Ra',
-    meaning: 'Rayleigh number: how strongly the warm air rises',
-    formula: 'g * abs(T_s - T_a) * D^3 / (T_f * nu^2) * N_Pr',
-    unit: '1',
-    latex: 'N_{\\mathrm{Ra}}',
-    source: 'churchill-chu',
-  },
-  {
-    symbol: 'F',
-    meaning: 'what the Prandtl number does to it',
-    formula: '(1 + (0.559 / N_Pr)^(9 / 16))^(8 / 27)',
-    unit: '1',
-    latex: 'F',
-    source: 'churchill-chu',
-  },
-  {
-    symbol: 'N_Nu',
-    meaning: 'Nusselt number: heat that moving air takes, over what still air would conduct',
-    formula: '(0.6 + 0.387 * N_Ra^(1 / 6) / F)^2',
-    unit: '1',
-    latex: 'N_{\\mathrm{Nu}}',
-    source: 'churchill-chu',
-  },
-  {
-    symbol: 'h_c',
-    meaning: 'convection: film coefficient of the moving air',
-    formula: 'N_Nu * k_f / D',
-    unit: 'W/(m²·K)',
-    latex: 'h_{c}',
-    source: 'churchill-chu',
-  },
-  {
-    symbol: 'T_h',
-    meaning: 'the surface above absolute zero',
-    formula: 'T_s + T_0',
-    unit: 'K',
-    latex: 'T_{h}',
-    source: 'still-air',
-  },
-  {
-    symbol: 'T_w',
-    meaning: 'the walls above absolute zero, as warm as the air',
-    formula: 'T_a + T_0',
-    unit: 'K',
-    latex: 'T_{w}',
-    source: 'still-air',
-  },
-  {
-    symbol: 'h_r',
-    meaning: 'radiation: T_h⁴ - T_w⁴ over T_h - T_w, written so that no two nearly equal figures are subtracted',
-    formula: 'epsilon * sigma * (T_h^2 + T_w^2) * (T_h + T_w)',
-    unit: 'W/(m²·K)',
-    latex: 'h_{r}',
-    source: 'still-air',
-  },
-  {
-    symbol: 'h',
-    meaning: 'film coefficient, convection and radiation together',
-    formula: 'h_c + h_r',
-    unit: 'W/(m²·K)',
-    latex: 'h',
-    source: 'churchill-chu',
-    core: 'filmCoefficient',
-  },
-];
+export const filmSteps: readonly SheetStep[] = steps([
+  ['T_f', 'K', '(T_s + T_a) / 2 + T_0', 'the air at the surface: the mean of both temperatures, above absolute zero', { source: 'churchill-chu' }],
+  ['mu', 'Pa·s', 'C_1 * T_f^1.5 / (T_f + C_2)', 'its viscosity, by Sutherland', { source: 'still-air' }],
+  ['nu', 'm²/s', 'mu * R_air * T_f / p', 'its viscosity over its density, which is that of a perfect gas, p/(R T)', { source: 'still-air' }],
+  ['k_f', 'W/(m·K)', 'k_0 * (T_f / T_0)^0.81', 'its thermal conductivity', { source: 'still-air' }],
+  ['N_Ra', '1', 'g * abs(T_s - T_a) * D^3 / (T_f * nu^2) * N_Pr', 'Rayleigh number: how strongly the warm air rises', { source: 'churchill-chu' }],
+  ['F', '1', '(1 + (0.559 / N_Pr)^(9 / 16))^(8 / 27)', 'what the Prandtl number does to it', { source: 'churchill-chu' }],
+  ['N_Nu', '1', '(0.6 + 0.387 * N_Ra^(1 / 6) / F)^2', 'Nusselt number: heat that moving air takes, over what still air would conduct', { source: 'churchill-chu' }],
+  ['h_c', 'W/(m²·K)', 'N_Nu * k_f / D', 'convection: film coefficient of the moving air', { source: 'churchill-chu' }],
+  ['T_h', 'K', 'T_s + T_0', 'the surface above absolute zero', { source: 'still-air' }],
+  ['T_w', 'K', 'T_a + T_0', 'the walls above absolute zero, as warm as the air', { source: 'still-air' }],
+  ['h_r', 'W/(m²·K)', 'epsilon * sigma * (T_h^2 + T_w^2) * (T_h + T_w)', 'radiation: T_h⁴ - T_w⁴ over T_h - T_w, written so that no two nearly equal figures are subtracted', { source: 'still-air' }],
+  ['h', 'W/(m²·K)', 'h_c + h_r', 'film coefficient, convection and radiation together', { source: 'churchill-chu', core: 'filmCoefficient' }],
+]);
+

@@ -1,4 +1,5 @@
 /** Limits that are held against a figure as it stands, for what is asked for plays no part in them. @module */
+import { givens } from '../rows.ts';
 import type { SheetGiven, SheetNo, SheetStep } from '../sheet.ts';
 import type { WorkingUnit } from '../working-unit.ts';
 
@@ -29,7 +30,9 @@ export const fixedGivens: readonly SheetGiven[] = [
   ...fixedGiven('v_#', '@: value here', { W: 'pdPower', '1': 'the input', V: 'supplyVoltage, or the limit', A: 'load.current' }),
   ...fixedGiven('w_#', '@: limit', { W: 'poeClass', '1': 'the rule' }, 'row'),
   ...fixedGiven('w_#', '@: limit', { V: 'the supply or the device', A: 'ampacity' }),
-  { symbol: 'w_#', meaning: '@: limit', unit: 'A', latex: 'w_{#}', core: 'ampacity', each: 'fixed', when: MOST_CURRENT },
+  ...givens([
+    ['w_#', 'A', '@: limit', 'ampacity', { each: 'fixed', when: MOST_CURRENT }],
+  ]),
 ];
 
 /** What is left of each; of a temperature in kelvins. */
@@ -55,3 +58,4 @@ export function fixedSteps(units: readonly WorkingUnit[], no: SheetNo): readonly
     },
   ];
 }
+

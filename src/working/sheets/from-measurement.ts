@@ -1,4 +1,5 @@
 /** From the readings of shorted pairs to the loops that power sees, and to a length. @module */
+import { givens, step, steps } from '../rows.ts';
 import { loopOf } from '../../cable/field/expected-reading.ts';
 import { CONNECTIONS, type FromMeasurementInput, fromMeasurement } from '../../cable/field/from-measurement.ts';
 import { readingBounds } from '../../cable/field/loaded-voltage.ts';
@@ -22,17 +23,7 @@ const UNREAD = 'unread';
 /** Leads have more than the meter shows: nothing is left of the reading. */
 const HIDDEN = 'within the leads';
 
-const bound = (symbol: 'ml_#' | 'mh_#', formula: string, meaning: string, core: string): SheetStep => ({
-  symbol,
-  meaning: `@: ${meaning}`,
-  formula,
-  unit: 'Ω',
-  latex: symbol === 'ml_#' ? 'm_{l,#}' : 'm_{h,#}',
-  source: 'data-sheet',
-  core: `readings[@].measured.${core}`,
-  each: 'read',
-  when: OFF,
-});
+const bound = (symbol: 'ml_#' | 'mh_#', formula: string, meaning: string, core: string): SheetStep => (step(symbol, 'Ω', formula, `@: ${meaning}`, { latex: symbol === 'ml_#' ? 'm_{l,#}' : 'm_{h,#}', source: 'data-sheet', core: `readings[@].measured.${core}`, each: 'read', when: OFF }));
 const pairStep = (symbol: 'm_#' | 'c_#', formula: string, meaning: string, more: Partial<SheetStep>): SheetStep => ({
   symbol,
   meaning: `@: ${meaning}`,
@@ -43,15 +34,7 @@ const pairStep = (symbol: 'm_#' | 'c_#', formula: string, meaning: string, more:
   each: 'read',
   ...more,
 });
-const meanStep = (symbol: 'M_m' | 'M_c', formula: string, meaning: string): SheetStep => ({
-  symbol,
-  meaning: `mean of the pairs that were read, ${meaning}`,
-  formula,
-  unit: 'Ω',
-  latex: symbol === 'M_m' ? 'M_{m}' : 'M_{c}',
-  source: 'field-loop-reading',
-  when: UNREAD,
-});
+const meanStep = (symbol: 'M_m' | 'M_c', formula: string, meaning: string): SheetStep => (step(symbol, 'Ω', formula, `mean of the pairs that were read, ${meaning}`, { latex: symbol === 'M_m' ? 'M_{m}' : 'M_{c}', source: 'field-loop-reading', when: UNREAD }));
 
 export const fromMeasurementSheet: Sheet<FromMeasurementInput> = {
   title: 'From a reading to the loops that power sees, and to a length',
@@ -69,50 +52,27 @@ export const fromMeasurementSheet: Sheet<FromMeasurementInput> = {
     'accuracyFixed',
   ],
   givens: [
-    { symbol: 'x_#', meaning: '@: as the meter shows it', unit: 'Ω', latex: 'x_{#}', core: 'pairs', each: 'read' },
-    { symbol: 'R_lead', meaning: 'leads, in every reading', unit: 'Ω', latex: 'R_{\\mathrm{lead}}', core: 'leadResistance' },
-    {
-      symbol: 'k_a',
-      meaning: 'meter may be off by this fraction of its reading',
-      unit: '1',
-      latex: 'k_{a}',
-      core: 'accuracy.fraction',
-      when: OFF,
-    },
-    { symbol: 'R_a', meaning: 'and by this besides', unit: 'Ω', latex: 'R_{a}', core: 'accuracy.fixed', when: OFF },
-    { symbol: 'T', meaning: 'temperature of the conductors', unit: '°C', latex: 'T', core: 'temperature', when: 'one temperature' },
-    { symbol: 'T_l', meaning: 'temperature of the conductors, at least', unit: '°C', latex: 'T_{l}', core: 'temperature.low', when: RANGE },
-    { symbol: 'T_h', meaning: 'temperature of the conductors, at most', unit: '°C', latex: 'T_{h}', core: 'temperature.high', when: RANGE },
-    {
-      symbol: 'alpha',
-      meaning: 'temperature coefficient of resistance at 20 °C',
-      unit: '1/K',
-      latex: '\\alpha',
-      core: 'cable',
-      source: 'row',
-    },
+    ...givens([
+      ['x_#', 'Ω', '@: as the meter shows it', 'pairs', { each: 'read' }],
+      ['R_lead', 'Ω', 'leads, in every reading', 'leadResistance'],
+      ['k_a', '1', 'meter may be off by this fraction of its reading', 'accuracy.fraction', { when: OFF }],
+      ['R_a', 'Ω', 'and by this besides', 'accuracy.fixed', { when: OFF }],
+      ['T', '°C', 'temperature of the conductors', 'temperature', { when: 'one temperature' }],
+      ['T_l', '°C', 'temperature of the conductors, at least', 'temperature.low', { when: RANGE }],
+      ['T_h', '°C', 'temperature of the conductors, at most', 'temperature.high', { when: RANGE }],
+      ['alpha', '1/K', 'temperature coefficient of resistance at 20 °C', 'cable', { source: 'row' }],
+    ]),
     twentyGiven,
-    { symbol: 'N', meaning: 'pairs that were read', unit: '1', latex: 'N', core: 'pairs', when: UNREAD },
+    ...givens([
+      ['N', '1', 'pairs that were read', 'pairs', { when: UNREAD }],
+    ]),
     ...length.measuredLengthGivens,
   ],
   steps: [
-    {
-      symbol: 'T',
-      meaning: 'temperature of the conductors, midway',
-      formula: '(T_l + T_h) / 2',
-      unit: '°C',
-      latex: 'T',
-      source: 'circuit-laws',
-      when: RANGE,
-    },
-    {
-      symbol: 'k_T',
-      meaning: 'resistance at that temperature, in parts of what it is at 20 °C',
-      formula: '1 + alpha * (T - T_ref)',
-      unit: '1',
-      latex: 'k_{T}',
-      source: 'circuit-laws',
-    },
+    ...steps([
+      ['T', '°C', '(T_l + T_h) / 2', 'temperature of the conductors, midway', { when: RANGE }],
+      ['k_T', '1', '1 + alpha * (T - T_ref)', 'resistance at that temperature, in parts of what it is at 20 °C'],
+    ]),
     pairStep('m_#', 'x_# - R_lead', 'its loop, the reading less the leads', { core: 'readings[@].measured.value', when: 'clear' }),
     pairStep('m_#', '0', 'its loop, of which the leads leave nothing', { core: 'readings[@].measured.value', when: HIDDEN }),
     bound('ml_#', 'max(x_# - (k_a * x_# + R_a) - R_lead, 0)', 'its loop at least, by the meter', 'low'),
@@ -253,3 +213,4 @@ function lengthReading(
     ],
   };
 }
+

@@ -142,3 +142,4 @@ function reading(said: HighestLoad, fixed: readonly ReadingRow[], rows: readonly
     ...(rows.length === 0 ? { no: 'nothing bounds the load of this run' } : {}),
   };
 }
+

@@ -1,4 +1,5 @@
 /** How much: the load that each limit allows, and the least of them; of a resistance the greatest, for the lowest is asked. @module */
+import { givens, steps } from '../rows.ts';
 import type { Sheet, SheetStep } from '../sheet.ts';
 import { AMPACITY_HIGHEST, asked, CLASS, type HighestLoadInput, readOpen } from './highest-load-reading.ts';
 import {
@@ -35,16 +36,9 @@ const mostSteps: readonly SheetStep[] = [
     formula: 'P_lim - (P_lim / V)^2 * R',
     when: SUPPLY,
   },
-  {
-    symbol: 'I_#',
-    meaning: '@: the current at which the drop leaves just this voltage',
-    formula: '(V - U_#) / R',
-    unit: 'A',
-    latex: 'I_{#}',
-    source: 'circuit-laws',
-    each: 'limit',
-    when: `voltage, ${POWER}`,
-  },
+  ...steps([
+    ['I_#', 'A', '(V - U_#) / R', '@: the current at which the drop leaves just this voltage', { each: 'limit', when: `voltage, ${POWER}` }],
+  ]),
   { ...power, meaning: '@: the power that it brings at this voltage', formula: 'U_# * I_#', when: `voltage, ${POWER}` },
   { ...current, meaning: '@: the most that the line passes, into a short at its end', formula: 'V / R', when: SHORT },
   {
@@ -88,15 +82,9 @@ export const highestLoadSheet: Sheet<HighestLoadInput> = {
     supplyGiven,
     highestSupplyGiven,
     portPowerGiven,
-    {
-      symbol: 'P_class',
-      meaning: 'power that the class lets the device draw',
-      unit: 'W',
-      latex: 'P_{\\mathrm{class}}',
-      core: 'poeClass',
-      source: 'ieee-802.3-class',
-      when: POWERED,
-    },
+    ...givens([
+      ['P_class', 'W', 'power that the class lets the device draw', 'poeClass', { source: 'ieee-802.3-class', when: POWERED }],
+    ]),
     ...loopGivens,
     ...openGivens,
     ...voltageLimitGivens,
@@ -105,39 +93,11 @@ export const highestLoadSheet: Sheet<HighestLoadInput> = {
     ...loopSteps,
     ...openSteps('load'),
     ...mostSteps,
-    {
-      symbol: 'P',
-      meaning: 'the highest load, the least of these, set by',
-      least: ['P_#'],
-      formula: 'min([P_#,])',
-      unit: 'W',
-      latex: 'P',
-      source: 'circuit-laws',
-      core: 'load.power',
-      when: `bounded, ${POWER}`,
-    },
-    {
-      symbol: 'I',
-      meaning: 'the highest load, the least of these, set by',
-      least: ['I_#'],
-      formula: 'min([I_#,])',
-      unit: 'A',
-      latex: 'I',
-      source: 'circuit-laws',
-      core: 'load.current',
-      when: `bounded, ${CURRENT}`,
-    },
-    {
-      symbol: 'R_L',
-      meaning: 'the lowest resistance, the greatest of these, set by',
-      least: ['Z_#'],
-      formula: 'max([Z_#,])',
-      unit: 'Ω',
-      latex: 'R_{L}',
-      source: 'circuit-laws',
-      core: 'load.resistance',
-      when: `bounded, ${RESISTANCE}`,
-    },
+    ...steps([
+      ['P', 'W', 'min([P_#,])', 'the highest load, the least of these, set by', { least: ['P_#'], core: 'load.power', when: `bounded, ${POWER}` }],
+      ['I', 'A', 'min([I_#,])', 'the highest load, the least of these, set by', { least: ['I_#'], core: 'load.current', when: `bounded, ${CURRENT}` }],
+      ['R_L', 'Ω', 'max([Z_#,])', 'the lowest resistance, the greatest of these, set by', { least: ['Z_#'], core: 'load.resistance', when: `bounded, ${RESISTANCE}` }],
+    ]),
   ],
   assumptions: [`Direct current, steady state. Every conductor ${AT_MOST}.`],
   validity: 'The stable root of a power lies above half of the supply voltage: a voltage limit under that is left to the collapse.',
@@ -154,3 +114,4 @@ export const highestLoadSheet: Sheet<HighestLoadInput> = {
   guard: asked.guard,
   read: readOpen,
 };
+

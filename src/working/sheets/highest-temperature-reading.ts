@@ -122,3 +122,4 @@ function reading(
     ...(rows.length === 0 ? { no: 'nothing bounds the temperature of this run' } : {}),
   };
 }
+

@@ -186,3 +186,4 @@ export function lineLimitRows(
     else fixed.push(limitRow('ampacity', { 'w_#': most }, [MOST_CURRENT]));
   }
 }
+

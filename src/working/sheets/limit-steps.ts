@@ -1,4 +1,5 @@
 /** Limits of a run, each as a lowest voltage at the device, and as the most resistance that it allows. @module */
+import { given } from '../rows.ts';
 import type { SheetGiven, SheetNo, SheetStep } from '../sheet.ts';
 import { CURRENT, POWER, RESISTANCE } from './point-steps.ts';
 
@@ -24,35 +25,13 @@ export const LINK = 'without cords, at 20 °C';
 export const AT_HIGHEST = 'highest';
 
 /** The lowest voltage of the supply. */
-export const supplyGiven: SheetGiven = {
-  symbol: 'V',
-  meaning: 'voltage at the supply, the lowest it may have',
-  unit: 'V',
-  latex: 'V',
-  core: 'pseVoltage or supplyVoltage',
-};
+export const supplyGiven: SheetGiven = given('V', 'V', 'voltage at the supply, the lowest it may have', 'pseVoltage or supplyVoltage');
 
 /** And the highest. */
-export const highestSupplyGiven: SheetGiven = {
-  symbol: 'V_hi',
-  meaning: 'voltage at the supply, the highest it may have',
-  unit: 'V',
-  latex: 'V_{\\mathrm{hi}}',
-  core: 'supplyVoltage.high',
-  when: AT_HIGHEST,
-};
+export const highestSupplyGiven: SheetGiven = given('V_hi', 'V', 'voltage at the supply, the highest it may have', 'supplyVoltage.high', { when: AT_HIGHEST });
 
 /** The power of the port. */
-export const portPowerGiven: SheetGiven = {
-  symbol: 'P_lim',
-  meaning:
-    'most that the port must source: what the class allows the device, over the worst channel at the lowest voltage; the class table rounds it',
-  unit: 'W',
-  latex: 'P_{\\lim}',
-  core: 'poeClass',
-  source: 'ieee-802.3-class',
-  when: 'powered',
-};
+export const portPowerGiven: SheetGiven = given('P_lim', 'W', 'most that the port must source: what the class allows the device, over the worst channel at the lowest voltage; the class table rounds it', 'poeClass', { source: 'ieee-802.3-class', when: 'powered' });
 
 const limitGiven = { each: 'limit' } as const;
 const dropGiven = {
@@ -102,16 +81,7 @@ const LOOPS = { pairLoop: 'a pair loop amounts to', twoPair: 'one pairset amount
 
 /** The loop of each row of a list. */
 export function loopGivens(each: string, core: string): SheetGiven[] {
-  return Object.entries(LOOPS).map(([when, words]) => ({
-    symbol: 'f_#',
-    meaning: `@: conductors that ${words}`,
-    unit: '1',
-    latex: 'f_{#}',
-    core,
-    source: 'three-loops',
-    each,
-    when,
-  }));
+  return Object.entries(LOOPS).map(([when, words]) => (given('f_#', '1', `@: conductors that ${words}`, core, { source: 'three-loops', each, when })));
 }
 
 /** Limits that are, or are turned into, a resistance. */
@@ -179,3 +149,4 @@ export function mostResistanceSteps(no: SheetNo): readonly SheetStep[] {
     { ...overCurrent, formula: '(V - U_#) / (U_# / R_L)', when: `voltage, ${RESISTANCE}` },
   ];
 }
+

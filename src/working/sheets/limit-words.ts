@@ -32,3 +32,4 @@ export const LIMIT_WORDS: Readonly<Record<CheckName, string>> = {
   'bundle-rise': 'the rise of the bundle',
   ampacity: 'the ampacity',
 };
+

@@ -1,4 +1,5 @@
 /** A line of two wires in ohms: the givens and steps that several sheets share. @module */
+import { given, givens, step, steps } from '../rows.ts';
 import type { Conductor } from '../../conductor/conductor.ts';
 import { atMaximum } from '../../conductor/to-maximum.ts';
 import type { Figures, ReadingRow, SheetGiven, SheetStep } from '../sheet.ts';
@@ -17,88 +18,26 @@ const UNEQUAL = 'unequal';
 export const AT_MOST = 'at the highest resistance its standard allows';
 
 /** The wires of a line. */
-export const legGivens: readonly SheetGiven[] = [
-  {
-    symbol: 'rl20_#',
-    meaning: `@: one metre at 20 °C, ${AT_MOST}`,
-    unit: 'Ω/m',
-    latex: 'r_{20,#}',
-    core: 'conductor, or out and back',
-    source: 'row',
-    each: 'leg',
-  },
-  {
-    symbol: 'alphal_#',
-    meaning: '@: temperature coefficient at 20 °C',
-    unit: '1/K',
-    latex: '\\alpha_{#}',
-    core: 'conductor, or out and back',
-    source: 'row',
-    each: 'leg',
-  },
-];
+export const legGivens: readonly SheetGiven[] = givens([
+  ['rl20_#', 'Ω/m', `@: one metre at 20 °C, ${AT_MOST}`, 'conductor, or out and back', { latex: 'r_{20,#}' }],
+  ['alphal_#', '1/K', '@: temperature coefficient at 20 °C', 'conductor, or out and back', { latex: '\\alpha_{#}' }],
+], { source: 'row', each: 'leg' });
 
 /** One metre of a line at its temperature. */
-export const legSteps: readonly SheetStep[] = [
-  {
-    symbol: 'rl_#',
-    meaning: '@: one metre at its temperature',
-    formula: 'rl20_# * (1 + alphal_# * (T - T_ref))',
-    unit: 'Ω/m',
-    latex: 'r_{#}',
-    source: 'circuit-laws',
-    each: 'leg',
-  },
-  {
-    symbol: 'r',
-    meaning: 'one metre of run, out and back',
-    formula: '2 * rl_1',
-    unit: 'Ω/m',
-    latex: 'r',
-    source: 'circuit-laws',
-    when: EQUAL,
-  },
-  {
-    symbol: 'r',
-    meaning: 'one metre of run, out and back',
-    formula: 'rl_1 + rl_2',
-    unit: 'Ω/m',
-    latex: 'r',
-    source: 'circuit-laws',
-    when: UNEQUAL,
-  },
-];
+export const legSteps: readonly SheetStep[] = steps([
+  ['rl_#', 'Ω/m', 'rl20_# * (1 + alphal_# * (T - T_ref))', '@: one metre at its temperature', { latex: 'r_{#}', each: 'leg' }],
+  ['r', 'Ω/m', '2 * rl_1', 'one metre of run, out and back', { when: EQUAL }],
+  ['r', 'Ω/m', 'rl_1 + rl_2', 'one metre of run, out and back', { when: UNEQUAL }],
+]);
 
 /** The temperature of a line. */
-export const lineTemperatureGiven: SheetGiven = {
-  symbol: 'T',
-  meaning: 'temperature of the conductors',
-  unit: '°C',
-  latex: 'T',
-  core: 'temperature',
-  when: TWO_WIRE,
-};
+export const lineTemperatureGiven: SheetGiven = given('T', '°C', 'temperature of the conductors', 'temperature', { when: TWO_WIRE });
 
 /** The length of a line. */
-export const lineLengthGiven: SheetGiven = {
-  symbol: 'L',
-  meaning: 'length of the run, one way',
-  unit: 'm',
-  latex: 'L',
-  core: 'length',
-  when: TWO_WIRE,
-};
+export const lineLengthGiven: SheetGiven = given('L', 'm', 'length of the run, one way', 'length', { when: TWO_WIRE });
 
 /** A line of two wires and its joints. */
-export const lineLoopStep: SheetStep = {
-  symbol: 'R',
-  meaning: 'resistance of the line and its joints, out and back',
-  formula: 'r * L + 2 * n * R_c',
-  unit: 'Ω',
-  latex: 'R',
-  source: 'circuit-laws',
-  when: TWO_WIRE,
-};
+export const lineLoopStep: SheetStep = step('R', 'Ω', 'r * L + 2 * n * R_c', 'resistance of the line and its joints, out and back', { when: TWO_WIRE });
 
 /** What a line or a run is read into: its ohms decide which cases apply, and are no figure of the working. */
 export interface LoopReading {
@@ -167,3 +106,4 @@ export function lineReading(input: LineInput): LoopReading {
     ohms: (at20 + perKelvin * (T - 20)) * L + 2 * n * R_c,
   };
 }
+

@@ -1,32 +1,17 @@
 /** Source and line from two readings at the far end: open, and with the load on. @module */
+import { given, givens, step, steps } from '../rows.ts';
 import { type LoadedVoltageInput, loadedVoltage, type MeterAccuracy, readingBounds } from '../../cable/field/loaded-voltage.ts';
 import type { Sheet, SheetGiven, SheetStep } from '../sheet.ts';
 
 /** What a reading is off by at most, of a meter that is not exact. */
 const METERS = 'accuracy';
 
-const off = (symbol: 'k_V' | 'a_V' | 'k_I' | 'a_I', meaning: string, core: string): SheetGiven => ({
-  symbol,
-  meaning,
-  unit: symbol.startsWith('k') ? '1' : symbol === 'a_V' ? 'V' : 'A',
-  latex: symbol.replace(/_(.)/, '_{$1}'),
-  core,
-  when: METERS,
-});
+const off = (symbol: 'k_V' | 'a_V' | 'k_I' | 'a_I', meaning: string, core: string): SheetGiven => (given(symbol, symbol.startsWith('k') ? '1' : symbol === 'a_V' ? 'V' : 'A', meaning, core, { latex: symbol.replace(/_(.)/, '_{$1}'), when: METERS }));
 
 const bound = (of: 'V_0' | 'V' | 'I', end: 'lo' | 'hi', words: string): SheetStep => {
   const meter = of === 'I' ? 'I' : 'V';
   const far = `(k_${meter} * ${of} + a_${meter})`;
-  return {
-    symbol: of === 'V_0' ? `V_0${end}` : `${of}_${end}`,
-    meaning: `${words}, at ${end === 'lo' ? 'least' : 'most'}`,
-    // No reading stands for less than nothing.
-    formula: end === 'hi' ? `${of} + ${far}` : `max(${of} - ${far}, 0)`,
-    unit: meter === 'I' ? 'A' : 'V',
-    latex: of === 'V_0' ? `V_{0,\\mathrm{${end}}}` : `${of}_{\\mathrm{${end}}}`,
-    source: 'data-sheet',
-    when: METERS,
-  };
+  return step(of === 'V_0' ? `V_0${end}` : `${of}_${end}`, meter === 'I' ? 'A' : 'V', end === 'hi' ? `${of} + ${far}` : `max(${of} - ${far}, 0)`, `${words}, at ${end === 'lo' ? 'least' : 'most'}`, { latex: of === 'V_0' ? `V_{0,\\mathrm{${end}}}` : `${of}_{\\mathrm{${end}}}`, source: 'data-sheet', when: METERS });
 };
 
 export const loadedVoltageSheet: Sheet<LoadedVoltageInput> = {
@@ -43,129 +28,39 @@ export const loadedVoltageSheet: Sheet<LoadedVoltageInput> = {
     'currentFixed',
   ],
   givens: [
-    { symbol: 'V_0', meaning: 'voltage at the far end, nothing drawn', unit: 'V', latex: 'V_{0}', core: 'openVoltage' },
-    { symbol: 'V', meaning: 'voltage at the far end, with the load on', unit: 'V', latex: 'V', core: 'loadedVoltage' },
-    { symbol: 'I', meaning: 'current through the load', unit: 'A', latex: 'I', core: 'current' },
-    {
-      symbol: 'V_min',
-      meaning: 'lowest voltage of the device that is to be fed',
-      unit: 'V',
-      latex: 'V_{\\min}',
-      core: 'minimumVoltage',
-      when: 'device',
-    },
+    ...givens([
+      ['V_0', 'V', 'voltage at the far end, nothing drawn', 'openVoltage'],
+      ['V', 'V', 'voltage at the far end, with the load on', 'loadedVoltage'],
+      ['I', 'A', 'current through the load', 'current'],
+      ['V_min', 'V', 'lowest voltage of the device that is to be fed', 'minimumVoltage', { when: 'device' }],
+    ]),
     off('k_V', 'voltmeter may be off by this fraction of its reading', 'voltageAccuracy.fraction'),
     off('a_V', 'and by this besides', 'voltageAccuracy.fixed'),
     off('k_I', 'ammeter may be off by this fraction of its reading', 'currentAccuracy.fraction'),
     off('a_I', 'and by this besides', 'currentAccuracy.fixed'),
   ],
   steps: [
-    {
-      symbol: 'P',
-      meaning: 'power delivered to the load as it was read: both figures at its own end',
-      formula: 'V * I',
-      unit: 'W',
-      latex: 'P',
-      source: 'circuit-laws',
-      core: 'loadPower.value',
-    },
+    ...steps([
+      ['P', 'W', 'V * I', 'power delivered to the load as it was read: both figures at its own end', { core: 'loadPower.value' }],
+    ]),
     bound('V_0', 'lo', 'open voltage'),
     bound('V_0', 'hi', 'open voltage'),
     bound('V', 'lo', 'loaded voltage'),
     bound('V', 'hi', 'loaded voltage'),
     bound('I', 'lo', 'current'),
     bound('I', 'hi', 'current'),
-    {
-      symbol: 'R_lo',
-      meaning: 'resistance of source and line at least, each meter off the way that lowers it',
-      formula: 'max(V_0lo - V_hi, 0) / I_hi',
-      unit: 'Ω',
-      latex: 'R_{\\mathrm{lo}}',
-      source: 'circuit-laws',
-      core: 'resistance.low',
-      when: METERS,
-    },
-    {
-      symbol: 'R_hi',
-      meaning: 'resistance of source and line at most',
-      formula: '(V_0hi - V_lo) / I_lo',
-      unit: 'Ω',
-      latex: 'R_{\\mathrm{hi}}',
-      source: 'circuit-laws',
-      core: 'resistance.high',
-      when: METERS,
-    },
-    {
-      symbol: 'R',
-      meaning: 'resistance of source and line together: what is lost, over the current that loses it',
-      formula: '(V_0 - V) / I',
-      unit: 'Ω',
-      latex: 'R',
-      source: 'circuit-laws',
-      core: 'resistance.value',
-      when: 'drop',
-    },
-    {
-      symbol: 'R',
-      meaning: 'resistance of source and line together: nothing is lost that the meter could tell',
-      formula: '0',
-      unit: 'Ω',
-      latex: 'R',
-      source: 'circuit-laws',
-      core: 'resistance.value',
-      when: 'no drop',
-    },
-    {
-      symbol: 'P_max',
-      meaning: 'most power that any load could get, with half of the open voltage left to it',
-      formula: 'V_0^2 / (4 * R)',
-      unit: 'W',
-      latex: 'P_{\\max}',
-      source: 'collapse',
-      core: 'maximumPower.value',
-      when: 'bounded',
-    },
-    {
-      symbol: 'P_low',
-      meaning: 'power at which the far end is down to the lowest voltage of the device',
-      formula: 'V_min * (V_0 - V_min) / R',
-      unit: 'W',
-      latex: 'P_{\\mathrm{low}}',
-      source: 'circuit-laws',
-      core: 'powerAtMinimum.value',
-      when: 'bounded, device',
-    },
-    {
-      symbol: 'P_low',
-      meaning: 'power at the lowest voltage of the device: none, the source has less even when nothing is drawn',
-      formula: '0',
-      unit: 'W',
-      latex: 'P_{\\mathrm{low}}',
-      source: 'circuit-laws',
-      core: 'powerAtMinimum.value',
-      when: 'bounded, under the device',
-    },
-    {
-      symbol: 'P_left',
-      meaning: 'power that is left, under 0 where the load is already too much',
-      formula: 'P_max - P',
-      unit: 'W',
-      latex: 'P_{\\mathrm{left}}',
-      source: 'circuit-laws',
-      core: 'powerLeft.value',
-      when: 'bounded, no device',
-    },
+    ...steps([
+      ['R_lo', 'Ω', 'max(V_0lo - V_hi, 0) / I_hi', 'resistance of source and line at least, each meter off the way that lowers it', { core: 'resistance.low', when: METERS }],
+      ['R_hi', 'Ω', '(V_0hi - V_lo) / I_lo', 'resistance of source and line at most', { core: 'resistance.high', when: METERS }],
+      ['R', 'Ω', '(V_0 - V) / I', 'resistance of source and line together: what is lost, over the current that loses it', { core: 'resistance.value', when: 'drop' }],
+      ['R', 'Ω', '0', 'resistance of source and line together: nothing is lost that the meter could tell', { core: 'resistance.value', when: 'no drop' }],
+      ['P_max', 'W', 'V_0^2 / (4 * R)', 'most power that any load could get, with half of the open voltage left to it', { source: 'collapse', core: 'maximumPower.value', when: 'bounded' }],
+      ['P_low', 'W', 'V_min * (V_0 - V_min) / R', 'power at which the far end is down to the lowest voltage of the device', { core: 'powerAtMinimum.value', when: 'bounded, device' }],
+      ['P_low', 'W', '0', 'power at the lowest voltage of the device: none, the source has less even when nothing is drawn', { core: 'powerAtMinimum.value', when: 'bounded, under the device' }],
+      ['P_left', 'W', 'P_max - P', 'power that is left, under 0 where the load is already too much', { core: 'powerLeft.value', when: 'bounded, no device' }],
+    ]),
     ...['bounded, device', 'bounded, under the device'].map(
-      (when): SheetStep => ({
-        symbol: 'P_left',
-        meaning: 'power that is left by whichever is less, under 0 where the load is already too much',
-        formula: 'min(P_max, P_low) - P',
-        unit: 'W',
-        latex: 'P_{\\mathrm{left}}',
-        source: 'circuit-laws',
-        core: 'powerLeft.value',
-        when,
-      }),
+      (when): SheetStep => (step('P_left', 'W', 'min(P_max, P_low) - P', 'power that is left by whichever is less, under 0 where the load is already too much', { core: 'powerLeft.value', when })),
     ),
   ],
   assumptions: ['Direct current; both readings taken within the same minute, of a source that acts as a voltage behind a resistance.'],
@@ -220,3 +115,4 @@ export const loadedVoltageSheet: Sheet<LoadedVoltageInput> = {
 function meter(of: 'V' | 'I', { fraction = 0, fixed = 0 }: MeterAccuracy = {}): Record<string, number> {
   return { [`k_${of}`]: fraction, [`a_${of}`]: fixed };
 }
+

@@ -1,4 +1,5 @@
 /** Out and back through two equal conductors. @module */
+import { givens, steps } from '../rows.ts';
 import { type LoopResistanceInput, loopResistance } from '../../conductor/loop-resistance.ts';
 import type { Sheet } from '../sheet.ts';
 import { conductorGivens, conductorReading, conductorSteps, temperatureAssumption } from './shared.ts';
@@ -7,18 +8,17 @@ export const loopResistanceSheet: Sheet<LoopResistanceInput> = {
   title: 'Resistance of a loop of two equal conductors',
   core: 'loopResistance',
   keys: ['conductor', 'length', 'temperature'],
-  givens: [...conductorGivens, { symbol: 'L', meaning: 'length of the run, one way', unit: 'm', latex: 'L', core: 'length' }],
+  givens: [
+    ...conductorGivens,
+    ...givens([
+      ['L', 'm', 'length of the run, one way', 'length'],
+    ]),
+  ],
   steps: [
     ...conductorSteps,
-    {
-      symbol: 'R',
-      meaning: 'loop resistance: out and back, two conductors in series',
-      formula: '2 * r * L',
-      unit: 'Ω',
-      latex: 'R',
-      source: 'circuit-laws',
-      core: 'loopResistance',
-    },
+    ...steps([
+      ['R', 'Ω', '2 * r * L', 'loop resistance: out and back, two conductors in series', { core: 'loopResistance' }],
+    ]),
   ],
   assumptions: ['Both conductors alike; joints are not included.'],
   validity: 'Direct current. One pair shorted at its far end, or a two-wire circuit.',
@@ -33,3 +33,4 @@ export const loopResistanceSheet: Sheet<LoopResistanceInput> = {
     return { values: { ...values, L: length }, ...more, assumptions: temperatureAssumption(temperature) };
   },
 };
+

@@ -181,3 +181,4 @@ function reading(
     ...(rows.length === 0 ? { no: 'any supply voltage will do: nothing bounds it' } : {}),
   };
 }
+

@@ -1,4 +1,5 @@
 /** How low: the voltage that each limit asks for, and the highest of them. @module */
+import { givens, steps } from '../rows.ts';
 import type { LowestSupplyVoltageInput } from '../../plan/lowest-supply-voltage.ts';
 import type { Sheet, SheetStep } from '../sheet.ts';
 import { ampacityAsVoltageStep, COLLAPSE, portPowerGiven, SHORT, SUPPLY, VOLTS, voltageLimitGivens } from './limit-steps.ts';
@@ -71,40 +72,18 @@ export const lowestSupplyVoltageSheet: Sheet<LowestSupplyVoltageInput> = {
     ...loopGivens,
     ...openGivens,
     ...voltageLimitGivens,
-    {
-      symbol: 'V_most',
-      meaning: 'the highest voltage that there may be',
-      unit: 'V',
-      latex: 'V_{\\mathrm{most}}',
-      core: 'the type of the port, or maximumVoltage',
-      when: TOO_HIGH,
-    },
+    ...givens([
+      ['V_most', 'V', 'the highest voltage that there may be', 'the type of the port, or maximumVoltage', { when: TOO_HIGH }],
+    ]),
   ],
   steps: [
     ...loopSteps,
     ...openSteps('supply voltage'),
     ...leastSteps,
-    {
-      symbol: 'V',
-      meaning: 'the lowest supply voltage, the highest of these, set by',
-      least: ['V_#'],
-      formula: 'max([V_#,])',
-      unit: 'V',
-      latex: 'V',
-      source: 'circuit-laws',
-      core: 'supplyVoltage',
-      when: 'bounded',
-    },
-    {
-      symbol: 'V_left',
-      meaning: 'what is left up to the highest voltage that there may be',
-      formula: 'V_most - V',
-      unit: 'V',
-      latex: 'V_{\\mathrm{left}}',
-      source: 'circuit-laws',
-      when: TOO_HIGH,
-      no: { says: 'no supply voltage is enough: the run would need more than there may be', steps: [] },
-    },
+    ...steps([
+      ['V', 'V', 'max([V_#,])', 'the lowest supply voltage, the highest of these, set by', { least: ['V_#'], core: 'supplyVoltage', when: 'bounded' }],
+      ['V_left', 'V', 'V_most - V', 'what is left up to the highest voltage that there may be', { when: TOO_HIGH, no: { says: 'no supply voltage is enough: the run would need more than there may be', steps: [] } }],
+    ]),
   ],
   assumptions: [`Direct current, steady state. Every conductor ${AT_MOST}; the device at the load stated.`],
   validity: 'Up to 57 V at a port, and to 1000 V on two wires or to the most that the device bears.',
@@ -120,3 +99,4 @@ export const lowestSupplyVoltageSheet: Sheet<LowestSupplyVoltageInput> = {
   guard: asked.guard,
   read: readOpen,
 };
+

@@ -107,3 +107,4 @@ export function readTwoWire(input: TwoWireCircuit | UnequalTwoWireCircuit): Read
     ...(limit.length === 0 ? { no: UNBOUNDED } : {}),
   };
 }
+

@@ -1,4 +1,5 @@
 /** How far: every limit as a resistance, then as a length, and the shortest of them. @module */
+import { givens, steps } from '../rows.ts';
 import type { MaximumPoweredRunInput } from '../../plan/maximum-powered-run.ts';
 import { type MaximumRunInput, maximumRun } from '../../plan/maximum-run.ts';
 import { isPowered } from '../../plan/one-unknown.ts';
@@ -61,26 +62,14 @@ export const maximumRunSheet: Sheet<MaximumRunInput> = {
     highestSupplyGiven,
     ...loadGivens,
     portPowerGiven,
-    {
-      symbol: 'r20',
-      meaning: `@: one metre of one conductor at 20 °C, ${AT_MOST}`,
-      unit: 'Ω/m',
-      latex: 'r_{20}',
-      core: 'cable',
-      source: 'row',
-      each: 'own',
-    },
-    {
-      symbol: 'alpha',
-      meaning: 'temperature coefficient at 20 °C',
-      unit: '1/K',
-      latex: '\\alpha',
-      core: 'cable',
-      source: 'row',
-      when: POWERED,
-    },
+    ...givens([
+      ['r20', 'Ω/m', `@: one metre of one conductor at 20 °C, ${AT_MOST}`, 'cable', { each: 'own' }],
+      ['alpha', '1/K', 'temperature coefficient at 20 °C', 'cable', { when: POWERED }],
+    ], { source: 'row' }),
     ...legGivens,
-    { symbol: 'T', meaning: 'temperature of the conductors', unit: '°C', latex: 'T', core: 'temperature' },
+    ...givens([
+      ['T', '°C', 'temperature of the conductors', 'temperature'],
+    ]),
     twentyGiven,
     ...connectionGivens,
     ...cordGivens,
@@ -95,49 +84,21 @@ export const maximumRunSheet: Sheet<MaximumRunInput> = {
   steps: [
     ...fixedSteps(['W', 'm', '1', '°C', 'V', 'A'], fixedNo),
     categoryStep(fixedNo),
-    {
-      symbol: 'r',
-      meaning: 'one metre of one conductor at its temperature',
-      formula: 'r20 * (1 + alpha * (T - T_ref))',
-      unit: 'Ω/m',
-      latex: 'r',
-      source: 'circuit-laws',
-      when: POWERED,
-    },
+    ...steps([
+      ['r', 'Ω/m', 'r20 * (1 + alpha * (T - T_ref))', 'one metre of one conductor at its temperature', { when: POWERED }],
+    ]),
     ...legSteps,
     ...restSteps,
-    {
-      symbol: 'R_20',
-      meaning: 'the same at 20 °C',
-      formula: 'n * R_c + [rc20_# * Lc_#]',
-      unit: 'Ω',
-      latex: 'R_{0,20}',
-      source: 'circuit-laws',
-      when: CORDS,
-    },
-    {
-      symbol: 'R_20',
-      meaning: 'the same at 20 °C',
-      formula: 'R_0',
-      unit: 'Ω',
-      latex: 'R_{0,20}',
-      source: 'circuit-laws',
-      when: NO_CORDS,
-    },
+    ...steps([
+      ['R_20', 'Ω', 'n * R_c + [rc20_# * Lc_#]', 'the same at 20 °C', { when: CORDS }],
+      ['R_20', 'Ω', 'R_0', 'the same at 20 °C', { when: NO_CORDS }],
+    ], { latex: 'R_{0,20}' }),
     ...mostResistanceSteps(lengthNo),
     ...allowedSteps,
     ...lengthSteps(lengthNo),
-    {
-      symbol: 'L',
-      meaning: 'the longest run: the shortest of these lengths, set by',
-      least: ['L_#'],
-      formula: 'min([L_#,])',
-      unit: 'm',
-      latex: 'L',
-      source: 'circuit-laws',
-      core: 'length',
-      when: 'bounded',
-    },
+    ...steps([
+      ['L', 'm', 'min([L_#,])', 'the longest run: the shortest of these lengths, set by', { least: ['L_#'], core: 'length', when: 'bounded' }],
+    ]),
   ],
   assumptions: [`Direct current, steady state. Every conductor ${AT_MOST}; the device at the load stated.`],
   validity: 'Installed cable, one way. Rules of cabling are lengths and loops at 20 °C; power is judged hot.',
@@ -162,3 +123,4 @@ export const maximumRunSheet: Sheet<MaximumRunInput> = {
   guard: maximumRun,
   read: (input) => (isPowered<MaximumPoweredRunInput, Line>(input) ? readPowered(input) : readTwoWire(input)),
 };
+

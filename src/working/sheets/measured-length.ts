@@ -1,4 +1,5 @@
 /** The lengths of a cable that give the readings of its pairs. @module */
+import { givens, step } from '../rows.ts';
 import type { SheetGiven, SheetStep } from '../sheet.ts';
 import { pieceGivens, pieceSteps, THICK_SOURCES } from './piece-bounds.ts';
 
@@ -19,58 +20,22 @@ export const UNKNOWN = 'no length fits, length not known';
 export const thickOf = (source: (typeof THICK_SOURCES)[number]): string => `cable, thick by ${source}`;
 
 export const measuredLengthGivens: readonly SheetGiven[] = [
-  {
-    symbol: 'r_n',
-    meaning: 'one metre of one usual conductor at 20 °C',
-    unit: 'Ω/m',
-    latex: 'r_{n}',
-    core: 'cable',
-    source: 'row',
-    when: CABLE,
-  },
-  {
-    symbol: 'r_m',
-    meaning: 'the same at the highest resistance that its limit allows',
-    unit: 'Ω/m',
-    latex: 'r_{m}',
-    core: 'cable',
-    source: 'row',
-    when: CABLE,
-  },
-  {
-    symbol: 't',
-    meaning: 'what a thick conductor of its gauge has of the usual resistance',
-    unit: '1',
-    latex: 't',
-    core: 'cable',
-    source: 'row',
-    when: CABLE,
-  },
-  { symbol: 'n', meaning: 'connections', unit: '1', latex: 'n', core: 'connections', when: CABLE },
-  {
-    symbol: 'R_c',
-    meaning: 'one connection at most, one conductor',
-    unit: 'Ω',
-    latex: 'R_{c}',
-    core: 'connectionResistance',
-    source: 'row',
-    when: CABLE,
-  },
-  { symbol: 'R_0', meaning: 'one connection at least: nothing', unit: 'Ω', latex: 'R_{0}', core: 'connectionResistance', when: CABLE },
+  ...givens([
+    ['r_n', 'Ω/m', 'one metre of one usual conductor at 20 °C', 'cable', { source: 'row' }],
+    ['r_m', 'Ω/m', 'the same at the highest resistance that its limit allows', 'cable', { source: 'row' }],
+    ['t', '1', 'what a thick conductor of its gauge has of the usual resistance', 'cable', { source: 'row' }],
+    ['n', '1', 'connections', 'connections'],
+    ['R_c', 'Ω', 'one connection at most, one conductor', 'connectionResistance', { source: 'row' }],
+    ['R_0', 'Ω', 'one connection at least: nothing', 'connectionResistance'],
+  ], { when: CABLE }),
   ...pieceGivens('cords'),
-  { symbol: 'K_l', meaning: 'length that is known, at least', unit: 'm', latex: 'K_{l}', core: 'knownLength', when: KNOWN },
-  { symbol: 'K_h', meaning: 'length that is known, at most', unit: 'm', latex: 'K_{h}', core: 'knownLength', when: KNOWN },
+  ...givens([
+    ['K_l', 'm', 'length that is known, at least', 'knownLength'],
+    ['K_h', 'm', 'length that is known, at most', 'knownLength'],
+  ], { when: KNOWN }),
 ];
 
-const ohms = (symbol: string, latex: string, when: string, formula: string, meaning: string): SheetStep => ({
-  symbol,
-  meaning,
-  formula,
-  unit: 'Ω',
-  latex,
-  source: 'field-loop-reading',
-  when,
-});
+const ohms = (symbol: string, latex: string, when: string, formula: string, meaning: string): SheetStep => (step(symbol, 'Ω', formula, meaning, { latex, source: 'field-loop-reading', when }));
 const perMetre = (symbol: string, latex: string, when: string, formula: string, meaning: string): SheetStep => ({
   ...ohms(symbol, latex, when, formula, meaning),
   unit: 'Ω/m',
@@ -134,3 +99,4 @@ export const measuredLengthSteps: readonly SheetStep[] = [
   distance(UNKNOWN, '-L_h * z_l'),
   distance(KNOWN, '(L_l - K_h) * z_h, (K_l - L_h) * z_l'),
 ];
+

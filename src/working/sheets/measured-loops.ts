@@ -35,3 +35,4 @@ export function measuredLoops(pair: 'c' | 'm', end: '20' | 'T', core: 'at20' | '
     loop('four', 'fourPair', 'both pairsets in parallel, of which each is nothing', `${A} / 2`, NONE),
   ];
 }
+

@@ -1,4 +1,5 @@
 /** The most power that a line can carry, and why there are two roots. @module */
+import { givens, steps } from '../rows.ts';
 import { operatingPoint } from '../../circuit/operating-point.ts';
 import { requireObject, requirePositive } from '../../quantity/guards.ts';
 import type { Ohms, Volts, Watts } from '../../quantity/units.ts';
@@ -19,64 +20,21 @@ export const mostPowerSheet: Sheet<MostPowerInput> = {
   title: 'The most power a line can carry, and why there are two roots',
   core: 'operatingPoint',
   keys: ['supplyVoltage', 'resistance', 'power'],
-  givens: [
-    { symbol: 'V', meaning: 'voltage at the supply', unit: 'V', latex: 'V', core: 'supplyVoltage' },
-    { symbol: 'R', meaning: 'resistance of the line, out and back', unit: 'Ω', latex: 'R', core: 'resistance' },
-    { symbol: 'P', meaning: 'power that the load draws, whatever its voltage', unit: 'W', latex: 'P', core: 'load.power' },
-  ],
+  givens: givens([
+    ['V', 'V', 'voltage at the supply', 'supplyVoltage'],
+    ['R', 'Ω', 'resistance of the line, out and back', 'resistance'],
+    ['P', 'W', 'power that the load draws, whatever its voltage', 'load.power'],
+  ]),
   steps: [
     discriminantStep,
-    {
-      symbol: 'I_1',
-      meaning: 'smaller current: more load, more current, and the voltage holds',
-      formula: '2 * P / (V + sqrt(D))',
-      unit: 'A',
-      latex: 'I_{1}',
-      source: 'constant-power',
-      core: 'current',
-    },
-    {
-      symbol: 'V_1',
-      meaning: 'voltage at the load with it, above V/2: here the load settles',
-      formula: '(V + sqrt(D)) / 2',
-      unit: 'V',
-      latex: 'V_{1}',
-      source: 'constant-power',
-      core: 'loadVoltage',
-    },
-    {
-      symbol: 'P_1',
-      meaning: 'heat in the line with it',
-      formula: 'I_1^2 * R',
-      unit: 'W',
-      latex: 'P_{1}',
-      source: 'circuit-laws',
-      core: 'lineLoss',
-    },
-    {
-      symbol: 'I_2',
-      meaning: 'larger current: the same power at less voltage, and no load stays there',
-      formula: '(V + sqrt(D)) / (2 * R)',
-      unit: 'A',
-      latex: 'I_{2}',
-      source: 'constant-power',
-    },
-    {
-      symbol: 'V_2',
-      meaning: 'voltage at the load with it, under V/2',
-      formula: 'P / I_2',
-      unit: 'V',
-      latex: 'V_{2}',
-      source: 'circuit-laws',
-    },
-    {
-      symbol: 'P_2',
-      meaning: 'heat in the line with it: more than the load takes',
-      formula: 'I_2^2 * R',
-      unit: 'W',
-      latex: 'P_{2}',
-      source: 'circuit-laws',
-    },
+    ...steps([
+      ['I_1', 'A', '2 * P / (V + sqrt(D))', 'smaller current: more load, more current, and the voltage holds', { source: 'constant-power', core: 'current' }],
+      ['V_1', 'V', '(V + sqrt(D)) / 2', 'voltage at the load with it, above V/2: here the load settles', { source: 'constant-power', core: 'loadVoltage' }],
+      ['P_1', 'W', 'I_1^2 * R', 'heat in the line with it', { core: 'lineLoss' }],
+      ['I_2', 'A', '(V + sqrt(D)) / (2 * R)', 'larger current: the same power at less voltage, and no load stays there', { source: 'constant-power' }],
+      ['V_2', 'V', 'P / I_2', 'voltage at the load with it, under V/2'],
+      ['P_2', 'W', 'I_2^2 * R', 'heat in the line with it: more than the load takes'],
+    ]),
     {
       ...(collapseNo.steps[0] as (typeof collapseNo.steps)[number]),
       meaning: 'the most that this line delivers: where D is 0 the two roots meet, at V/2',
@@ -100,3 +58,4 @@ export const mostPowerSheet: Sheet<MostPowerInput> = {
   },
   read: ({ supplyVoltage, resistance, load }) => ({ values: { V: supplyVoltage, R: resistance, P: load.power } }),
 };
+

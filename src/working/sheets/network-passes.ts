@@ -176,3 +176,4 @@ function eliminated(
   }
   return { found, negative };
 }
+

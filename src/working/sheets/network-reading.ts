@@ -184,3 +184,4 @@ function sectionFigures(section: NetworkSection, suffix: string): { values: Figu
     cases: ['in metres'],
   };
 }
+

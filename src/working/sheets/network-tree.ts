@@ -71,3 +71,4 @@ export function networkTree({ supplies, sections }: NetworkInput, ohms: (section
     rings: rings.sort((a, b) => a.section - b.section),
   };
 }
+

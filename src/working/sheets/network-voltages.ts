@@ -69,3 +69,4 @@ function ohmsIn(values: Figures, suffix: string): number {
   const stated = values[`R${suffix}_#`];
   return stated ?? 2 * of(`r${suffix}20`) * (1 + of(`alpha${suffix}`) * (of(`T${suffix}`) - 20)) * of(`L${suffix}`);
 }
+

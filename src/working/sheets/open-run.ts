@@ -1,4 +1,5 @@
 /** A run with one quantity left open: what the sheets that solve for it have in common. @module */
+import { step } from '../rows.ts';
 import type { Segment } from '../../cable/run-resistance.ts';
 import type { CheckName } from '../../circuit/check.ts';
 import type { Load } from '../../circuit/operating-point.ts';
@@ -97,17 +98,7 @@ export function openSteps(unknown: string): readonly SheetStep[] {
         ['A', 'A'],
         ['A', MOST_CURRENT],
       ] as const
-    ).map(([unit, when]) => ({
-      symbol: 'M',
-      meaning: '@: by how much it is missed',
-      formula: '-s_#',
-      unit,
-      latex: 'M',
-      source: 'row',
-      core: 'shortfall',
-      each: 'missed',
-      when,
-    })),
+    ).map(([unit, when]) => (step('M', unit, '-s_#', '@: by how much it is missed', { source: 'row', core: 'shortfall', each: 'missed', when }))),
   };
   const ohms = { symbol: 's_#', meaning: '@: what is left', unit: 'Ω', latex: 's_{#}', source: 'row', each: 'fixed', no } as const;
   return [
@@ -235,3 +226,4 @@ export function runAssumptions(
     ...(cabling === 'none' ? [] : [`The run meets every rule of ${cabling}: what is asked for plays no part in them.`]),
   ];
 }
+

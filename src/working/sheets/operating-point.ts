@@ -1,4 +1,5 @@
 /** Where a load settles at the end of a resistive line. @module */
+import { givens } from '../rows.ts';
 import { type OperatingPointInput, operatingPoint } from '../../circuit/operating-point.ts';
 import type { Sheet } from '../sheet.ts';
 import { currentSteps, dropStep, loadGivens, loadReading, POWER, pointSlips, powerSteps, voltageSteps } from './point-steps.ts';
@@ -9,8 +10,10 @@ export const operatingPointSheet: Sheet<OperatingPointInput> = {
   core: 'operatingPoint',
   keys: ['supplyVoltage', 'resistance', ...loadKeys],
   givens: [
-    { symbol: 'V', meaning: 'voltage at the supply', unit: 'V', latex: 'V', core: 'supplyVoltage' },
-    { symbol: 'R', meaning: 'resistance of the line, out and back', unit: 'Ω', latex: 'R', core: 'resistance' },
+    ...givens([
+      ['V', 'V', 'voltage at the supply', 'supplyVoltage'],
+      ['R', 'Ω', 'resistance of the line, out and back', 'resistance'],
+    ]),
     ...loadGivens,
   ],
   steps: [...currentSteps, dropStep, ...powerSteps, ...voltageSteps],
@@ -28,3 +31,4 @@ export const operatingPointSheet: Sheet<OperatingPointInput> = {
     };
   },
 };
+

@@ -1,4 +1,5 @@
 /** Pieces of cable from a thick conductor of their gauge to the most that their limit allows: what sheets of readings share. @module */
+import { steps } from '../rows.ts';
 import { leastShare } from '../../cable/field/wire.ts';
 import type { Segment } from '../../cable/run-resistance.ts';
 import type { ReadingRow, SheetGiven, SheetStep } from '../sheet.ts';
@@ -29,35 +30,11 @@ export function pieceGivens(each: 'installed' | 'cords'): SheetGiven[] {
 export function pieceSteps(each: 'installed' | 'cords', spread: 's' | undefined): SheetStep[] {
   const colder = spread === undefined ? '' : ` - ${spread}`;
   const hotter = spread === undefined ? '' : ` + ${spread}`;
-  return [
-    {
-      symbol: 'rt_#',
-      meaning: '@: one metre of one thick conductor at 20 °C',
-      formula: 'min(t_# * rn_#, rm_#)',
-      unit: 'Ω/m',
-      latex: 'r_{t,#}',
-      source: 'row',
-      each,
-    },
-    {
-      symbol: 'Zl_#',
-      meaning: '@: its loop at least, out and back',
-      formula: `2 * rt_# * (1 + alpha_# * (T_#${colder} - T_ref)) * L_#`,
-      unit: 'Ω',
-      latex: 'Z_{l,#}',
-      source: 'circuit-laws',
-      each,
-    },
-    {
-      symbol: 'Zh_#',
-      meaning: '@: its loop at most',
-      formula: `2 * rm_# * (1 + alpha_# * (T_#${hotter} - T_ref)) * L_#`,
-      unit: 'Ω',
-      latex: 'Z_{h,#}',
-      source: 'circuit-laws',
-      each,
-    },
-  ];
+  return steps([
+    ['rt_#', 'Ω/m', 'min(t_# * rn_#, rm_#)', '@: one metre of one thick conductor at 20 °C', { source: 'row' }],
+    ['Zl_#', 'Ω', `2 * rt_# * (1 + alpha_# * (T_#${colder} - T_ref)) * L_#`, '@: its loop at least, out and back'],
+    ['Zh_#', 'Ω', `2 * rm_# * (1 + alpha_# * (T_#${hotter} - T_ref)) * L_#`, '@: its loop at most'],
+  ], { each });
 }
 
 /** Where it comes from how thick a conductor may be. */
@@ -90,3 +67,4 @@ export function pieceRows(pieces: readonly Segment[], before: number = 0): Readi
     },
   }));
 }
+

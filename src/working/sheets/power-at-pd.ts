@@ -1,4 +1,5 @@
 /** What arrives at a powered device over Ethernet. @module */
+import { givens, steps } from '../rows.ts';
 import { appliedLimits, loopThatPowerSees, type PowerAtPdInput, powerAtPd } from '../../ethernet/power-at-pd.ts';
 import type { Reading, Sheet } from '../sheet.ts';
 import { wireOfRun } from './even-run.ts';
@@ -27,16 +28,13 @@ export const powerAtPdSheet: Sheet<PowerAtPdInput> = {
   core: 'powerAtPd',
   keys: [...poweredKeys, 'resistance', ...runKeys],
   givens: [
-    {
-      symbol: 'P_PSE',
-      meaning: 'power of the class at the port',
-      unit: 'W',
-      latex: 'P_{\\mathrm{PSE}}',
-      core: 'poeClass',
-      source: 'ieee-802.3-class',
-    },
+    ...givens([
+      ['P_PSE', 'W', 'power of the class at the port', 'poeClass', { source: 'ieee-802.3-class' }],
+    ]),
     ...drawGivens,
-    { symbol: 'V', meaning: 'voltage at the port', unit: 'V', latex: 'V_{\\mathrm{PSE}}', core: 'pseVoltage', when: 'voltage stated' },
+    ...givens([
+      ['V', 'V', 'voltage at the port', 'pseVoltage', { latex: 'V_{\\mathrm{PSE}}', when: 'voltage stated' }],
+    ]),
     typeVoltageGiven,
     loopGiven,
     ...wireGivens,
@@ -47,33 +45,11 @@ export const powerAtPdSheet: Sheet<PowerAtPdInput> = {
     { ...currentStep, core: 'totalCurrent' },
     { ...pairsetCurrentStep, core: 'pairsetCurrent' },
     { ...wireCurrentStep, core: 'conductorCurrent' },
-    {
-      symbol: 'V_PD',
-      meaning: 'voltage at the device',
-      formula: '(V + sqrt(D)) / 2',
-      unit: 'V',
-      latex: 'V_{\\mathrm{PD}}',
-      source: 'constant-power',
-      core: 'operating.loadVoltage',
-    },
-    {
-      symbol: 'P_in',
-      meaning: 'power that the port sources for it',
-      formula: 'V * I',
-      unit: 'W',
-      latex: 'P_{\\mathrm{in}}',
-      source: 'circuit-laws',
-      core: 'operating.supplyPower',
-    },
-    {
-      symbol: 'I_PSE',
-      meaning: 'current of the port when it sources the power of the class',
-      formula: 'P_PSE / V',
-      unit: 'A',
-      latex: 'I_{\\mathrm{PSE}}',
-      source: 'circuit-laws',
-      when: 'class bites',
-    },
+    ...steps([
+      ['V_PD', 'V', '(V + sqrt(D)) / 2', 'voltage at the device', { source: 'constant-power', core: 'operating.loadVoltage' }],
+      ['P_in', 'W', 'V * I', 'power that the port sources for it', { core: 'operating.supplyPower' }],
+      ['I_PSE', 'A', 'P_PSE / V', 'current of the port when it sources the power of the class', { when: 'class bites' }],
+    ]),
     {
       ...leftStep,
       formula: 'P_PSE - I_PSE^2 * R - P',
@@ -86,26 +62,10 @@ export const powerAtPdSheet: Sheet<PowerAtPdInput> = {
       source: 'collapse',
       when: 'collapse bites',
     },
-    {
-      symbol: 'P_av',
-      meaning: 'power available at the device: that of the port less the heat in the run',
-      formula: 'P_PSE - I_PSE^2 * R',
-      unit: 'W',
-      latex: 'P_{\\mathrm{av}}',
-      source: 'circuit-laws',
-      core: 'available',
-      when: 'class bites',
-    },
-    {
-      symbol: 'P_av',
-      meaning: 'power available at the device: the line delivers no more, whatever the port may give',
-      formula: 'V^2 / (4 * R)',
-      unit: 'W',
-      latex: 'P_{\\mathrm{av}}',
-      source: 'collapse',
-      core: 'available',
-      when: 'collapse bites',
-    },
+    ...steps([
+      ['P_av', 'W', 'P_PSE - I_PSE^2 * R', 'power available at the device: that of the port less the heat in the run', { when: 'class bites' }],
+      ['P_av', 'W', 'V^2 / (4 * R)', 'power available at the device: the line delivers no more, whatever the port may give', { source: 'collapse', when: 'collapse bites' }],
+    ], { core: 'available' }),
   ],
   assumptions: ['Direct current, steady state; all conductors alike; a device that holds its power constant.'],
   validity:
@@ -156,3 +116,4 @@ function readPowerAtPd(input: PowerAtPdInput): Reading {
     ],
   };
 }
+

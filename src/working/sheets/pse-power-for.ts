@@ -1,4 +1,5 @@
 /** What a port must source so that a device receives its power. @module */
+import { givens, steps } from '../rows.ts';
 import { appliedLimits, loopThatPowerSees } from '../../ethernet/power-at-pd.ts';
 import { type PsePowerForInput, psePowerFor } from '../../ethernet/pse-power-for.ts';
 import { portVoltageRange } from '../../ethernet/pse-voltage.ts';
@@ -22,34 +23,18 @@ export const psePowerForSheet: Sheet<PsePowerForInput> = {
   keys: [...poweredKeys, 'resistance', ...runKeys],
   givens: [
     ...drawGivens,
-    {
-      symbol: 'V',
-      meaning: 'voltage at the port, the lowest it may have: there it must source most',
-      unit: 'V',
-      latex: 'V_{\\mathrm{PSE}}',
-      core: 'pseVoltage',
-      when: 'voltage stated',
-    },
+    ...givens([
+      ['V', 'V', 'voltage at the port, the lowest it may have: there it must source most', 'pseVoltage', { latex: 'V_{\\mathrm{PSE}}', when: 'voltage stated' }],
+    ]),
     typeVoltageGiven,
     loopGiven,
-    {
-      symbol: 'R',
-      meaning: 'resistance of the loop that power sees: the worst that the type allows',
-      unit: 'Ω',
-      latex: 'R',
-      core: 'resistance',
-      source: 'ieee-802.3-channel',
-      when: 'worst channel',
-    },
+    ...givens([
+      ['R', 'Ω', 'resistance of the loop that power sees: the worst that the type allows', 'resistance', { source: 'ieee-802.3-channel', when: 'worst channel' }],
+    ]),
     ...wireGivens,
-    {
-      symbol: 'P_class',
-      meaning: 'power of the class at the port',
-      unit: 'W',
-      latex: 'P_{\\mathrm{class}}',
-      core: 'poeClass',
-      source: 'ieee-802.3-class',
-    },
+    ...givens([
+      ['P_class', 'W', 'power of the class at the port', 'poeClass', { source: 'ieee-802.3-class' }],
+    ]),
   ],
   steps: [
     loopOfRunStep,
@@ -57,32 +42,11 @@ export const psePowerForSheet: Sheet<PsePowerForInput> = {
     { ...currentStep, core: 'average.totalCurrent' },
     { ...pairsetCurrentStep, core: 'average.pairsetCurrent' },
     { ...wireCurrentStep, core: 'average.conductorCurrent' },
-    {
-      symbol: 'P_loss',
-      meaning: 'heat in the run',
-      formula: 'I^2 * R',
-      unit: 'W',
-      latex: 'P_{\\mathrm{loss}}',
-      source: 'circuit-laws',
-      core: 'average.atLowest.lineLoss',
-    },
-    {
-      symbol: 'P_left',
-      meaning: 'what the power of the class leaves; under 0 the port may switch the device off',
-      formula: 'P_class - (P + P_loss)',
-      unit: 'W',
-      latex: 'P_{\\mathrm{left}}',
-      source: 'ieee-802.3-class',
-    },
-    {
-      symbol: 'P_PSE',
-      meaning: 'power that the port sources: what the device takes and what the run turns to heat',
-      formula: 'P + P_loss',
-      unit: 'W',
-      latex: 'P_{\\mathrm{PSE}}',
-      source: 'circuit-laws',
-      core: 'average.psePower',
-    },
+    ...steps([
+      ['P_loss', 'W', 'I^2 * R', 'heat in the run', { core: 'average.atLowest.lineLoss' }],
+      ['P_left', 'W', 'P_class - (P + P_loss)', 'what the power of the class leaves; under 0 the port may switch the device off', { source: 'ieee-802.3-class' }],
+      ['P_PSE', 'W', 'P + P_loss', 'power that the port sources: what the device takes and what the run turns to heat', { core: 'average.psePower' }],
+    ]),
   ],
   assumptions: ['Direct current, steady state; all conductors alike; a device that holds its power constant. Average draw, not the peak.'],
   validity: 'IEEE 802.3 classes 0 to 8, single-signature.',
@@ -130,3 +94,4 @@ function readPsePower(input: PsePowerForInput): Reading {
     ],
   };
 }
+

@@ -1,4 +1,5 @@
 /** How heavily a bundle is loaded on average. @module */
+import { givens, step, steps } from '../rows.ts';
 
 import { CODE_CAUTION } from '../../cable/heat/caution.ts';
 import { remotePowering } from '../../cable/heat/remote-powering.ts';
@@ -25,86 +26,26 @@ export const remotePoweringSheet: Sheet<RemotePoweringInput> = {
   title: 'The mean current of the conductors of a bundle',
   core: 'remotePowering',
   keys: ['conductorCurrents'],
-  givens: [
-    { symbol: 'n_#', meaning: 'conductors that carry @', unit: '1', latex: 'n_{#}', core: 'conductorCurrents', each: 'group' },
-    { symbol: 'I_#', meaning: 'current of each of these', unit: 'A', latex: 'I_{#}', core: 'conductorCurrents', each: 'group' },
-    { symbol: 'n_idle', meaning: 'conductors without current', unit: '1', latex: 'n_{\\mathrm{idle}}', core: 'conductorCurrents' },
-    {
-      symbol: 'I_RP1',
-      meaning: 'greatest mean of category RP1',
-      unit: 'A',
-      latex: 'I_{\\mathrm{RP1}}',
-      core: 'the categories',
-      source: 'remote-powering-categories',
-    },
-    {
-      symbol: 'I_RP2',
-      meaning: 'greatest mean of category RP2',
-      unit: 'A',
-      latex: 'I_{\\mathrm{RP2}}',
-      core: 'the categories',
-      source: 'remote-powering-categories',
-    },
-  ],
+  givens: givens([
+    ['n_#', '1', 'conductors that carry @', 'conductorCurrents', { each: 'group' }],
+    ['I_#', 'A', 'current of each of these', 'conductorCurrents', { each: 'group' }],
+    ['n_idle', '1', 'conductors without current', 'conductorCurrents'],
+    ['I_RP1', 'A', 'greatest mean of category RP1', 'the categories', { source: 'remote-powering-categories' }],
+    ['I_RP2', 'A', 'greatest mean of category RP2', 'the categories', { source: 'remote-powering-categories' }],
+  ]),
   steps: [
-    {
-      symbol: 'n',
-      meaning: 'conductors of the bundle, with and without current',
-      formula: '[n_#] + n_idle',
-      unit: '1',
-      latex: 'n',
-      source: 'remote-powering-categories',
-      when: LOADED,
-    },
-    {
-      symbol: 'I_sum',
-      meaning: 'their currents together',
-      formula: '[n_# * I_#]',
-      unit: 'A',
-      latex: 'I_{\\mathrm{sum}}',
-      source: 'remote-powering-categories',
-      when: LOADED,
-    },
-    {
-      symbol: 'm_RP1',
-      meaning: 'room in category RP1, all conductors together; under 0 the bundle is not RP1',
-      formula: 'n * I_RP1 - I_sum',
-      unit: 'A',
-      latex: 'm_{\\mathrm{RP1}}',
-      source: 'remote-powering-categories',
-      when: LOADED,
-    },
-    {
-      symbol: 'm_RP2',
-      meaning: 'room in category RP2, all conductors together; under 0 it is beyond RP2',
-      formula: 'n * I_RP2 - I_sum',
-      unit: 'A',
-      latex: 'm_{\\mathrm{RP2}}',
-      source: 'remote-powering-categories',
-      when: LOADED,
-    },
+    ...steps([
+      ['n', '1', '[n_#] + n_idle', 'conductors of the bundle, with and without current'],
+      ['I_sum', 'A', '[n_# * I_#]', 'their currents together'],
+      ['m_RP1', 'A', 'n * I_RP1 - I_sum', 'room in category RP1, all conductors together; under 0 the bundle is not RP1'],
+      ['m_RP2', 'A', 'n * I_RP2 - I_sum', 'room in category RP2, all conductors together; under 0 it is beyond RP2'],
+    ], { source: 'remote-powering-categories', when: LOADED }),
     ...CATEGORIES.map(
-      (category): SheetStep => ({
-        symbol: 'I_mean',
-        meaning: `mean current of every conductor: ${category}`,
-        formula: 'I_sum / n',
-        unit: 'A',
-        latex: 'I_{\\mathrm{mean}}',
-        source: 'remote-powering-categories',
-        core: 'meanConductorCurrent',
-        when: category,
-      }),
+      (category): SheetStep => (step('I_mean', 'A', 'I_sum / n', `mean current of every conductor: ${category}`, { source: 'remote-powering-categories', core: 'meanConductorCurrent', when: category })),
     ),
-    {
-      symbol: 'I_mean',
-      meaning: 'mean current of every conductor: none carries any, which is category RP1',
-      formula: '0',
-      unit: 'A',
-      latex: 'I_{\\mathrm{mean}}',
-      source: 'remote-powering-categories',
-      core: 'meanConductorCurrent',
-      when: IDLE,
-    },
+    ...steps([
+      ['I_mean', 'A', '0', 'mean current of every conductor: none carries any, which is category RP1', { source: 'remote-powering-categories', core: 'meanConductorCurrent', when: IDLE }],
+    ]),
   ],
   assumptions: ['The plain mean is meant, over every conductor of the bundle.'],
   validity:
@@ -137,3 +78,4 @@ function readCurrents({ conductorCurrents }: RemotePoweringInput): Reading {
     },
   };
 }
+

@@ -1,4 +1,5 @@
 /** A resistance brought from one temperature to another. @module */
+import { givens, steps } from '../rows.ts';
 import { resistanceAtTemperature, type TemperatureLine } from '../../conductor/temperature-coefficient.ts';
 import { requireObject } from '../../quantity/guards.ts';
 import type { Celsius } from '../../quantity/units.ts';
@@ -14,46 +15,18 @@ export const resistanceAtTemperatureSheet: Sheet<ResistanceAtTemperatureInput> =
   title: 'A resistance at another temperature',
   core: 'resistanceAtTemperature',
   keys: ['resistance', 'temperature', 'coefficient', 'coefficientTemperature', 'at'],
-  givens: [
-    { symbol: 'R_1', meaning: 'resistance that is known', unit: 'Ω', latex: 'R_{1}', core: 'resistance' },
-    { symbol: 'T_1', meaning: 'temperature at which it is known', unit: '°C', latex: 'T_{1}', core: 'temperature' },
-    { symbol: 'alpha', meaning: 'temperature coefficient of resistance', unit: '1/K', latex: '\\alpha', core: 'coefficient' },
-    {
-      symbol: 'T_0',
-      meaning: 'temperature at which the coefficient is stated',
-      unit: '°C',
-      latex: 'T_{0}',
-      core: 'coefficientTemperature',
-    },
-    { symbol: 'T_2', meaning: 'temperature that is asked about', unit: '°C', latex: 'T_{2}', core: 'at' },
-  ],
-  steps: [
-    {
-      symbol: 'f_1',
-      meaning: 'resistance at the known temperature over that at the reference',
-      formula: '1 + alpha * (T_1 - T_0)',
-      unit: '1',
-      latex: 'f_{1}',
-      source: 'circuit-laws',
-    },
-    {
-      symbol: 'f_2',
-      meaning: 'the same at the temperature that is asked about',
-      formula: '1 + alpha * (T_2 - T_0)',
-      unit: '1',
-      latex: 'f_{2}',
-      source: 'circuit-laws',
-    },
-    {
-      symbol: 'R_2',
-      meaning: 'resistance at the temperature that is asked about',
-      formula: 'R_1 * f_2 / f_1',
-      unit: 'Ω',
-      latex: 'R_{2}',
-      source: 'circuit-laws',
-      core: 'resistanceAtTemperature',
-    },
-  ],
+  givens: givens([
+    ['R_1', 'Ω', 'resistance that is known', 'resistance'],
+    ['T_1', '°C', 'temperature at which it is known', 'temperature'],
+    ['alpha', '1/K', 'temperature coefficient of resistance', 'coefficient'],
+    ['T_0', '°C', 'temperature at which the coefficient is stated', 'coefficientTemperature'],
+    ['T_2', '°C', 'temperature that is asked about', 'at'],
+  ]),
+  steps: steps([
+    ['f_1', '1', '1 + alpha * (T_1 - T_0)', 'resistance at the known temperature over that at the reference'],
+    ['f_2', '1', '1 + alpha * (T_2 - T_0)', 'the same at the temperature that is asked about'],
+    ['R_2', 'Ω', 'R_1 * f_2 / f_1', 'resistance at the temperature that is asked about', { core: 'resistanceAtTemperature' }],
+  ]),
   assumptions: ['Resistance rises along a straight line with temperature.'],
   validity: 'For copper the straight line is good to 0.5 % from 0 to 77 °C.',
   cautions: [],
@@ -77,3 +50,4 @@ export const resistanceAtTemperatureSheet: Sheet<ResistanceAtTemperatureInput> =
     };
   },
 };
+

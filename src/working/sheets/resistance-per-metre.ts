@@ -29,3 +29,4 @@ export const resistancePerMetreSheet: Sheet<ResistancePerMetreInput> = {
   },
   read: ({ conductor, temperature }) => ({ ...conductorReading(conductor, temperature), assumptions: temperatureAssumption(temperature) }),
 };
+

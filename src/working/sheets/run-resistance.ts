@@ -1,4 +1,5 @@
 /** From the pieces of a run to its three loops. @module */
+import { steps } from '../rows.ts';
 import { type RunResistanceInput, runResistance } from '../../cable/run-resistance.ts';
 import type { Reading, Sheet, SheetGiven } from '../sheet.ts';
 import { jointGivens } from './line-steps.ts';
@@ -16,33 +17,11 @@ export const runResistanceSheet: Sheet<RunResistanceInput> = {
   givens: [...pieceGivens.map(cited), { ...twentyGiven, when: 'pieces' }, ...jointGivens.map(cited)],
   steps: [
     ...pieceSteps,
-    {
-      symbol: 'R_pairset',
-      meaning: 'one pairset: out on both wires of a pair, back on both of another',
-      formula: 'R_w / 2 + R_w / 2',
-      unit: 'Ω',
-      latex: 'R_{\\mathrm{pairset}}',
-      source: 'three-loops',
-      core: 'twoPair',
-    },
-    {
-      symbol: 'R_four',
-      meaning: 'two pairsets in parallel',
-      formula: 'R_pairset / 2',
-      unit: 'Ω',
-      latex: 'R_{\\mathrm{four}}',
-      source: 'three-loops',
-      core: 'fourPair',
-    },
-    {
-      symbol: 'R_loop',
-      meaning: 'one pair shorted at the far end, as a meter reads it',
-      formula: '2 * R_w',
-      unit: 'Ω',
-      latex: 'R_{\\mathrm{loop}}',
-      source: 'three-loops',
-      core: 'pairLoop',
-    },
+    ...steps([
+      ['R_pairset', 'Ω', 'R_w / 2 + R_w / 2', 'one pairset: out on both wires of a pair, back on both of another', { core: 'twoPair' }],
+      ['R_four', 'Ω', 'R_pairset / 2', 'two pairsets in parallel', { core: 'fourPair' }],
+      ['R_loop', 'Ω', '2 * R_w', 'one pair shorted at the far end, as a meter reads it', { core: 'pairLoop' }],
+    ], { source: 'three-loops' }),
   ],
   assumptions: ['All conductors of a piece alike.'],
   validity: 'Direct current.',
@@ -88,3 +67,4 @@ function readRun(input: RunResistanceInput): Reading {
     ],
   };
 }
+

@@ -1,4 +1,5 @@
 /** A run of pieces in ohms, and the loop of it or of a line: the givens and steps that several sheets share. @module */
+import { given, givens, steps } from '../rows.ts';
 import type { Segment } from '../../cable/run-resistance.ts';
 import type { ReadingRow, SheetGiven, SheetStep } from '../sheet.ts';
 import { connectionGivens, connectionReading } from './connection-steps.ts';
@@ -14,150 +15,39 @@ export const CORDS = 'cords';
 export const NO_CORDS = 'no cords';
 
 /** The pieces of a run. */
-export const pieceGivens: readonly SheetGiven[] = [
-  {
-    symbol: 'r20_#',
-    meaning: '@: one metre of one conductor at 20 °C',
-    unit: 'Ω/m',
-    latex: 'r_{20,#}',
-    core: 'segments[].cable',
-    source: 'row',
-    each: 'piece',
-  },
-  {
-    symbol: 'alpha_#',
-    meaning: '@: temperature coefficient at 20 °C',
-    unit: '1/K',
-    latex: '\\alpha_{#}',
-    core: 'segments[].cable',
-    source: 'row',
-    each: 'piece',
-  },
-  {
-    symbol: 'T_#',
-    meaning: '@: temperature of the conductor',
-    unit: '°C',
-    latex: 'T_{#}',
-    core: 'segments[].temperature',
-    each: 'piece',
-  },
-  { symbol: 'L_#', meaning: '@: length, one way', unit: 'm', latex: 'L_{#}', core: 'segments[].length', each: 'piece' },
-];
+export const pieceGivens: readonly SheetGiven[] = givens([
+  ['r20_#', 'Ω/m', '@: one metre of one conductor at 20 °C', 'segments[].cable', { source: 'row' }],
+  ['alpha_#', '1/K', '@: temperature coefficient at 20 °C', 'segments[].cable', { source: 'row' }],
+  ['T_#', '°C', '@: temperature of the conductor', 'segments[].temperature'],
+  ['L_#', 'm', '@: length, one way', 'segments[].length'],
+], { each: 'piece' });
 
 /** From the pieces to one conductor of the run. */
-export const pieceSteps: readonly SheetStep[] = [
-  {
-    symbol: 'r_#',
-    meaning: '@: one metre at its temperature',
-    formula: 'r20_# * (1 + alpha_# * (T_# - T_ref))',
-    unit: 'Ω/m',
-    latex: 'r_{#}',
-    source: 'circuit-laws',
-    each: 'piece',
-  },
-  {
-    symbol: 'R_#',
-    meaning: '@: one conductor, end to end',
-    formula: 'r_# * L_#',
-    unit: 'Ω',
-    latex: 'R_{#}',
-    source: 'circuit-laws',
-    each: 'piece',
-  },
-  {
-    symbol: 'R_w',
-    meaning: 'one conductor of the whole run',
-    formula: '[R_#] + n * R_c',
-    unit: 'Ω',
-    latex: 'R_{w}',
-    source: 'circuit-laws',
-    when: PIECES,
-  },
-  {
-    symbol: 'R_w',
-    meaning: 'one conductor of the whole run',
-    formula: 'n * R_c',
-    unit: 'Ω',
-    latex: 'R_{w}',
-    source: 'circuit-laws',
-    when: NO_PIECES,
-  },
-];
+export const pieceSteps: readonly SheetStep[] = steps([
+  ['r_#', 'Ω/m', 'r20_# * (1 + alpha_# * (T_# - T_ref))', '@: one metre at its temperature', { each: 'piece' }],
+  ['R_#', 'Ω', 'r_# * L_#', '@: one conductor, end to end', { each: 'piece' }],
+  ['R_w', 'Ω', '[R_#] + n * R_c', 'one conductor of the whole run', { when: PIECES }],
+  ['R_w', 'Ω', 'n * R_c', 'one conductor of the whole run', { when: NO_PIECES }],
+]);
 
 /** Cords, each at its own temperature. */
-export const cordGivens: readonly SheetGiven[] = [
-  {
-    symbol: 'rc20_#',
-    meaning: 'cord #, @: one metre of one conductor at 20 °C',
-    unit: 'Ω/m',
-    latex: 'r_{20,c#}',
-    core: 'cords[].cable',
-    source: 'row',
-    each: 'cord',
-  },
-  {
-    symbol: 'alphac_#',
-    meaning: 'cord #: temperature coefficient at 20 °C',
-    unit: '1/K',
-    latex: '\\alpha_{c#}',
-    core: 'cords[].cable',
-    source: 'row',
-    each: 'cord',
-  },
-  { symbol: 'Tc_#', meaning: 'cord #: temperature', unit: '°C', latex: 'T_{c#}', core: 'cords[].temperature', each: 'cord' },
-  { symbol: 'Lc_#', meaning: 'cord #: length', unit: 'm', latex: 'L_{c#}', core: 'cords[].length', each: 'cord' },
-];
+export const cordGivens: readonly SheetGiven[] = givens([
+  ['rc20_#', 'Ω/m', 'cord #, @: one metre of one conductor at 20 °C', 'cords[].cable', { latex: 'r_{20,c#}', source: 'row' }],
+  ['alphac_#', '1/K', 'cord #: temperature coefficient at 20 °C', 'cords[].cable', { latex: '\\alpha_{c#}', source: 'row' }],
+  ['Tc_#', '°C', 'cord #: temperature', 'cords[].temperature', { latex: 'T_{c#}' }],
+  ['Lc_#', 'm', 'cord #: length', 'cords[].length', { latex: 'L_{c#}' }],
+], { each: 'cord' });
 
 /** What a run has beside its installed cable, or its line. */
-export const restSteps: readonly SheetStep[] = [
-  {
-    symbol: 'Rc_#',
-    meaning: 'cord #, one conductor, at its temperature',
-    formula: 'rc20_# * (1 + alphac_# * (Tc_# - T_ref)) * Lc_#',
-    unit: 'Ω',
-    latex: 'R_{c#}',
-    source: 'circuit-laws',
-    each: 'cord',
-  },
-  {
-    symbol: 'R_0',
-    meaning: 'what a run of no length has: connections, one conductor',
-    formula: 'n * R_c',
-    unit: 'Ω',
-    latex: 'R_{0}',
-    source: 'circuit-laws',
-    when: NO_CORDS,
-  },
-  {
-    symbol: 'R_0',
-    meaning: 'what a run of no length has: connections and cords, one conductor',
-    formula: 'n * R_c + [Rc_#]',
-    unit: 'Ω',
-    latex: 'R_{0}',
-    source: 'circuit-laws',
-    when: CORDS,
-  },
-  {
-    symbol: 'R_0',
-    meaning: 'what a run of no length has: joints, out and back',
-    formula: '2 * n * R_c',
-    unit: 'Ω',
-    latex: 'R_{0}',
-    source: 'circuit-laws',
-    when: TWO_WIRE,
-  },
-];
+export const restSteps: readonly SheetStep[] = steps([
+  ['Rc_#', 'Ω', 'rc20_# * (1 + alphac_# * (Tc_# - T_ref)) * Lc_#', 'cord #, one conductor, at its temperature', { latex: 'R_{c#}', each: 'cord' }],
+  ['R_0', 'Ω', 'n * R_c', 'what a run of no length has: connections, one conductor', { when: NO_CORDS }],
+  ['R_0', 'Ω', 'n * R_c + [Rc_#]', 'what a run of no length has: connections and cords, one conductor', { when: CORDS }],
+  ['R_0', 'Ω', '2 * n * R_c', 'what a run of no length has: joints, out and back', { when: TWO_WIRE }],
+]);
 
 /** Pairsets that carry power. */
-const pairsetsGiven: SheetGiven = {
-  symbol: 'm',
-  meaning: 'pairsets that carry power',
-  unit: '1',
-  latex: 'm',
-  core: 'pairs',
-  source: 'ieee-802.3-class',
-  when: POWERED,
-};
+const pairsetsGiven: SheetGiven = given('m', '1', 'pairsets that carry power', 'pairs', { source: 'ieee-802.3-class', when: POWERED });
 
 /** A line of two wires, or a run of pieces. */
 export const loopGivens: readonly SheetGiven[] = [
@@ -176,15 +66,9 @@ export const loopSteps: readonly SheetStep[] = [
   ...legSteps,
   lineLoopStep,
   ...pieceSteps,
-  {
-    symbol: 'R',
-    meaning: 'resistance of the loop that power sees: a pairset is one conductor’s worth',
-    formula: 'R_w / m',
-    unit: 'Ω',
-    latex: 'R',
-    source: 'three-loops',
-    when: POWERED,
-  },
+  ...steps([
+    ['R', 'Ω', 'R_w / m', 'resistance of the loop that power sees: a pairset is one conductor’s worth', { source: 'three-loops', when: POWERED }],
+  ]),
 ];
 
 /** A row for each piece of a run, at the highest resistance its standard allows. */
@@ -247,3 +131,4 @@ export function runReading(
     ohms: (piecesOhms(segments) + n * R_c) / (pairs / 2),
   };
 }
+

@@ -1,4 +1,5 @@
 /** Figures that several sheets have in common. @module */
+import { given, givens, steps } from '../rows.ts';
 import type { Cable } from '../../cable/cable.ts';
 import { COPPER_COEFFICIENT } from '../../conductor/annealed-copper.ts';
 import type { Conductor } from '../../conductor/conductor.ts';
@@ -25,59 +26,23 @@ export const WARM = 'warm';
 export const COLD = 'cold';
 
 /** The reference temperature. */
-export const twentyGiven: SheetGiven = {
-  symbol: 'T_ref',
-  meaning: 'reference temperature',
-  unit: '°C',
-  latex: 'T_{\\mathrm{ref}}',
-  core: 'the temperature coefficient',
-  source: 'iec-60028',
-};
+export const twentyGiven: SheetGiven = given('T_ref', '°C', 'reference temperature', 'the temperature coefficient', { source: 'iec-60028' });
 
 /** One conductor and its temperature. */
 export const conductorGivens: readonly SheetGiven[] = [
-  {
-    symbol: 'r_20',
-    meaning: 'resistance of one metre of one conductor at 20 °C',
-    unit: 'Ω/m',
-    latex: 'r_{20}',
-    core: 'conductor.resistancePerMetre',
-    source: 'row',
-  },
-  {
-    symbol: 'alpha',
-    meaning: 'temperature coefficient of resistance at 20 °C',
-    unit: '1/K',
-    latex: '\\alpha',
-    core: 'conductor.temperatureCoefficient',
-    source: 'row',
-    when: WARM,
-  },
-  { symbol: 'T', meaning: 'temperature of the conductor', unit: '°C', latex: 'T', core: 'temperature', when: WARM },
+  ...givens([
+    ['r_20', 'Ω/m', 'resistance of one metre of one conductor at 20 °C', 'conductor.resistancePerMetre', { source: 'row' }],
+    ['alpha', '1/K', 'temperature coefficient of resistance at 20 °C', 'conductor.temperatureCoefficient', { source: 'row', when: WARM }],
+    ['T', '°C', 'temperature of the conductor', 'temperature', { when: WARM }],
+  ]),
   { ...twentyGiven, when: WARM },
 ];
 
 /** The conductor at its temperature. */
-export const conductorSteps: readonly SheetStep[] = [
-  {
-    symbol: 'r',
-    meaning: 'resistance of one metre at its temperature',
-    formula: 'r_20 * (1 + alpha * (T - T_ref))',
-    unit: 'Ω/m',
-    latex: 'r',
-    source: 'circuit-laws',
-    when: WARM,
-  },
-  {
-    symbol: 'r',
-    meaning: 'resistance of one metre, at 20 °C',
-    formula: 'r_20',
-    unit: 'Ω/m',
-    latex: 'r',
-    source: 'circuit-laws',
-    when: COLD,
-  },
-];
+export const conductorSteps: readonly SheetStep[] = steps([
+  ['r', 'Ω/m', 'r_20 * (1 + alpha * (T - T_ref))', 'resistance of one metre at its temperature', { when: WARM }],
+  ['r', 'Ω/m', 'r_20', 'resistance of one metre, at 20 °C', { when: COLD }],
+]);
 
 /** The figures of a conductor, where they come from, and whether it can be warm. */
 export function conductorReading(
@@ -120,3 +85,4 @@ export function connectionAssumptions(connections: number | undefined, connectio
 export function temperatureAssumption(temperature: number | undefined): string[] {
   return temperature === undefined ? ['The conductor is at 20 °C: no temperature was stated.'] : [];
 }
+

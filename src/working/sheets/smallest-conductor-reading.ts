@@ -149,3 +149,4 @@ function reading(
     },
   };
 }
+

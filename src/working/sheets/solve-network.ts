@@ -1,4 +1,5 @@
 /** A small DC network, as tables: voltages by passes, then every current and drop from them. @module */
+import { given, givens, step, steps } from '../rows.ts';
 import { type NetworkInput, networkProblem } from '../../circuit/network-problem.ts';
 import type { Sheet, SheetGiven, SheetStep } from '../sheet.ts';
 import { drawnAt, KINDS, type Kind, readNetwork, requireSmall, SEVERAL, tapsOf } from './network-reading.ts';
@@ -14,16 +15,8 @@ const DRAWN_LATEX: Readonly<Record<Kind, string>> = {
 /** The loads of a node, and the current that they draw together. */
 function tapFigures(suffix: '' | '0', list: string): { readonly givens: readonly SheetGiven[]; readonly steps: readonly SheetStep[] } {
   const sub = suffix === '' ? '#' : '0,#';
-  const given = (letter: string, meaning: string, unit: SheetGiven['unit'], kind: Kind, core: string): SheetGiven => ({
-    symbol: `${letter}${suffix}_#`,
-    meaning,
-    unit,
-    latex: `${letter}_{${sub}}`,
-    core: `taps[].load.${core}`,
-    each: list,
-    when: kind,
-  });
-  const step: Omit<SheetStep, 'formula'> = {
+  const tapGiven = (letter: string, meaning: string, unit: SheetGiven['unit'], kind: Kind, core: string): SheetGiven => (given(`${letter}${suffix}_#`, unit, meaning, `taps[].load.${core}`, { latex: `${letter}_{${sub}}`, each: list, when: kind }));
+  const tapStep: Omit<SheetStep, 'formula'> = {
     symbol: `It${suffix}_#`,
     meaning: '@: current of the taps there',
     unit: 'A',
@@ -34,14 +27,14 @@ function tapFigures(suffix: '' | '0', list: string): { readonly givens: readonly
   const drawn = drawnAt(suffix, '#');
   return {
     givens: [
-      given('P', '@: power drawn there, whatever the voltage', 'W', 'power', 'power'),
-      given('J', '@: current drawn there, whatever the voltage', 'A', 'current', 'current'),
-      given('G', '@: conductance there, one over the resistance', 'S', 'conductance', 'resistance'),
+      tapGiven('P', '@: power drawn there, whatever the voltage', 'W', 'power', 'power'),
+      tapGiven('J', '@: current drawn there, whatever the voltage', 'A', 'current', 'current'),
+      tapGiven('G', '@: conductance there, one over the resistance', 'S', 'conductance', 'resistance'),
     ],
     steps: [
-      ...KINDS.map((kind) => ({ ...step, formula: drawn[kind], when: tapsOf([kind]) })),
+      ...KINDS.map((kind) => ({ ...tapStep, formula: drawn[kind], when: tapsOf([kind]) })),
       ...SEVERAL.map((kinds) => ({
-        ...step,
+        ...tapStep,
         formula: '<drawn>',
         general: {
           formula: kinds.map((kind) => drawnAt(suffix, 'k')[kind]).join(' + '),
@@ -57,67 +50,16 @@ function tapFigures(suffix: '' | '0', list: string): { readonly givens: readonly
 function sectionFigures(suffix: '' | 'x', list: string): { readonly givens: readonly SheetGiven[]; readonly steps: readonly SheetStep[] } {
   const sub = suffix === '' ? '#' : 'x,#';
   return {
-    givens: [
-      {
-        symbol: `R${suffix}_#`,
-        meaning: '@: resistance of the section, out and back',
-        unit: 'Ω',
-        latex: `R_{${sub}}`,
-        core: 'sections[].resistance',
-        each: list,
-        when: 'in ohms',
-      },
-      {
-        symbol: `r${suffix}20_#`,
-        meaning: '@: one metre of one conductor at 20 °C',
-        unit: 'Ω/m',
-        latex: `r_{20,${sub}}`,
-        core: 'sections[].conductor',
-        source: 'row',
-        each: list,
-        when: 'in metres',
-      },
-      {
-        symbol: `alpha${suffix}_#`,
-        meaning: '@: temperature coefficient at 20 °C',
-        unit: '1/K',
-        latex: `\\alpha_{${sub}}`,
-        core: 'sections[].conductor',
-        source: 'row',
-        each: list,
-        when: 'in metres',
-      },
-      {
-        symbol: `T${suffix}_#`,
-        meaning: '@: temperature of the conductors',
-        unit: '°C',
-        latex: `T_{${sub}}`,
-        core: 'sections[].temperature',
-        each: list,
-        when: 'in metres',
-      },
-      {
-        symbol: `L${suffix}_#`,
-        meaning: '@: length, one way',
-        unit: 'm',
-        latex: `L_{${sub}}`,
-        core: 'sections[].length',
-        each: list,
-        when: 'in metres',
-      },
-    ],
-    steps: [
-      {
-        symbol: `R${suffix}_#`,
-        meaning: '@: resistance of the section, out and back',
-        formula: `2 * r${suffix}20_# * (1 + alpha${suffix}_# * (T${suffix}_# - T_ref)) * L${suffix}_#`,
-        unit: 'Ω',
-        latex: `R_{${sub}}`,
-        source: 'circuit-laws',
-        each: list,
-        when: 'in metres',
-      },
-    ],
+    givens: givens([
+      [`R${suffix}_#`, 'Ω', '@: resistance of the section, out and back', 'sections[].resistance', { latex: `R_{${sub}}`, when: 'in ohms' }],
+      [`r${suffix}20_#`, 'Ω/m', '@: one metre of one conductor at 20 °C', 'sections[].conductor', { latex: `r_{20,${sub}}`, source: 'row', when: 'in metres' }],
+      [`alpha${suffix}_#`, '1/K', '@: temperature coefficient at 20 °C', 'sections[].conductor', { latex: `\\alpha_{${sub}}`, source: 'row', when: 'in metres' }],
+      [`T${suffix}_#`, '°C', '@: temperature of the conductors', 'sections[].temperature', { latex: `T_{${sub}}`, when: 'in metres' }],
+      [`L${suffix}_#`, 'm', '@: length, one way', 'sections[].length', { latex: `L_{${sub}}`, when: 'in metres' }],
+    ], { each: list }),
+    steps: steps([
+      [`R${suffix}_#`, 'Ω', `2 * r${suffix}20_# * (1 + alpha${suffix}_# * (T${suffix}_# - T_ref)) * L${suffix}_#`, '@: resistance of the section, out and back', { latex: `R_{${sub}}`, each: list, when: 'in metres' }],
+    ]),
   };
 }
 
@@ -128,29 +70,9 @@ const supplyTaps = tapFigures('0', 'supply');
 
 const ONWARDS = { formula: 'It_k + all that goes on from there', latex: 'I_{t,k} + \\sum I_{\\mathrm{on}}' };
 
-const sectionCurrent: SheetStep = {
-  symbol: 'Is_#',
-  meaning: '@: current of the section: that of the taps at its end and of all beyond',
-  formula: 'It_#<onwards>',
-  general: ONWARDS,
-  unit: 'A',
-  latex: 'I_{#}',
-  source: 'circuit-laws',
-  core: '<current>',
-  each: 'inward',
-};
+const sectionCurrent: SheetStep = step('Is_#', 'A', 'It_#<onwards>', '@: current of the section: that of the taps at its end and of all beyond', { general: ONWARDS, latex: 'I_{#}', core: '<current>', each: 'inward' });
 
-const supplyCurrent: SheetStep = {
-  symbol: 'I0_#',
-  meaning: '@: current of the supply',
-  formula: 'It0_#<onwards>',
-  general: { formula: 'all that goes on from there', latex: '\\sum I_{\\mathrm{on}}' },
-  unit: 'A',
-  latex: 'I_{0,#}',
-  source: 'circuit-laws',
-  each: 'supply',
-  beware: 'A current under 0 flows back into that supply. Most power supplies take none: then the voltages are other than these.',
-};
+const supplyCurrent: SheetStep = step('I0_#', 'A', 'It0_#<onwards>', '@: current of the supply', { general: { formula: 'all that goes on from there', latex: '\\sum I_{\\mathrm{on}}' }, each: 'supply', beware: 'A current under 0 flows back into that supply. Most power supplies take none: then the voltages are other than these.' });
 
 /** Of a supply with taps at it, and without. */
 const supplyCurrents: readonly SheetStep[] = [
@@ -163,159 +85,46 @@ export const solveNetworkSheet: Sheet<NetworkInput> = {
   core: 'solveNetwork',
   keys: ['supplies', 'sections', 'taps'],
   givens: [
-    { symbol: 'V0_#', meaning: '@: voltage of the supply', unit: 'V', latex: 'V_{0,#}', core: 'supplies[].voltage', each: 'supply' },
+    ...givens([
+      ['V0_#', 'V', '@: voltage of the supply', 'supplies[].voltage', { each: 'supply' }],
+    ]),
     ...supplyTaps.givens,
     { ...twentyGiven, when: 'by length' },
     ...ring.givens,
     ...branch.givens,
     ...taps.givens,
-    {
-      symbol: 'W_#',
-      meaning: '@: voltage at its end, of the last pass',
-      unit: 'V',
-      latex: 'W_{#}',
-      core: 'found pass by pass',
-      source: 'row',
-      each: 'inward',
-      when: 'carried',
-      found: true,
-    },
-    {
-      symbol: 'q',
-      meaning: 'share of all loads that is carried, found by halving: with more, the passes lead nowhere',
-      unit: '1',
-      latex: 'q',
-      core: 'found by halving',
-      when: 'not carried',
-      found: true,
-    },
+    ...givens([
+      ['W_#', 'V', '@: voltage at its end, of the last pass', 'found pass by pass', { source: 'row', each: 'inward', when: 'carried' }],
+      ['q', '1', 'share of all loads that is carried, found by halving: with more, the passes lead nowhere', 'found by halving', { when: 'not carried' }],
+    ], { found: true }),
   ],
   steps: [
-    {
-      symbol: 'P_all',
-      meaning: 'power that the taps of constant power ask for',
-      formula: '[P_#]',
-      unit: 'W',
-      latex: 'P_{\\mathrm{all}}',
-      source: 'circuit-laws',
-      when: 'too much power',
-    },
-    {
-      symbol: 'P_most',
-      meaning: 'the most of it that the network carries, all loads cut alike',
-      formula: 'q * P_all',
-      unit: 'W',
-      latex: 'P_{\\max}',
-      source: 'network-newton',
-      when: 'too much power',
-    },
-    {
-      symbol: 'I_all',
-      meaning: 'current that the taps of constant current ask for',
-      formula: '[J_#]',
-      unit: 'A',
-      latex: 'I_{\\mathrm{all}}',
-      source: 'circuit-laws',
-      when: 'too much current',
-    },
-    {
-      symbol: 'I_most',
-      meaning: 'the most of it that the network carries, all loads cut alike',
-      formula: 'q * I_all',
-      unit: 'A',
-      latex: 'I_{\\max}',
-      source: 'circuit-laws',
-      when: 'too much current',
-    },
+    ...steps([
+      ['P_all', 'W', '[P_#]', 'power that the taps of constant power ask for', { when: 'too much power' }],
+      ['P_most', 'W', 'q * P_all', 'the most of it that the network carries, all loads cut alike', { latex: 'P_{\\max}', source: 'network-newton', when: 'too much power' }],
+      ['I_all', 'A', '[J_#]', 'current that the taps of constant current ask for', { when: 'too much current' }],
+      ['I_most', 'A', 'q * I_all', 'the most of it that the network carries, all loads cut alike', { latex: 'I_{\\max}', when: 'too much current' }],
+    ]),
     ...ring.steps,
-    {
-      symbol: 'Ix_#',
-      meaning: '@: current of this section, which closes a ring: by its two voltages',
-      formula: '(<a> - <b>) / Rx_#',
-      general: {
-        formula: '(voltage at its start - voltage at its end) / Rx_k',
-        latex: '\\frac{V_{\\mathrm{start}} - V_{\\mathrm{end}}}{R_{x,k}}',
-      },
-      unit: 'A',
-      latex: 'I_{x,#}',
-      source: 'circuit-laws',
-      each: 'ring',
-    },
+    ...steps([
+      ['Ix_#', 'A', '(<a> - <b>) / Rx_#', '@: current of this section, which closes a ring: by its two voltages', { general: { formula: '(voltage at its start - voltage at its end) / Rx_k', latex: '\\frac{V_{\\mathrm{start}} - V_{\\mathrm{end}}}{R_{x,k}}'}, each: 'ring' }],
+    ]),
     ...branch.steps,
     ...taps.steps,
     sectionCurrent,
-    {
-      symbol: 'D_#',
-      meaning: '@: voltage lost along the section to this node',
-      formula: 'Is_# * R_#',
-      unit: 'V',
-      latex: 'D_{#}',
-      source: 'circuit-laws',
-      each: 'outward',
-    },
-    {
-      symbol: 'V_#',
-      meaning: '@: voltage of this node, from the supply outwards',
-      formula: '<from> - D_#',
-      general: { formula: 'voltage at its start - D_k', latex: 'V_{\\mathrm{start}} - D_{k}' },
-      unit: 'V',
-      latex: 'V_{#}',
-      source: 'circuit-laws',
-      core: 'nodes[@].voltage',
-      each: 'outward',
-    },
+    ...steps([
+      ['D_#', 'V', 'Is_# * R_#', '@: voltage lost along the section to this node'],
+      ['V_#', 'V', '<from> - D_#', '@: voltage of this node, from the supply outwards', { general: { formula: 'voltage at its start - D_k', latex: 'V_{\\mathrm{start}} - D_{k}' }, core: 'nodes[@].voltage' }],
+    ], { each: 'outward' }),
     ...supplyTaps.steps,
     ...supplyCurrents,
-    {
-      symbol: 'P_S',
-      meaning: 'power from all supplies',
-      formula: '[V0_# * I0_#]',
-      unit: 'W',
-      latex: 'P_{S}',
-      source: 'circuit-laws',
-      core: 'supplyPower',
-      when: 'carried by a tree',
-    },
-    {
-      symbol: 'P_S',
-      meaning: 'power from all supplies',
-      formula: '[V0_# * I0_#]',
-      unit: 'W',
-      latex: 'P_{S}',
-      source: 'circuit-laws',
-      when: 'carried by rings',
-    },
-    {
-      symbol: 'P_loss',
-      meaning: 'heat in all sections',
-      formula: '[Is_#^2 * R_#]',
-      unit: 'W',
-      latex: 'P_{\\mathrm{loss}}',
-      source: 'circuit-laws',
-      core: 'lineLoss',
-      when: 'branches, carried by a tree',
-    },
-    {
-      symbol: 'V_low',
-      meaning: 'the lowest voltage of any node, at',
-      least: ['V_#', 'V0_#'],
-      formula: 'min([V_#,], [V0_#,])',
-      unit: 'V',
-      latex: 'V_{\\mathrm{low}}',
-      source: 'circuit-laws',
-      core: 'lowest.voltage',
-      when: 'branches',
-    },
-    {
-      symbol: 'V_low',
-      meaning: 'the lowest voltage of any node: there are supplies alone',
-      formula: 'min([V0_#,])',
-      unit: 'V',
-      latex: 'V_{\\mathrm{low}}',
-      source: 'circuit-laws',
-      core: 'lowest.voltage',
-      when: 'supplies alone',
-    },
+    ...steps([
+      ['P_S', 'W', '[V0_# * I0_#]', 'power from all supplies', { core: 'supplyPower', when: 'carried by a tree' }],
+      ['P_S', 'W', '[V0_# * I0_#]', 'power from all supplies', { when: 'carried by rings' }],
+      ['P_loss', 'W', '[Is_#^2 * R_#]', 'heat in all sections', { core: 'lineLoss', when: 'branches, carried by a tree' }],
+      ['V_low', 'V', 'min([V_#,], [V0_#,])', 'the lowest voltage of any node, at', { least: ['V_#', 'V0_#'], core: 'lowest.voltage', when: 'branches' }],
+      ['V_low', 'V', 'min([V0_#,])', 'the lowest voltage of any node: there are supplies alone', { core: 'lowest.voltage', when: 'supplies alone' }],
+    ]),
   ],
   tables: [{ title: 'Sections, from the supplies outwards, and the nodes at their ends', row: 'section', lists: ['inward', 'outward'] }],
   assumptions: ['Direct current, steady state. Every section is a loop, out and back.'],
@@ -341,3 +150,4 @@ export const solveNetworkSheet: Sheet<NetworkInput> = {
   read: readNetwork,
   find: findVoltages,
 };
+

@@ -1,4 +1,5 @@
 /** How unlike the conductors of each pair are, and the pairs of a run among each other. @module */
+import { given, givens, steps } from '../rows.ts';
 import { conductorsOf, type UnbalanceInput, type UnbalanceLimits, unbalance } from '../../cable/unbalance.ts';
 import type { ReadingRow, Sheet, SheetGiven, SheetStep } from '../sheet.ts';
 
@@ -17,72 +18,25 @@ const LIMITS: Readonly<Record<keyof UnbalanceLimits, number>> = {
 /** What is permitted, and where it comes from. */
 const permitted = (name: keyof UnbalanceLimits, symbol: string, meaning: string): SheetGiven[] => {
   const [letter = '', of = ''] = symbol.split('_');
-  const given: SheetGiven = {
-    symbol,
-    meaning,
-    unit: letter === 'k' ? '1' : 'Ω',
-    latex: `${letter}_{\\mathrm{${of}}}`,
-    core: `limits.${name}`,
-  };
+  const base: SheetGiven = given(symbol, letter === 'k' ? '1' : 'Ω', meaning, `limits.${name}`, { latex: `${letter}_{\\mathrm{${of}}}` });
   return [
-    { ...given, when: `${name} stated` },
-    { ...given, source: SOURCE, when: `${name} of the standard` },
+    { ...base, when: `${name} stated` },
+    { ...base, source: SOURCE, when: `${name} of the standard` },
   ];
 };
 
 /** The two conductors of each pair. */
-export const conductorGivens: readonly SheetGiven[] = [
-  {
-    symbol: 'Ra_#',
-    meaning: '@: first conductor, end to end',
-    unit: 'Ω',
-    latex: 'R_{a,#}',
-    core: 'pairs, the first of each',
-    each: 'pair',
-  },
-  {
-    symbol: 'Rb_#',
-    meaning: '@: second conductor, end to end',
-    unit: 'Ω',
-    latex: 'R_{b,#}',
-    core: 'pairs, the second of each',
-    each: 'pair',
-  },
-];
+export const conductorGivens: readonly SheetGiven[] = givens([
+  ['Ra_#', 'Ω', '@: first conductor, end to end', 'pairs, the first of each'],
+  ['Rb_#', 'Ω', '@: second conductor, end to end', 'pairs, the second of each'],
+], { each: 'pair' });
 
 /** The difference against what is permitted: the same for one pair and for two. */
-const held = (each: 'pair' | 'two', core: 'pairs' | 'pairToPair', of: 'p' | 't'): SheetStep[] => [
-  {
-    symbol: 'u_#',
-    meaning: '@: unbalance, the difference as a fraction of the sum',
-    formula: 'd_# / S_#',
-    unit: '1',
-    latex: 'u_{#}',
-    source: SOURCE,
-    core: `${core}[@].fraction`,
-    each,
-  },
-  {
-    symbol: `D${of}_#`,
-    meaning: '@: largest difference permitted, the fraction of the sum or the fixed figure, whichever is more',
-    formula: `max(k_${of} * S_#, F_${of})`,
-    unit: 'Ω',
-    latex: `D_{${of},#}`,
-    source: SOURCE,
-    core: `${core}[@].limit`,
-    each,
-  },
-  {
-    symbol: 'M_#',
-    meaning: '@: margin, under 0 where the difference is too large',
-    formula: `D${of}_# - d_#`,
-    unit: 'Ω',
-    latex: 'M_{#}',
-    source: SOURCE,
-    core: `${core}[@].margin`,
-    each,
-  },
-];
+const held = (each: 'pair' | 'two', core: 'pairs' | 'pairToPair', of: 'p' | 't'): SheetStep[] => steps([
+  ['u_#', '1', 'd_# / S_#', '@: unbalance, the difference as a fraction of the sum', { core: `${core}[@].fraction` }],
+  [`D${of}_#`, 'Ω', `max(k_${of} * S_#, F_${of})`, '@: largest difference permitted, the fraction of the sum or the fixed figure, whichever is more', { latex: `D_{${of},#}`, core: `${core}[@].limit` }],
+  ['M_#', 'Ω', `D${of}_# - d_#`, '@: margin, under 0 where the difference is too large', { core: `${core}[@].margin` }],
+], { source: SOURCE, each });
 
 export const unbalanceSheet: Sheet<UnbalanceInput> = {
   title: 'How unlike the conductors and the pairs of a run are',
@@ -96,68 +50,20 @@ export const unbalanceSheet: Sheet<UnbalanceInput> = {
     ...conductorGivens,
   ],
   steps: [
-    {
-      symbol: 'd_#',
-      meaning: '@: difference of its two conductors',
-      formula: 'abs(Ra_# - Rb_#)',
-      unit: 'Ω',
-      latex: 'd_{#}',
-      source: SOURCE,
-      core: 'pairs[@].difference',
-      each: 'pair',
-    },
-    {
-      symbol: 'S_#',
-      meaning: '@: sum of its two conductors',
-      formula: 'Ra_# + Rb_#',
-      unit: 'Ω',
-      latex: 'S_{#}',
-      source: 'circuit-laws',
-      each: 'pair',
-    },
+    ...steps([
+      ['d_#', 'Ω', 'abs(Ra_# - Rb_#)', '@: difference of its two conductors', { source: SOURCE, core: 'pairs[@].difference' }],
+      ['S_#', 'Ω', 'Ra_# + Rb_#', '@: sum of its two conductors'],
+    ], { each: 'pair' }),
     ...held('pair', 'pairs', 'p'),
-    {
-      symbol: 'Rp_#',
-      meaning: '@: its two conductors in parallel',
-      formula: 'Ra_# * Rb_# / (Ra_# + Rb_#)',
-      unit: 'Ω',
-      latex: 'R_{p,#}',
-      source: 'circuit-laws',
-      core: 'pairs[@].parallel',
-      each: 'pair',
-    },
-    {
-      symbol: 'd_#',
-      meaning: '@: difference of the two pairs, each in parallel',
-      formula: 'abs(<one> - <other>)',
-      general: { formula: 'abs(Rp_i - Rp_j)', latex: '\\operatorname{abs}\\left(R_{p,i} - R_{p,j}\\right)' },
-      unit: 'Ω',
-      latex: 'd_{#}',
-      source: SOURCE,
-      core: 'pairToPair[@].difference',
-      each: 'two',
-    },
-    {
-      symbol: 'S_#',
-      meaning: '@: sum of the two pairs, each in parallel',
-      formula: '<one> + <other>',
-      general: { formula: 'Rp_i + Rp_j', latex: 'R_{p,i} + R_{p,j}' },
-      unit: 'Ω',
-      latex: 'S_{#}',
-      source: 'circuit-laws',
-      each: 'two',
-    },
+    ...steps([
+      ['Rp_#', 'Ω', 'Ra_# * Rb_# / (Ra_# + Rb_#)', '@: its two conductors in parallel', { core: 'pairs[@].parallel', each: 'pair' }],
+      ['d_#', 'Ω', 'abs(<one> - <other>)', '@: difference of the two pairs, each in parallel', { general: { formula: 'abs(Rp_i - Rp_j)', latex: '\\operatorname{abs}\\left(R_{p,i} - R_{p,j}\\right)' }, source: SOURCE, core: 'pairToPair[@].difference', each: 'two' }],
+      ['S_#', 'Ω', '<one> + <other>', '@: sum of the two pairs, each in parallel', { general: { formula: 'Rp_i + Rp_j', latex: 'R_{p,i} + R_{p,j}' }, each: 'two' }],
+    ]),
     ...held('two', 'pairToPair', 't'),
-    {
-      symbol: 'M',
-      meaning: 'the least margin of all: that of',
-      least: ['M_#'],
-      formula: 'min([M_#,])',
-      unit: 'Ω',
-      latex: 'M',
-      source: SOURCE,
-      core: 'leastMargin',
-    },
+    ...steps([
+      ['M', 'Ω', 'min([M_#,])', 'the least margin of all: that of', { least: ['M_#'], source: SOURCE, core: 'leastMargin' }],
+    ]),
   ],
   tables: [
     { title: 'Within each pair', row: 'pair', lists: ['pair'] },
@@ -211,3 +117,4 @@ function twoByTwo(pairs: readonly ReadingRow[]): ReadingRow[] {
   }
   return found;
 }
+

@@ -1,4 +1,5 @@
 /** R = ρ L / A, for whichever of the four is asked. @module */
+import { givens, steps } from '../rows.ts';
 import { type UniformWireInput, uniformWire } from '../../conductor/uniform-wire.ts';
 import type { Sheet } from '../sheet.ts';
 
@@ -6,68 +7,18 @@ export const uniformWireSheet: Sheet<UniformWireInput> = {
   title: 'The law of a uniform wire',
   core: 'uniformWire',
   keys: ['resistance', 'resistivity', 'length', 'area'],
-  givens: [
-    { symbol: 'R', meaning: 'resistance', unit: 'Ω', latex: 'R', core: 'resistance', when: 'has resistance' },
-    {
-      symbol: 'rho',
-      meaning: 'resistivity of the metal at its temperature',
-      unit: 'Ω·mm²/m',
-      latex: '\\rho',
-      core: 'resistivity',
-      when: 'has resistivity',
-    },
-    {
-      symbol: 'L',
-      meaning: 'length of the wire itself, out and back for a loop',
-      unit: 'm',
-      latex: 'L',
-      core: 'length',
-      when: 'has length',
-    },
-    { symbol: 'A', meaning: 'area of the wire', unit: 'mm²', latex: 'A', core: 'area', when: 'has area' },
-  ],
-  steps: [
-    {
-      symbol: 'R',
-      meaning: 'resistance',
-      formula: 'rho * L / A',
-      unit: 'Ω',
-      latex: 'R',
-      source: 'circuit-laws',
-      core: 'resistance',
-      when: 'wants resistance',
-    },
-    {
-      symbol: 'rho',
-      meaning: 'resistivity',
-      formula: 'R * A / L',
-      unit: 'Ω·mm²/m',
-      latex: '\\rho',
-      source: 'circuit-laws',
-      core: 'resistivity',
-      when: 'wants resistivity',
-    },
-    {
-      symbol: 'L',
-      meaning: 'length',
-      formula: 'R * A / rho',
-      unit: 'm',
-      latex: 'L',
-      source: 'circuit-laws',
-      core: 'length',
-      when: 'wants length',
-    },
-    {
-      symbol: 'A',
-      meaning: 'area',
-      formula: 'rho * L / R',
-      unit: 'mm²',
-      latex: 'A',
-      source: 'circuit-laws',
-      core: 'area',
-      when: 'wants area',
-    },
-  ],
+  givens: givens([
+    ['R', 'Ω', 'resistance', 'resistance', { when: 'has resistance' }],
+    ['rho', 'Ω·mm²/m', 'resistivity of the metal at its temperature', 'resistivity', { when: 'has resistivity' }],
+    ['L', 'm', 'length of the wire itself, out and back for a loop', 'length', { when: 'has length' }],
+    ['A', 'mm²', 'area of the wire', 'area', { when: 'has area' }],
+  ]),
+  steps: steps([
+    ['R', 'Ω', 'rho * L / A', 'resistance', { core: 'resistance', when: 'wants resistance' }],
+    ['rho', 'Ω·mm²/m', 'R * A / L', 'resistivity', { core: 'resistivity', when: 'wants resistivity' }],
+    ['L', 'm', 'R * A / rho', 'length', { core: 'length', when: 'wants length' }],
+    ['A', 'mm²', 'rho * L / R', 'area', { core: 'area', when: 'wants area' }],
+  ]),
   assumptions: ['The same metal and area all along.'],
   validity: 'Direct current, any metal, any shape of cross-section.',
   cautions: [],
@@ -85,3 +36,4 @@ export const uniformWireSheet: Sheet<UniformWireInput> = {
     };
   },
 };
+

@@ -1,4 +1,5 @@
 /** A two-wire DC circuit: the drop along its conductors. @module */
+import { givens, steps } from '../rows.ts';
 import { type VoltageDropInput, voltageDrop } from '../../circuit/voltage-drop.ts';
 import type { Conductor } from '../../conductor/conductor.ts';
 import type { Reading, Sheet } from '../sheet.ts';
@@ -10,72 +11,26 @@ export const voltageDropSheet: Sheet<VoltageDropInput> = {
   core: 'voltageDrop',
   keys: [...circuitKeys, 'length'],
   givens: [
-    { symbol: 'V', meaning: 'voltage at the supply', unit: 'V', latex: 'V', core: 'supplyVoltage' },
+    ...givens([
+      ['V', 'V', 'voltage at the supply', 'supplyVoltage'],
+    ]),
     ...loadGivens,
-    { symbol: 'L', meaning: 'length of the run, one way', unit: 'm', latex: 'L', core: 'length' },
-    {
-      symbol: 'r20_#',
-      meaning: '@: one metre at 20 °C',
-      unit: 'Ω/m',
-      latex: 'r_{20,#}',
-      core: 'conductor, or out and back',
-      source: 'row',
-      each: 'leg',
-    },
-    {
-      symbol: 'alpha_#',
-      meaning: '@: temperature coefficient at 20 °C',
-      unit: '1/K',
-      latex: '\\alpha_{#}',
-      core: 'conductor, or out and back',
-      source: 'row',
-      each: 'leg',
-      when: 'warm leg',
-    },
-    { symbol: 'T', meaning: 'temperature of the conductors', unit: '°C', latex: 'T', core: 'temperature', when: 'warm' },
+    ...givens([
+      ['L', 'm', 'length of the run, one way', 'length'],
+      ['r20_#', 'Ω/m', '@: one metre at 20 °C', 'conductor, or out and back', { source: 'row', each: 'leg' }],
+      ['alpha_#', '1/K', '@: temperature coefficient at 20 °C', 'conductor, or out and back', { source: 'row', each: 'leg', when: 'warm leg' }],
+      ['T', '°C', 'temperature of the conductors', 'temperature', { when: 'warm' }],
+    ]),
     { ...twentyGiven, when: 'warm' },
   ],
   steps: [
-    {
-      symbol: 'r_#',
-      meaning: '@: one metre at its temperature',
-      formula: 'r20_# * (1 + alpha_# * (T - T_ref))',
-      unit: 'Ω/m',
-      latex: 'r_{#}',
-      source: 'circuit-laws',
-      each: 'leg',
-      when: 'warm leg',
-    },
-    {
-      symbol: 'r_#',
-      meaning: '@: one metre, at 20 °C',
-      formula: 'r20_#',
-      unit: 'Ω/m',
-      latex: 'r_{#}',
-      source: 'circuit-laws',
-      each: 'leg',
-      when: 'cold leg',
-    },
-    {
-      symbol: 'R',
-      meaning: 'loop resistance: out and back, two conductors in series',
-      formula: '2 * r_1 * L',
-      unit: 'Ω',
-      latex: 'R',
-      source: 'circuit-laws',
-      when: 'equal',
-    },
-    {
-      symbol: 'R',
-      meaning: 'loop resistance: out and back, in series',
-      formula: '(r_1 + r_2) * L',
-      unit: 'Ω',
-      latex: 'R',
-      source: 'circuit-laws',
-      when: 'unequal',
-    },
+    ...steps([
+      ['r_#', 'Ω/m', 'r20_# * (1 + alpha_# * (T - T_ref))', '@: one metre at its temperature', { each: 'leg', when: 'warm leg' }],
+      ['r_#', 'Ω/m', 'r20_#', '@: one metre, at 20 °C', { each: 'leg', when: 'cold leg' }],
+      ['R', 'Ω', '2 * r_1 * L', 'loop resistance: out and back, two conductors in series', { when: 'equal' }],
+      ['R', 'Ω', '(r_1 + r_2) * L', 'loop resistance: out and back, in series', { when: 'unequal' }],
+    ]),
     ...currentSteps,
-    // A current that the line does not pass must be seen before the drop that it would make.
     ...voltageSteps,
     ...powerSteps,
     dropStep,
@@ -119,3 +74,4 @@ function readCircuit(input: VoltageDropInput): Reading {
     assumptions: temperatureAssumption(temperature),
   };
 }
+

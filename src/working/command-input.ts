@@ -1,9 +1,9 @@
 /** The input of a calculation from `key=value` as people type it. @module */
 import { runResistance, type Segment } from '../cable/run-resistance.ts';
 import { InputError, isInputError } from '../quantity/input-error.ts';
+import { sheets, type WorkingName } from './book/sheets.ts';
 import { KEYS, NEEDED, SUCH_AS } from './command-keys.ts';
 import { oneVoltage, type Reader, ranged, type TypedPort, voltage } from './command-readers.ts';
-import { sheets, type WorkingName } from './sheets.ts';
 
 /** What the power of a typed port is called on each basis. */
 const POWER_OF: Readonly<Record<string, string>> = { requested: 'requested', measured: 'measured' };

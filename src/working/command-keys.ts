@@ -1,5 +1,6 @@
 /** The keys of the command: where the value of each goes, how it is read, and which a calculation cannot do without. @module */
 import { MATERIALS } from '../conductor/tables/materials.ts';
+import type { WorkingName } from './book/sheets.ts';
 import {
   choice,
   conductor,
@@ -25,7 +26,6 @@ import {
   word,
   yesOrNo,
 } from './command-readers.ts';
-import type { WorkingName } from './sheets.ts';
 
 /** Every key: where its value goes, and how it is read. */
 export const KEYS: Readonly<Record<string, readonly [path: string, read: Reader]>> = {

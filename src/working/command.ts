@@ -1,8 +1,8 @@
 /** The command `farend work`: a calculation with every step shown. @module */
 import { isInputError } from '../quantity/input-error.ts';
+import { sheets, type WorkingInputs, type WorkingName } from './book/sheets.ts';
 import { inputFrom } from './command-input.ts';
 import { NEEDED, WORDS } from './command-keys.ts';
-import { sheets, type WorkingInputs, type WorkingName } from './sheets.ts';
 import { showWorking } from './show-working.ts';
 import type { Working } from './working.ts';
 import { workingLatex, workingMarkdown } from './working-latex.ts';

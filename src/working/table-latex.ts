@@ -1,8 +1,9 @@
 /** A table of a working in Markdown and in LaTeX. @module */
+
+import { WORKING_UNITS } from './engine/working-unit.ts';
 import { cell, plain, sentence } from './latex-words.ts';
 import { ruleTitles } from './parts.ts';
 import type { WorkingColumn, WorkingTable } from './working.ts';
-import { WORKING_UNITS } from './working-unit.ts';
 
 /** Columns side by side in LaTeX; more come in a second table. */
 const SIDE_BY_SIDE = 7;

@@ -3,7 +3,7 @@ import { expect, test } from 'vitest';
 import type { CheckName } from '../../src/circuit/check.ts';
 import { maximumRun } from '../../src/plan/maximum-run.ts';
 import { showWorking } from '../../src/working/index.ts';
-import { LIMIT_WORDS } from '../../src/working/sheets/limit-words.ts';
+import { LIMIT_WORDS } from '../../src/working/book/limit-words.ts';
 import { seeded } from '../helpers/random.ts';
 import { workings } from '../helpers/random-workings.ts';
 

@@ -1,8 +1,8 @@
 import { describe, expect, test } from 'vitest';
 import { type CommandWorld, main } from '../../../src/cli.ts';
+import { sheets } from '../../../src/working/book/sheets.ts';
 import { NEEDED, WORDS } from '../../../src/working/command-keys.ts';
 import { showWorking, type WorkingName } from '../../../src/working/index.ts';
-import { sheets } from '../../../src/working/sheets.ts';
 
 async function run(...argv: string[]): Promise<{ code: number; out: string; complaints: string }> {
   let out = '';

@@ -4,7 +4,8 @@
  * From a clone: `npx tsx examples/one-run.ts`. In your own project import from `farend`.
  */
 // biome-ignore-all lint/suspicious/noConsole: an example prints
-import { type Check, cable, checkPoweredRun, fahrenheit, feet, isInputError, type PoeClassNumber, source } from '../src/index.ts';
+import { type Check, cable, checkPoweredRun, fahrenheit, feet, isInputError, type PoeClassNumber } from '../src/index.ts';
+import { source } from '../src/sources/index.ts';
 
 interface Form {
   readonly lengthInFeet: number;

@@ -5,10 +5,10 @@ import { readFile, stat, writeFile } from 'node:fs/promises';
 import { basename } from 'node:path';
 import { pathToFileURL } from 'node:url';
 import { parseArgs } from 'node:util';
-import { messageOf } from './schedule/finding-words.ts';
 import {
   type CheckScheduleOptions,
   checkSchedule,
+  messageOf,
   parseSchedule,
   type Report,
   reportCsv,
@@ -84,7 +84,7 @@ come first.
  */
 export async function main(argv: readonly string[], world: CommandWorld): Promise<ExitCode> {
   // Loaded only when asked: the formula sheets bring an expression parser with them.
-  if (argv[0] === 'work') return (await import('./working/command.ts')).work(argv.slice(1), world);
+  if (argv[0] === 'work') return (await import('./working/index.ts')).work(argv.slice(1), world);
   try {
     const order = readOrder(argv);
     if (order === 'help') world.print(HELP);

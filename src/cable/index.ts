@@ -1,4 +1,6 @@
 /** What a run is: named cables and data sheets, and the three loops of a run made of them. @module */
+
+export type { BoundedFigure, Interval } from '../quantity/interval.ts';
 export {
   assessCableData,
   type CableData,
@@ -26,7 +28,6 @@ export {
   type MeasuredScope,
   type PairReading,
 } from './field/from-measurement.ts';
-export type { BoundedFigure, Interval } from './field/interval.ts';
 export { type LoadedVoltage, type LoadedVoltageInput, loadedVoltage, type MeterAccuracy } from './field/loaded-voltage.ts';
 export type { FieldCheck } from './field/reading-checks.ts';
 export { type Ampacity, type AmpacityCode, type AmpacityInput, ampacity } from './heat/ampacity.ts';

@@ -1,10 +1,12 @@
 /** A short at the far end: does enough current flow to open what protects the line. @module */
 import type { Conductor } from '../conductor/conductor.ts';
 import { atMaximum } from '../conductor/to-maximum.ts';
+import type { Check } from '../limits/check.ts';
+import { FAULT_CURRENT } from '../limits/fault-current.ts';
+import { held, MARGINAL_BELOW, requireMarginalBelow } from '../limits/held.ts';
 import { nextDown } from '../quantity/exact.ts';
 import { requireNonNegative, requireObject, requirePositive, SMALLEST } from '../quantity/guards.ts';
 import type { Amperes, Celsius, Metres, Ohms, Volts } from '../quantity/units.ts';
-import { type Check, MARGINAL_BELOW, requireMarginalBelow, verdictOf } from './check.ts';
 import { legsOf, twoWirePerMetre } from './voltage-drop.ts';
 
 /** A two-wire line, its supply and its protective device. */
@@ -67,7 +69,6 @@ export function farEndFaultCurrent(input: FarEndFaultInput): FarEndFault {
   requirePositive(resistance, 'length', 'Ω of line and supply together');
 
   const faultCurrent = supplyVoltage / resistance;
-  const margin = faultCurrent - tripCurrent;
   const longestProtected = (): Metres => {
     let metres = Math.max(0, (supplyVoltage / tripCurrent - sourceResistance) / perMetre);
     // Rounded up, the far end of just this line would not trip the device.
@@ -80,16 +81,7 @@ export function farEndFaultCurrent(input: FarEndFaultInput): FarEndFault {
     faultCurrent,
     resistance,
     longestProtected: longestProtected(),
-    check: {
-      name: 'fault-current',
-      value: faultCurrent,
-      limit: tripCurrent,
-      unit: 'A',
-      margin,
-      marginFraction: margin / tripCurrent,
-      verdict: verdictOf(margin, tripCurrent, marginalBelow),
-      source: 'data-sheet',
-    },
+    check: held(FAULT_CURRENT, faultCurrent, tripCurrent, marginalBelow),
     caution:
       'A fault that does not open its protective device can set a line on fire. The device, its curve and its place are for a licensed practitioner and the local code.',
   };

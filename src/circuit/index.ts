@@ -1,5 +1,4 @@
 /** What flows: the operating point of a load at the end of a line, and values held against limits. @module */
-export type { CablingCheckName, Check, CheckName, CheckUnit, HeatCheckName, PowerCheckName, Verdict } from './check.ts';
 export { type FarEndFault, type FarEndFaultInput, farEndFaultCurrent } from './far-end-fault.ts';
 export { type Loadability, type LoadabilityOptions, loadability } from './loadability.ts';
 export type { NetworkInput, NetworkSection, NetworkSupply, NetworkTap, NodeName } from './network-problem.ts';

@@ -1,5 +1,5 @@
 /** Currents along the sections of a solved network. @module */
-import type { NetworkProblem } from './network-problem.ts';
+import { type NetworkProblem, sectionsByNode } from './network-problem.ts';
 
 /**
  * Current of each section, from its `from` end to its `to` end. [A]
@@ -12,59 +12,55 @@ import type { NetworkProblem } from './network-problem.ts';
 export function sectionCurrents(problem: NetworkProblem, drop: Float64Array, tapCurrents: Float64Array, tree: boolean): Float64Array {
   const { from, to, resistance, names, held } = problem;
   // Between two supplies nothing hangs from a section: the voltages alone say what it carries.
-  const byNeed = (i: number): boolean => resistance[i] === 0 || (tree && !(held[from[i] as number] === 1 && held[to[i] as number] === 1));
+  const byNeed = new Uint8Array(from.length);
   const currents = new Float64Array(from.length);
-  let bare = false;
   for (let i = 0; i < from.length; i++) {
-    const R = resistance[i] as number;
-    if (byNeed(i)) bare = true;
-    else currents[i] = ((drop[to[i] as number] as number) - (drop[from[i] as number] as number)) / R;
+    const [R, a, b] = [resistance[i] as number, from[i] as number, to[i] as number];
+    if (R === 0 || (tree && !(held[a] === 1 && held[b] === 1))) byNeed[i] = 1;
+    else currents[i] = ((drop[b] as number) - (drop[a] as number)) / R;
   }
-  if (!bare) return currents;
+  if (!byNeed.includes(1)) return currents;
 
   // What flows out of each name, all but through the sections that are found by need.
   const need = new Float64Array(names.length);
-  const { fromName, toName, tapName, holder, nodeOfName } = problem;
-  const joins: number[][] = names.map(() => []);
+  const { fromName, toName, tapName, holder } = problem;
   for (let i = 0; i < from.length; i++) {
     const [a, b] = [fromName[i] as number, toName[i] as number];
-    if (byNeed(i)) {
-      if (a !== b) {
-        joins[a]?.push(i);
-        joins[b]?.push(i);
-      }
-    } else {
-      need[a] = (need[a] as number) + (currents[i] as number);
-      need[b] = (need[b] as number) - (currents[i] as number);
-    }
+    if (byNeed[i] === 1) continue;
+    need[a] = (need[a] as number) + (currents[i] as number);
+    need[b] = (need[b] as number) - (currents[i] as number);
   }
   for (let i = 0; i < tapName.length; i++) {
     const name = tapName[i] as number;
     need[name] = (need[name] as number) + (tapCurrents[i] as number);
   }
+  const { start, section: joins } = sectionsByNode(names.length, fromName, toName, byNeed);
   const via = new Int32Array(names.length).fill(-1);
   const seen = new Uint8Array(names.length);
-  const order: number[] = [];
-  const visit = (root: number): void => {
-    if (seen[root] === 1) return;
-    seen[root] = 1;
-    const begin = order.length;
-    order.push(root);
-    for (let head = begin; head < order.length; head++) {
-      const name = order[head] as number;
-      for (const section of joins[name] as number[]) {
-        const other = fromName[section] === name ? (toName[section] as number) : (fromName[section] as number);
-        if (seen[other] === 1) continue;
-        seen[other] = 1;
-        via[other] = section;
-        order.push(other);
-      }
-    }
+  const order = new Int32Array(names.length);
+  let count = 0;
+  const visit = (name: number): void => {
+    seen[name] = 1;
+    order[count++] = name;
   };
-  // The supply is the root of its group, so that what the group needs comes from there.
+  // The supply is the root of its group, so that what the group needs comes from there; a group without one begins at any name.
   for (const name of holder) if (name !== -1) visit(name);
-  for (let name = 0; name < nodeOfName.length; name++) visit(name);
-  for (let i = order.length - 1; i >= 0; i--) {
+  let unseen = 0;
+  for (let head = 0; head < names.length; head++) {
+    if (head === count) {
+      while (seen[unseen] === 1) unseen++;
+      visit(unseen);
+    }
+    const name = order[head] as number;
+    for (let k = start[name] as number; k < (start[name + 1] as number); k++) {
+      const section = joins[k] as number;
+      const other = fromName[section] === name ? (toName[section] as number) : (fromName[section] as number);
+      if (seen[other] === 1) continue;
+      visit(other);
+      via[other] = section;
+    }
+  }
+  for (let i = count - 1; i >= 0; i--) {
     const name = order[i] as number;
     const section = via[name] as number;
     if (section === -1) continue;

@@ -35,20 +35,25 @@ export function scaledLoads(grown: NodeLoads, factor: number, fixed?: NodeLoads)
  * @internal
  */
 export function stableDrops(problem: NetworkProblem, solver: LinearSolver, loads: NodeLoads = problem): Drops {
-  const { nodes, reference } = problem;
+  const { nodes, reference, held, heldVoltage } = problem;
   const { power, current, conductance } = loads;
   // The linear part: a load's current is `drawn - slope · drop`.
   const drawn = new Float64Array(nodes);
   let constantPower = false;
+  // Whether anything but constant power moves the voltages from that of the one supply.
+  let moved = false;
   for (let node = 0; node < nodes; node++) {
     drawn[node] = (current[node] as number) + (conductance[node] as number) * reference;
     constantPower ||= (power[node] as number) > 0;
+    moved ||= drawn[node] !== 0 || (held[node] === 1 && heldVoltage[node] !== reference);
   }
   let drop: Float64Array = new Float64Array(nodes);
-  const linear = solver.solve(drawn.slice(), conductance.slice(), drop);
-  let low = firstBelowZero(drop, reference, constantPower);
-  if (low >= 0) return { feasible: false, node: low, iterations: 0 };
-  if (!constantPower) return { feasible: true, drop, pivot: linear.pivot, iterations: 0 };
+  if (moved || !constantPower) {
+    const { pivot } = solver.solve(drawn.slice(), conductance.slice(), drop);
+    const low = firstBelowZero(drop, reference, constantPower);
+    if (low >= 0) return { feasible: false, node: low, iterations: 0 };
+    if (!constantPower) return { feasible: true, drop, pivot, iterations: 0 };
+  }
 
   let next: Float64Array = new Float64Array(nodes);
   const drawnNow = new Float64Array(nodes);
@@ -64,10 +69,14 @@ export function stableDrops(problem: NetworkProblem, solver: LinearSolver, loads
     }
     const { pivot, node } = solver.solve(drawnNow, slopeNow, next);
     if (!(pivot > 0)) return { feasible: false, node, iterations };
-    low = firstBelowZero(next, reference, true);
-    if (low >= 0) return { feasible: false, node: low, iterations };
     let step = 0;
-    for (let i = 0; i < nodes; i++) step = Math.max(step, Math.abs((next[i] as number) - (drop[i] as number)));
+    let low = 0;
+    for (let i = 0; i < nodes; i++) {
+      const own = next[i] as number;
+      if (own > (next[low] as number)) low = i;
+      step = Math.max(step, Math.abs(own - (drop[i] as number)));
+    }
+    if (reference - (next[low] as number) <= 0) return { feasible: false, node: low, iterations };
     [drop, next] = [next, drop];
     // What is left after a step is its square over the pivot: once that is under the rounding, another would move nothing.
     const share = step / reference;

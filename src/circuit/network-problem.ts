@@ -77,11 +77,17 @@ export interface NetworkProblem {
   readonly heldVoltage: Float64Array;
   /** Highest supply voltage: drops are counted from here. [V] */
   readonly reference: Volts;
-  /** Sections at each node: those of node n are `neighbour[start[n]]` up to `neighbour[start[n + 1]]`. */
-  readonly adjacency: { readonly start: Int32Array; readonly neighbour: Int32Array };
+  /** Sections between two nodes, by node. */
+  readonly adjacency: SectionsByNode;
   readonly power: Float64Array;
   readonly current: Float64Array;
   readonly conductance: Float64Array;
+}
+
+/** Sections at each node: those of node n are `section[start[n]]` up to `section[start[n + 1]]`. @internal */
+export interface SectionsByNode {
+  readonly start: Int32Array;
+  readonly section: Int32Array;
 }
 
 /** Reads and checks a network. @internal */
@@ -95,20 +101,27 @@ export function networkProblem(input: NetworkInput): NetworkProblem {
 
   const byText = new Map<string, number>();
   const byNumber = new Map<number, number>();
+  // Nodes are mostly numbered from 0, and then a list finds them several times as fast.
+  const byCount = new Int32Array(2 * sections.length + supplies.length).fill(-1);
   const names: string[] = [];
+  const numbered = (name: number): number | undefined => {
+    const found = byCount[name];
+    return found === undefined ? byNumber.get(name) : found === -1 ? undefined : found;
+  };
   const index = (name: NodeName, list: string, i: number, end: string): number => {
-    let found = typeof name === 'number' ? byNumber.get(name) : byText.get(name);
+    let found = typeof name === 'number' ? numbered(name) : byText.get(name);
     if (found !== undefined) return found;
     const text = nameOf(name, list, i, end);
     // Node 1 and node '1' are one node, whichever came first.
-    const number = Number(text);
-    found = typeof name === 'number' ? byText.get(text) : String(number) === text ? byNumber.get(number) : undefined;
+    if (typeof name === 'number') found = byText.size > 0 ? byText.get(text) : undefined;
+    else if (String(Number(text)) === text) found = numbered(Number(text));
     if (found === undefined) {
       found = names.length;
       names.push(text);
     }
-    if (typeof name === 'number') byNumber.set(name, found);
-    else byText.set(text, found);
+    if (typeof name !== 'number') byText.set(text, found);
+    else if (byCount[name] === undefined) byNumber.set(name, found);
+    else byCount[name] = found;
     return found;
   };
 
@@ -136,16 +149,18 @@ export function networkProblem(input: NetworkInput): NetworkProblem {
     if ((tapName[i] as number) >= reached) throw new InputError('unknown', `taps[${i}].at`, 'a node of a section or supply', tap.at);
   }
 
-  const nodeOfName = joined(names.length, from, to, (i) => resistance[i] === 0);
-  const nodes = 1 + nodeOfName.reduce((most, node) => Math.max(most, node), -1);
-  const ends = [from, to].map((end) => end.map((name) => nodeOfName[name] as number)) as [Int32Array, Int32Array];
+  const bare = resistance.includes(0);
+  const nodeOfName = joinedNames(names.length, from, to, bare ? resistance : undefined);
+  const nodes = bare ? 1 + nodeOfName.reduce((most, node) => Math.max(most, node), -1) : names.length;
+  const nodesOf = (end: Int32Array): Int32Array => (bare ? end.map((name) => nodeOfName[name] as number) : end);
+  const ends = [nodesOf(from), nodesOf(to)] as const;
   const problem: NetworkProblem = {
     nodes,
     names,
     nodeOfName,
     from: ends[0],
     to: ends[1],
-    adjacency: adjacency(nodes, ...ends),
+    adjacency: sectionsByNode(nodes, ...ends),
     resistance,
     fromName: from,
     toName: to,
@@ -169,11 +184,7 @@ export function networkProblem(input: NetworkInput): NetworkProblem {
     problem.heldVoltage[node] = voltage;
   }
   for (let i = 0; i < taps.length; i++) addLoad(problem, nodeOfName[tapName[i] as number] as number, (taps[i] as NetworkTap).load, i);
-  requireReach(
-    names,
-    joined(names.length, from, to, () => true),
-    supplyAt,
-  );
+  requireReach(problem);
   return problem;
 }
 
@@ -226,57 +237,70 @@ function addLoad(problem: NetworkProblem, node: number, load: Load, i: number): 
   }
 }
 
-/** One number for all names that certain sections join, in order of first mention. */
-function joined(count: number, from: Int32Array, to: Int32Array, joins: (section: number) => boolean): Int32Array {
+/** One node for all names that sections of 0 Ω join, in order of first mention. */
+function joinedNames(count: number, from: Int32Array, to: Int32Array, resistance: Float64Array | undefined): Int32Array {
   const parent = new Int32Array(count);
   for (let name = 0; name < count; name++) parent[name] = name;
-  const find = (name: number): number => {
-    let root = name;
-    while (parent[root] !== root) root = parent[root] as number;
+  if (resistance === undefined) return parent;
+  const rootOf = (name: number): number => {
     let walk = name;
-    while (parent[walk] !== root) {
-      const next = parent[walk] as number;
-      parent[walk] = root;
-      walk = next;
+    while (parent[walk] !== walk) {
+      // Each step halves the way to the root.
+      parent[walk] = parent[parent[walk] as number] as number;
+      walk = parent[walk] as number;
     }
-    return root;
+    return walk;
   };
   for (let i = 0; i < from.length; i++) {
-    if (joins(i)) parent[find(from[i] as number)] = find(to[i] as number);
+    if (resistance[i] === 0) parent[rootOf(from[i] as number)] = rootOf(to[i] as number);
   }
   const number = new Int32Array(count).fill(-1);
-  const node = new Int32Array(count);
   let next = 0;
-  for (let name = 0; name < count; name++) {
-    const root = find(name);
+  return parent.map((_, name) => {
+    const root = rootOf(name);
     if (number[root] === -1) number[root] = next++;
-    node[name] = number[root] as number;
-  }
-  return node;
+    return number[root] as number;
+  });
 }
 
 /** A node that no supply reaches has no voltage: that is a mistake in the drawing. */
-function requireReach(names: readonly string[], part: Int32Array, supplyAt: readonly number[]): void {
-  const fed = new Set(supplyAt.map((name) => part[name]));
-  const lost = names.findIndex((_, name) => !fed.has(part[name]));
-  if (lost >= 0) throw new InputError('conflict', 'sections', `a way from a supply to every node; '${names[lost]}' has none`, names[lost]);
+function requireReach({ nodes, names, nodeOfName, from, to, held, adjacency }: NetworkProblem): void {
+  const { start, section } = adjacency;
+  const reached = held.slice();
+  const queue = new Int32Array(nodes);
+  let count = 0;
+  for (let node = 0; node < nodes; node++) if (held[node] === 1) queue[count++] = node;
+  for (let head = 0; head < count; head++) {
+    const node = queue[head] as number;
+    for (let k = start[node] as number; k < (start[node + 1] as number); k++) {
+      const i = section[k] as number;
+      const other = (from[i] as number) + (to[i] as number) - node;
+      if (reached[other] === 1) continue;
+      reached[other] = 1;
+      queue[count++] = other;
+    }
+  }
+  if (count === nodes) return;
+  const lost = names.find((_, name) => reached[nodeOfName[name] as number] === 0);
+  throw new InputError('conflict', 'sections', `a way from a supply to every node; '${lost}' has none`, lost);
 }
 
-function adjacency(nodes: number, from: Int32Array, to: Int32Array): NetworkProblem['adjacency'] {
+/** The sections between two nodes, or those of them that count, by each of their ends. @internal */
+export function sectionsByNode(nodes: number, from: Int32Array, to: Int32Array, counted?: Uint8Array): SectionsByNode {
   const start = new Int32Array(nodes + 1);
+  const counts = (i: number): boolean => from[i] !== to[i] && (counted === undefined || counted[i] === 1);
   for (let i = 0; i < from.length; i++) {
-    if (from[i] === to[i]) continue;
+    if (!counts(i)) continue;
     (start[(from[i] as number) + 1] as number)++;
     (start[(to[i] as number) + 1] as number)++;
   }
   for (let node = 0; node < nodes; node++) start[node + 1] = (start[node + 1] as number) + (start[node] as number);
-  const fill = start.slice();
-  const neighbour = new Int32Array(start[nodes] as number);
+  const next = start.slice();
+  const section = new Int32Array(start[nodes] as number);
   for (let i = 0; i < from.length; i++) {
-    if (from[i] === to[i]) continue;
-    const [a, b] = [from[i] as number, to[i] as number];
-    neighbour[(fill[a] as number)++] = i;
-    neighbour[(fill[b] as number)++] = i;
+    if (!counts(i)) continue;
+    section[(next[from[i] as number] as number)++] = i;
+    section[(next[to[i] as number] as number)++] = i;
   }
-  return { start, neighbour };
+  return { start, section };
 }

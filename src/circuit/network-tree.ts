@@ -15,7 +15,7 @@ export interface LinearSolver {
 /** The tree, its nodes in an order where parents come first; `undefined` if the network is not one. @internal */
 export function treeSolver(problem: NetworkProblem): LinearSolver | undefined {
   const { nodes, from, to, resistance, held, heldVoltage, reference } = problem;
-  const { start, neighbour } = problem.adjacency;
+  const { start, section: sections } = problem.adjacency;
   const parent = new Int32Array(nodes).fill(-1);
   const via = new Int32Array(nodes).fill(-1);
   const order = new Int32Array(nodes);
@@ -24,7 +24,7 @@ export function treeSolver(problem: NetworkProblem): LinearSolver | undefined {
   for (let head = 0; head < count; head++) {
     const node = order[head] as number;
     for (let k = start[node] as number; k < (start[node + 1] as number); k++) {
-      const section = neighbour[k] as number;
+      const section = sections[k] as number;
       if (section === via[node]) continue;
       const other = from[section] === node ? (to[section] as number) : (from[section] as number);
       // Between two supplies the section carries what it carries, whatever the loads do.
@@ -37,7 +37,8 @@ export function treeSolver(problem: NetworkProblem): LinearSolver | undefined {
   }
   const heldCount = order.findIndex((node) => held[node] === 0);
   const first = heldCount === -1 ? nodes : heldCount;
-  const sectionResistance = Float64Array.from(via, (section) => (section === -1 ? 0 : (resistance[section] as number)));
+  const sectionResistance = new Float64Array(nodes);
+  for (let node = 0; node < nodes; node++) if (via[node] !== -1) sectionResistance[node] = resistance[via[node] as number] as number;
   const share = new Float64Array(nodes);
 
   return {

@@ -1,14 +1,11 @@
 /** Where a load settles at the end of a resistive line. @module */
+import type { Load } from '../limits/load.ts';
 import { differenceOfProducts, nextDown, nextUp } from '../quantity/exact.ts';
 import { requireNonNegative, requireObject, requirePositive } from '../quantity/guards.ts';
 import { InputError } from '../quantity/input-error.ts';
 import type { Amperes, Ohms, Volts, Watts } from '../quantity/units.ts';
 
-/** What a device draws: a power (most electronics) [W], a current [A], or as a resistance [Ω]. Exactly one of the three. */
-export type Load =
-  | { readonly power: Watts; readonly current?: undefined; readonly resistance?: undefined }
-  | { readonly current: Amperes; readonly power?: undefined; readonly resistance?: undefined }
-  | { readonly resistance: Ohms; readonly power?: undefined; readonly current?: undefined };
+export type { Load };
 
 /** A load behind a line. */
 export interface OperatingPointInput {
@@ -70,7 +67,9 @@ export type OperatingPoint = FeasiblePoint | InfeasiblePoint;
  * operatingPoint({ supplyVoltage: 50, resistance: 12.5, load: { power: 60 } }); // => { feasible: false, maximumLoadPower: 50, maximumCurrent: 4 }
  */
 export function operatingPoint(input: OperatingPointInput): OperatingPoint {
-  requireObject(input, 'input', 'an object with supplyVoltage, resistance and load');
+  // A list has none of these keys: only what lacks one is asked whether it is a list.
+  if (typeof input !== 'object' || input === null || input.resistance === undefined)
+    requireObject(input, 'input', 'an object with supplyVoltage, resistance and load');
   requireNonNegative(input.resistance, 'resistance', 'Ω');
   // `+ 0` turns a -0 into 0, which is what JSON would make of it.
   return settle(input.supplyVoltage, input.resistance + 0, input.load);
@@ -85,11 +84,14 @@ export function settle(supplyVoltage: Volts, resistance: Ohms, load: Load): Oper
   return constantResistance(supplyVoltage, resistance, load.resistance + 0);
 }
 
+const LOAD = 'an object with power, current or resistance';
+
 /** Requires exactly one of the three, at the end of a line of so many ohms. @internal */
 export function requireLoad(load: Load, lineResistance: Ohms): void {
-  requireObject(load, 'load', 'an object with power, current or resistance');
+  if (typeof load !== 'object' || load === null) requireObject(load, 'load', LOAD);
   const { power, current, resistance } = load;
   if (+(power === undefined) + +(current === undefined) + +(resistance === undefined) !== 2) {
+    requireObject(load, 'load', LOAD);
     throw new InputError('conflict', 'load', 'exactly one of power, current and resistance', load);
   }
   if (power !== undefined) requireNonNegative(power, 'load.power', 'W');

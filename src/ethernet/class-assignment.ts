@@ -6,6 +6,7 @@ import type { SourceKey } from '../sources/sources.ts';
 import type { PoeClassNumber, PseType } from './class-table.ts';
 import { classWithin } from './class-within.ts';
 import { assignedClass, poeClass } from './poe-class.ts';
+import { PSE_TYPES } from './port-table.ts';
 import { START_UP_POWER } from './pse-type.ts';
 
 /** A device and the port that it is plugged into. */
@@ -68,7 +69,7 @@ export function classAssignment(input: ClassAssignmentInput): ClassAssignment {
   requireObject(input, 'input', 'an object with requestedClass and pseType');
   const { requestedClass, pseType, pairs, portLimit } = input;
   requireInteger(requestedClass, 0, 8, 'requestedClass');
-  requireOneOf(pseType, [1, 2, 3, 4], 'pseType');
+  requireOneOf(pseType, PSE_TYPES, 'pseType');
   if (pairs !== undefined) requireOneOf(pairs, [2, 4], 'pairs');
   if (portLimit !== undefined) requireNonNegative(portLimit, 'portLimit', 'W');
   if (pairs === 4 && pseType < 3) throw new InputError('conflict', 'pairs', `2 pairs for a Type ${pseType} port`, 4);

@@ -1,8 +1,7 @@
 /** A power class with everything that belongs to it: peak power, currents, LLDP limit, and a source for each. @module */
 import type { Amperes, Watts } from '../quantity/units.ts';
 import type { SourceKey } from '../sources/sources.ts';
-import type { PoeClassNumber } from './class-table.ts';
-import { lldpClassLimit } from './lldp.ts';
+import { classRow, type PoeClassNumber } from './class-table.ts';
 import { type PoeClass, type PoeClassOptions, poeClass } from './poe-class.ts';
 
 /** A power class in full. */
@@ -33,11 +32,6 @@ export interface PoeClassDetail extends PoeClass {
   };
 }
 
-/** Peak power at the device, classes 0 to 8. From memory. [W] */
-const PEAKS: readonly Watts[] = [14.4, 5.0, 8.36, 14.4, 28.3, 42.0, 53.5, 65.1, 74.9];
-/** Highest current of a pairset with unlike pairs, classes 5 to 8. From memory. [A] */
-const UNBALANCED: readonly Amperes[] = [0.55, 0.682, 0.781, 0.932];
-
 /**
  * A power class as one type of port serves it, with peak power, currents, LLDP limit and the source of each figure.
  *
@@ -56,15 +50,15 @@ export function poeClassDetail(poeClass: PoeClassNumber, options: PoeClassOption
   const limits = limitsOf(poeClass, options);
   const totalCurrent = limits.psePower / limits.pseVoltageMin;
   const pairsetCurrent = totalCurrent / (limits.pairs / 2);
-  const unbalanced = UNBALANCED[poeClass - 5];
+  const { pdPeakPower, lldpLimit, pairsetCurrentUnbalanced } = classRow(poeClass);
   return {
     ...limits,
-    pdPeakPower: peakPower(poeClass),
+    pdPeakPower,
     totalCurrent,
     pairsetCurrent,
     conductorCurrent: pairsetCurrent / 2,
-    ...(unbalanced === undefined ? {} : { pairsetCurrentUnbalanced: unbalanced }),
-    lldpLimit: lldpClassLimit(poeClass),
+    ...(pairsetCurrentUnbalanced === undefined ? {} : { pairsetCurrentUnbalanced }),
+    lldpLimit,
     sources: {
       psePower: 'ieee-802.3-class',
       pdPower: 'ieee-802.3-class',
@@ -73,7 +67,7 @@ export function poeClassDetail(poeClass: PoeClassNumber, options: PoeClassOption
       pseVoltage: 'ieee-802.3-pse-voltage',
       pdVoltage: 'ieee-802.3-pd-voltage',
       channelResistance: 'ieee-802.3-channel',
-      ...(unbalanced === undefined ? {} : { pairsetCurrentUnbalanced: 'ieee-802.3-unbalanced-current' as const }),
+      ...(pairsetCurrentUnbalanced === undefined ? {} : { pairsetCurrentUnbalanced: 'ieee-802.3-unbalanced-current' as const }),
       lldpLimit: 'ieee-802.3-lldp-limits',
     },
   };
@@ -81,8 +75,3 @@ export function poeClassDetail(poeClass: PoeClassNumber, options: PoeClassOption
 
 // Under another name, because the parameter that users meet is called as the function is.
 const limitsOf: typeof poeClass = poeClass;
-
-/** [W] @internal */
-export function peakPower(number: PoeClassNumber): Watts {
-  return PEAKS[number] as Watts;
-}

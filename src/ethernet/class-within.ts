@@ -1,6 +1,6 @@
 /** The class that a limit on the power of a port leaves room for. @module */
 import type { Watts } from '../quantity/units.ts';
-import { CLASS_TABLE, type ClassRow, type PoeClassNumber, type PseType } from './class-table.ts';
+import { classRow, type PoeClassNumber, type PseType } from './class-table.ts';
 
 /**
  * The highest class up to the one that the type grants whose printed power at the port is within the limit.
@@ -18,5 +18,5 @@ export function classWithin(granted: PoeClassNumber, pseType: PseType | undefine
 }
 
 function fits(number: PoeClassNumber, limit: Watts): boolean {
-  return (CLASS_TABLE[number] as ClassRow).psePower <= limit;
+  return classRow(number).psePower <= limit;
 }

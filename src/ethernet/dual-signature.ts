@@ -3,7 +3,8 @@ import { requireInteger, requireObject, requireOneOf } from '../quantity/guards.
 import { InputError } from '../quantity/input-error.ts';
 import type { Amperes, Ohms, Volts, Watts } from '../quantity/units.ts';
 import type { SourceKey } from '../sources/sources.ts';
-import type { PseType } from './class-table.ts';
+import { classRow, type PseType } from './class-table.ts';
+import { PSE_TYPES, PSE_VOLTAGE_MAX, portRow } from './port-table.ts';
 
 /** A class of one pairset of a dual-signature device. */
 export type DualSignatureClassNumber = 1 | 2 | 3 | 4 | 5;
@@ -58,15 +59,8 @@ export interface DualSignature {
   readonly source: SourceKey;
 }
 
-/** Powers of one pairset, and its LLDP limit, classes 1 to 5. From memory. */
-// biome-ignore format: columns
-const CLASSES: readonly { readonly psePower: Watts; readonly pdPower: Watts; readonly lldpLimit: number }[] = [
-  { psePower: 4, pdPower: 3.84, lldpLimit: 39 },
-  { psePower: 7, pdPower: 6.49, lldpLimit: 65 },
-  { psePower: 15.4, pdPower: 13.0, lldpLimit: 130 },
-  { psePower: 30, pdPower: 25.5, lldpLimit: 255 },
-  { psePower: 45, pdPower: 35.6, lldpLimit: 356 },
-];
+/** Class 5 over one pairset, where it differs from the single-signature class; classes 1 to 4 are as those. From memory. */
+const CLASS_5 = { pdPower: 35.6, lldpLimit: 356 };
 
 /**
  * The class of one pairset of a dual-signature device. From memory: check it in the standard.
@@ -118,11 +112,12 @@ function pairsetClass(number: DualSignatureClassNumber, pseType: PseType | undef
   requireInteger(number, 1, 5, parameter);
   const weakest = number === 5 ? 4 : 3;
   const type = pseType === undefined ? weakest : pseType;
-  requireOneOf(type, [1, 2, 3, 4], 'pseType');
+  requireOneOf(type, PSE_TYPES, 'pseType');
   if (type < weakest) throw new InputError('conflict', 'pseType', `Type ${weakest} or higher for dual-signature class ${number}`, type);
-  const { psePower, pdPower, lldpLimit } = CLASSES[number - 1] as (typeof CLASSES)[number];
-  const pseVoltageMin = type === 4 ? 52 : 50;
-  const channelResistance = 12.5;
+  const row = classRow(number);
+  const { psePower } = row;
+  const { pdPower, lldpLimit } = number === 5 ? CLASS_5 : { pdPower: row.pdPowerLater ?? row.pdPower, lldpLimit: row.lldpLimit };
+  const { pseVoltageMin, pairsetResistance: channelResistance } = portRow(type);
   const pairsetCurrent = psePower / pseVoltageMin;
   return {
     dualSignatureClass: number,
@@ -130,7 +125,7 @@ function pairsetClass(number: DualSignatureClassNumber, pseType: PseType | undef
     psePower,
     pdPower,
     pseVoltageMin,
-    pseVoltageMax: 57,
+    pseVoltageMax: PSE_VOLTAGE_MAX,
     channelResistance,
     pairsetCurrent,
     conductorCurrent: pairsetCurrent / 2,

@@ -5,7 +5,7 @@ import { requireInteger, requireNonNegative, requireObject } from '../quantity/g
 import { InputError } from '../quantity/input-error.ts';
 import type { Ohms, Volts, Watts } from '../quantity/units.ts';
 import type { SourceKey } from '../sources/sources.ts';
-import type { PoeClassNumber, PseType } from './class-table.ts';
+import { classRow, type PoeClassNumber, type PseType } from './class-table.ts';
 import { poeClass } from './poe-class.ts';
 import { appliedLimits, loopThatPowerSees } from './power-at-pd.ts';
 import { type PortVoltage, portVoltageRange } from './pse-voltage.ts';
@@ -55,8 +55,6 @@ export interface LldpAllocation {
   readonly feasible: boolean;
 }
 
-/** Largest requested value by class, in 0.1 W. From memory. */
-const CLASS_LIMITS: readonly number[] = [130, 39, 65, 130, 255, 400, 510, 620, 713];
 /** Largest value of the field. From memory; 802.3at allowed 1 to 255. */
 const LARGEST_VALUE = 999;
 
@@ -103,7 +101,7 @@ export function lldpWatts(value: number): Watts {
  */
 export function lldpClassLimit(poeClass: PoeClassNumber): number {
   requireInteger(poeClass, 0, 8, 'poeClass');
-  return CLASS_LIMITS[poeClass] as number;
+  return classRow(poeClass).lldpLimit;
 }
 
 /**

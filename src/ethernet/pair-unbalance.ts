@@ -1,7 +1,11 @@
 /** How current divides between unlike conductors and unlike pairs. @module */
 import { type ConductorsByPair, conductorsOf, parallel, type RunPair, type UnbalanceLimits, unbalance } from '../cable/unbalance.ts';
-import { type Check, MARGINAL_BELOW, requireMarginalBelow, verdictOf } from '../circuit/check.ts';
 import { constantPower, type FeasiblePoint, type InfeasiblePoint } from '../circuit/operating-point.ts';
+import type { Check, CheckName } from '../limits/check.ts';
+import { held, MARGINAL_BELOW, requireMarginalBelow } from '../limits/held.ts';
+import type { Limit } from '../limits/limit.ts';
+import { PAIR_TO_PAIR_UNBALANCE } from '../limits/pair-to-pair-unbalance.ts';
+import { PAIR_UNBALANCE } from '../limits/pair-unbalance.ts';
 import { requireArray, requireNonNegative, requireObject, requireOneOf, requirePositive } from '../quantity/guards.ts';
 import { InputError } from '../quantity/input-error.ts';
 import type { Amperes, Ohms, Volts, Watts } from '../quantity/units.ts';
@@ -201,24 +205,14 @@ function unbalanceChecks(
   const checks: Check[] = [];
   const checked: (readonly RunPair[])[] = [];
   const add = (
-    name: 'pair-unbalance' | 'pair-to-pair-unbalance',
+    limit: Limit<CheckName>,
     about: readonly RunPair[],
-    held: (typeof pairs)[number] | (typeof pairToPair)[number],
+    { difference, limit: most }: { difference: Ohms; limit: Ohms },
   ): void => {
-    const { difference, limit, margin } = held;
     checked.push(about);
-    checks.push({
-      name,
-      value: difference,
-      limit,
-      unit: 'Ω',
-      margin,
-      marginFraction: limit === 0 ? 0 : margin / limit,
-      verdict: verdictOf(margin, limit, marginalBelow),
-      source: 'ieee-802.3-unbalance',
-    });
+    checks.push(held(limit, difference, most, marginalBelow));
   };
-  for (const pair of pairs) add('pair-unbalance', [pair.pair], pair);
-  for (const two of pairToPair) if (isPositive(two.pairs[0]) === isPositive(two.pairs[1])) add('pair-to-pair-unbalance', two.pairs, two);
+  for (const pair of pairs) add(PAIR_UNBALANCE, [pair.pair], pair);
+  for (const two of pairToPair) if (isPositive(two.pairs[0]) === isPositive(two.pairs[1])) add(PAIR_TO_PAIR_UNBALANCE, two.pairs, two);
   return { checks, checked };
 }

@@ -3,7 +3,8 @@ import { requireInteger, requireObject, requireOneOf } from '../quantity/guards.
 import { InputError } from '../quantity/input-error.ts';
 import type { Ohms, Volts, Watts } from '../quantity/units.ts';
 import type { SourceKey } from '../sources/sources.ts';
-import { CLASS_TABLE, type ClassRow, type PoeClassNumber, type PseType } from './class-table.ts';
+import { classRow, type PoeClassNumber, type PseType } from './class-table.ts';
+import { PSE_TYPES, PSE_VOLTAGE_MAX, portRow } from './port-table.ts';
 
 /** Which port serves the class. */
 export interface PoeClassOptions {
@@ -39,11 +40,6 @@ export interface PoeClass {
   readonly source: SourceKey;
 }
 
-/** Lowest output voltage by type, 1 to 4. */
-const PSE_VOLTAGE_MIN: readonly Volts[] = [44, 50, 50, 52];
-/** Resistance of one pairset of the channel by type, 1 to 4. */
-const PAIRSET_RESISTANCE: readonly Ohms[] = [20, 12.5, 12.5, 12.5];
-
 /**
  * A power class of IEEE 802.3 as served by one type of switch port.
  *
@@ -64,9 +60,9 @@ const PAIRSET_RESISTANCE: readonly Ohms[] = [20, 12.5, 12.5, 12.5];
 export function poeClass(poeClass: PoeClassNumber, options: PoeClassOptions = {}): PoeClass {
   requireInteger(poeClass, 0, 8, 'poeClass');
   requireObject(options, 'options', 'an object');
-  const row = CLASS_TABLE[poeClass] as ClassRow;
+  const row = classRow(poeClass);
   const { pseType: type = row.type, pairs = row.pairs } = options;
-  if (options.pseType !== undefined) requireOneOf(type, [1, 2, 3, 4], 'pseType');
+  if (options.pseType !== undefined) requireOneOf(type, PSE_TYPES, 'pseType');
   if (options.pairs !== undefined) requireOneOf(pairs, [2, 4], 'pairs');
   if (type < row.type) {
     throw new InputError('conflict', 'pseType', `Type ${row.type} or higher for class ${poeClass}`, type);
@@ -76,6 +72,7 @@ export function poeClass(poeClass: PoeClassNumber, options: PoeClassOptions = {}
 
   // On a stronger type than the weakest the same device draws less from the port: the printed limit is enough.
   const weakest = type === row.type;
+  const port = portRow(type);
   const limits: { -readonly [K in keyof PoeClass]: PoeClass[K] } = {
     poeClass: (poeClass + 0) as PoeClassNumber, // `+ 0`: no -0
     type,
@@ -83,11 +80,11 @@ export function poeClass(poeClass: PoeClassNumber, options: PoeClassOptions = {}
     psePower: row.psePower,
     psePowerLimit: (weakest && row.psePowerLimit) || row.psePower,
     pdPower: row.pdPower,
-    pseVoltageMin: PSE_VOLTAGE_MIN[type - 1] as Volts,
-    pseVoltageMax: 57,
+    pseVoltageMin: port.pseVoltageMin,
+    pseVoltageMax: PSE_VOLTAGE_MAX,
     pdVoltageMin: row.pdVoltageMin,
     pdVoltageLimit: row.pdVoltageMin,
-    channelResistance: (PAIRSET_RESISTANCE[type - 1] as Ohms) / (pairs / 2),
+    channelResistance: port.pairsetResistance / (pairs / 2),
     source: 'ieee-802.3-class',
   };
   if (row.pdPowerLater !== undefined) limits.pdPowerLater = row.pdPowerLater;
@@ -109,8 +106,7 @@ export function poeClass(poeClass: PoeClassNumber, options: PoeClassOptions = {}
  */
 export function assignedClass(requested: PoeClassNumber, pseType: PseType): PoeClassNumber {
   requireInteger(requested, 0, 8, 'requested');
-  requireOneOf(pseType, [1, 2, 3, 4], 'pseType');
-  if (pseType === 1) return requested > 3 ? 0 : requested;
-  const most = pseType === 2 ? 4 : pseType === 3 ? 6 : 8;
-  return requested > most ? most : requested;
+  requireOneOf(pseType, PSE_TYPES, 'pseType');
+  const { highestClass, grantedBeyond } = portRow(pseType);
+  return requested > highestClass ? grantedBeyond : requested;
 }

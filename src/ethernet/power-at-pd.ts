@@ -1,19 +1,18 @@
 /** What arrives at a powered device over Ethernet. @module */
 import type { RunResistance } from '../cable/run-resistance.ts';
-import {
-  type Check,
-  type CheckName,
-  MARGINAL_BELOW,
-  requireMarginalBelow,
-  settledMargin,
-  type Verdict,
-  verdictOf,
-} from '../circuit/check.ts';
-import { NO_LINE, resistanceAtCollapse, resistanceAtLoadVoltage, resistanceAtSupplyPower } from '../circuit/loop-limits.ts';
 import { constantPower, type FeasiblePoint, type InfeasiblePoint } from '../circuit/operating-point.ts';
+import type { Check, CheckName, Draft } from '../limits/check.ts';
+import { COLLAPSE } from '../limits/collapse.ts';
+import { DEVICE_VOLTAGE } from '../limits/device-voltage.ts';
+import { held, MARGINAL_BELOW, requireMarginalBelow } from '../limits/held.ts';
+import type { Limit } from '../limits/limit.ts';
+import { PD_POWER } from '../limits/pd-power.ts';
+import { PD_VOLTAGE } from '../limits/pd-voltage.ts';
+import { PSE_POWER } from '../limits/pse-power.ts';
+import { NO_LINE, resistanceAtLoadVoltage, resistanceAtPowerCollapse, resistanceAtSupplyPower } from '../limits/resistance-at.ts';
+import { type Verdict, worstVerdict } from '../limits/verdict.ts';
 import { requireComputed, requireNonNegative, requireObject, requirePositive } from '../quantity/guards.ts';
 import type { Amperes, Ohms, Volts, Watts } from '../quantity/units.ts';
-import type { SourceKey } from '../sources/sources.ts';
 import { CLASS_TABLE, type ClassRow, type PoeClassNumber, type PseType } from './class-table.ts';
 import { type PoeClass, poeClass } from './poe-class.ts';
 import { voltageWindowCheck } from './voltage-window.ts';
@@ -101,23 +100,10 @@ export function powerAtPd(input: PowerAtPdInput): PowerAtPd {
 
   const operating = constantPower(pseVoltage, resistance, pdPower);
   const { pdPower: allowed, psePower, psePowerLimit, pdVoltageLimit } = limits;
-  const checks: Check[] = [
-    {
-      name: 'pd-power',
-      value: pdPower,
-      limit: allowed,
-      unit: 'W',
-      margin: allowed - pdPower,
-      marginFraction: (allowed - pdPower) / allowed,
-      // A class power is a promise kept by design, not a figure with a spread: no margin is asked for.
-      verdict: pdPower <= allowed ? 'pass' : 'fail',
-      source: 'ieee-802.3-class',
-    },
-  ];
+  const checks: Check[] = [held(PD_POWER, pdPower, allowed, 0)];
   if (resistance > 0) {
     const most = operating.feasible ? (pseVoltage * pseVoltage) / (4 * resistance) : operating.maximumLoadPower;
-    const limit = resistanceAtCollapse(pseVoltage, pdPower);
-    checks.push(settled('collapse', pdPower, most, 'W', most - pdPower, operating.feasible, limit, resistance, marginalBelow, 'collapse'));
+    checks.push(judged(COLLAPSE, pdPower, most, resistanceAtPowerCollapse(pseVoltage, pdPower), operating.feasible));
   }
   // Below its type's window the other checks tell what follows; above 57 V nothing else would.
   const portVoltage =
@@ -141,31 +127,17 @@ export function powerAtPd(input: PowerAtPdInput): PowerAtPd {
   }
 
   const { current, loadVoltage, supplyPower } = operating;
-  const powerLoop = resistanceAtSupplyPower(pseVoltage, pdPower, psePowerLimit);
-  const pse = settled(
-    'pse-power',
-    supplyPower,
-    psePowerLimit,
-    'W',
-    psePowerLimit - supplyPower,
-    powerLoop === undefined || resistance <= powerLoop,
-    powerLoop,
-    resistance,
-    marginalBelow,
-    'ieee-802.3-class',
-  );
+  const pse = judged(PSE_POWER, supplyPower, psePowerLimit, resistanceAtSupplyPower(pseVoltage, pdPower, psePowerLimit));
   if (psePowerLimit !== psePower) pse.published = psePower;
   checks.push(pse);
-  const voltage = voltageCheck('pd-voltage', pdVoltageLimit, 'ieee-802.3-pd-voltage');
+  const voltage = judged(PD_VOLTAGE, loadVoltage, pdVoltageLimit, resistanceAtLoadVoltage(pseVoltage, pdPower, pdVoltageLimit));
   if (pdVoltageLimit !== limits.pdVoltageMin) voltage.published = limits.pdVoltageMin;
   checks.push(voltage);
-  if (minimumVoltage !== undefined) checks.push(voltageCheck('device-voltage', minimumVoltage, 'data-sheet'));
-
-  let verdict: Verdict = 'pass';
-  for (const check of checks) {
-    if (check.verdict === 'fail') verdict = 'fail';
-    else if (check.verdict === 'marginal' && verdict === 'pass') verdict = 'marginal';
+  if (minimumVoltage !== undefined) {
+    checks.push(judged(DEVICE_VOLTAGE, loadVoltage, minimumVoltage, resistanceAtLoadVoltage(pseVoltage, pdPower, minimumVoltage)));
   }
+
+  const verdict = worstVerdict(checks);
   const pairsetCurrent = current / (limits.pairs / 2);
   // One literal, and what may be absent put in after it: pieced together by spreads it takes several times as long.
   const yes: Draft<PowerAtPd> = {
@@ -185,10 +157,17 @@ export function powerAtPd(input: PowerAtPdInput): PowerAtPd {
   if (portVoltage !== undefined) yes.portVoltage = portVoltage;
   return yes;
 
-  function voltageCheck(name: CheckName, minimum: Volts, source: SourceKey): Draft<Check> {
-    const loop = resistanceAtLoadVoltage(pseVoltage, pdPower, minimum);
-    const passes = loop === undefined || resistance <= loop;
-    return settled(name, loadVoltage, minimum, 'V', loadVoltage - minimum, passes, loop, resistance, marginalBelow, source);
+  /** A check that was settled in ohms: the most of them at which it is met is beside it. */
+  function judged(
+    limit: Limit<CheckName>,
+    value: number,
+    bound: number,
+    most: Ohms | undefined,
+    isMet: boolean = most === undefined || resistance <= most,
+  ): Draft<Check> {
+    const check = held(limit, value, bound, marginalBelow, isMet);
+    if (most !== undefined && most !== NO_LINE) check.loop = { limit: most, margin: most - resistance };
+    return check;
   }
 }
 
@@ -223,26 +202,3 @@ function availablePower(V: Volts, R: Ohms, psePower: Watts): Watts {
   const current = psePower / V;
   return psePower - current * current * R;
 }
-
-function settled(
-  name: CheckName,
-  value: number,
-  limit: number,
-  unit: 'W' | 'V',
-  rawMargin: number,
-  passes: boolean,
-  loopLimit: Ohms | undefined,
-  resistance: Ohms,
-  marginalBelow: number,
-  source: SourceKey,
-): Draft<Check> {
-  const margin = settledMargin(rawMargin, limit, passes);
-  const verdict = verdictOf(margin, limit, marginalBelow);
-  const marginFraction = margin / limit;
-  if (loopLimit === undefined || loopLimit === NO_LINE) return { name, value, limit, unit, margin, marginFraction, verdict, source };
-  const loop = { limit: loopLimit, margin: loopLimit - resistance };
-  return { name, value, limit, unit, margin, marginFraction, verdict, loop, source };
-}
-
-/** A result while it is being put together. */
-type Draft<T> = T extends unknown ? { -readonly [K in keyof T]: T[K] } : never;

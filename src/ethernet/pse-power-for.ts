@@ -1,12 +1,12 @@
 /** From what a device draws to what the port must source. @module */
 import type { RunResistance } from '../cable/run-resistance.ts';
-import { type Check, MARGINAL_BELOW } from '../circuit/check.ts';
 import { constantPower, type FeasiblePoint, type OperatingPoint } from '../circuit/operating-point.ts';
+import type { Check } from '../limits/check.ts';
+import { MARGINAL_BELOW } from '../limits/held.ts';
 import { requireNonNegative, requireObject } from '../quantity/guards.ts';
 import { InputError } from '../quantity/input-error.ts';
 import type { Amperes, Ohms, Watts } from '../quantity/units.ts';
-import { peakPower } from './class-detail.ts';
-import type { PoeClassNumber, PseType } from './class-table.ts';
+import { classRow, type PoeClassNumber, type PseType } from './class-table.ts';
 import type { PoeClass } from './poe-class.ts';
 import { appliedLimits, loopThatPowerSees, powerAtPd } from './power-at-pd.ts';
 import { type PortVoltage, type PortVoltageRange, portVoltageRange, pseVoltageCheck } from './pse-voltage.ts';
@@ -98,7 +98,7 @@ export function psePowerFor(input: PsePowerForInput): PsePowerFor {
   const limits = appliedLimits(input);
   const { pdPower = limits.pdPower } = input;
   requireNonNegative(pdPower, 'pdPower', 'W');
-  const { pdPeakPower = (pdPower / limits.pdPower) * peakPower(input.poeClass) } = input;
+  const { pdPeakPower = (pdPower / limits.pdPower) * classRow(input.poeClass).pdPeakPower } = input;
   requireNonNegative(pdPeakPower, 'pdPeakPower', 'W');
   if (pdPeakPower < pdPower) throw new InputError('conflict', 'pdPeakPower', `at least the ${pdPower} W of pdPower`, pdPeakPower);
   const resistance = input.resistance === undefined ? limits.channelResistance : loopThatPowerSees(input.resistance, limits.pairs);

@@ -3,6 +3,7 @@ import { requireOneOf } from '../quantity/guards.ts';
 import type { Amperes, Ohms, Volts, Watts } from '../quantity/units.ts';
 import type { SourceKey } from '../sources/sources.ts';
 import type { PseType } from './class-table.ts';
+import { PSE_TYPES, PSE_VOLTAGE_MAX, portRow } from './port-table.ts';
 
 /** One type of switch port (power sourcing equipment) of IEEE 802.3. */
 export interface PseTypeFacts {
@@ -61,15 +62,15 @@ export interface PseTypeFacts {
   };
 }
 
-type Row = Pick<PseTypeFacts, 'amendment' | 'approved' | 'clause' | 'psePowerTwoPair' | 'psePowerFourPair' | 'pseVoltageMin'> &
-  Pick<PseTypeFacts, 'pairsetResistance' | 'pairsetCurrent' | 'cabling'>;
+type Row = Pick<PseTypeFacts, 'amendment' | 'approved' | 'clause' | 'psePowerTwoPair' | 'psePowerFourPair'> &
+  Pick<PseTypeFacts, 'pairsetCurrent' | 'cabling'>;
 
 // biome-ignore format: columns
 const TYPES: readonly Row[] = [
-  { amendment: '802.3af', approved: '2003-06-12', clause: 33, psePowerTwoPair: 15.4, pseVoltageMin: 44, pairsetResistance: 20, pairsetCurrent: 0.35, cabling: 'ISO/IEC 11801 Class C (Category 3)' },
-  { amendment: '802.3at', approved: '2009-09-11', clause: 33, psePowerTwoPair: 30, pseVoltageMin: 50, pairsetResistance: 12.5, pairsetCurrent: 0.6, cabling: 'ISO/IEC 11801 Class D (Category 5 or better)' },
-  { amendment: '802.3bt', approved: '2018-09-27', clause: 145, psePowerTwoPair: 30, psePowerFourPair: 60, pseVoltageMin: 50, pairsetResistance: 12.5, pairsetCurrent: 0.6, cabling: 'ISO/IEC 11801 Class D (Category 5 or better)' },
-  { amendment: '802.3bt', approved: '2018-09-27', clause: 145, psePowerTwoPair: 30, psePowerFourPair: 90, pseVoltageMin: 52, pairsetResistance: 12.5, pairsetCurrent: 0.96, cabling: 'ISO/IEC 11801 Class D (Category 5 or better)' },
+  { amendment: '802.3af', approved: '2003-06-12', clause: 33, psePowerTwoPair: 15.4, pairsetCurrent: 0.35, cabling: 'ISO/IEC 11801 Class C (Category 3)' },
+  { amendment: '802.3at', approved: '2009-09-11', clause: 33, psePowerTwoPair: 30, pairsetCurrent: 0.6, cabling: 'ISO/IEC 11801 Class D (Category 5 or better)' },
+  { amendment: '802.3bt', approved: '2018-09-27', clause: 145, psePowerTwoPair: 30, psePowerFourPair: 60, pairsetCurrent: 0.6, cabling: 'ISO/IEC 11801 Class D (Category 5 or better)' },
+  { amendment: '802.3bt', approved: '2018-09-27', clause: 145, psePowerTwoPair: 30, psePowerFourPair: 90, pairsetCurrent: 0.96, cabling: 'ISO/IEC 11801 Class D (Category 5 or better)' },
 ];
 
 /**
@@ -86,22 +87,25 @@ const TYPES: readonly Row[] = [
  * [pseVoltageMin, pseVoltageMax, channelResistance, totalCurrent]; // => [52, 57, 6.25, 1.92]
  */
 export function pseType(type: PseType): PseTypeFacts {
-  requireOneOf(type, [1, 2, 3, 4], 'type');
+  requireOneOf(type, PSE_TYPES, 'type');
   const row = TYPES[type - 1] as Row;
+  const { pseVoltageMin, pairsetResistance } = portRow(type);
   const pairsets = row.psePowerFourPair === undefined ? 1 : 2;
   return {
     type,
     ...row,
+    pseVoltageMin,
+    pairsetResistance,
     pairs: pairsets === 1 ? [2] : [2, 4],
     ...(type === 4 ? { interfacePowerMax: 99.9 } : {}),
-    pseVoltageMax: 57,
+    pseVoltageMax: PSE_VOLTAGE_MAX,
     pseOffVoltageMax: 2.8,
-    channelResistance: row.pairsetResistance / pairsets,
+    channelResistance: pairsetResistance / pairsets,
     totalCurrent: row.pairsetCurrent * pairsets,
     conductorCurrent: row.pairsetCurrent / 2,
     pdTurnOnVoltage: 42,
     pdTurnOffVoltage: 30,
-    pdVoltageMax: 57,
+    pdVoltageMax: PSE_VOLTAGE_MAX,
     ...(type === 1 ? { pdVoltageMinOverload: 36 } : {}),
     startUpPower: START_UP_POWER,
     startUpTime: 0.08,

@@ -1,9 +1,10 @@
 /** Is the voltage of a port one that its type may have? @module */
-import type { Check } from '../circuit/check.ts';
+import type { Check } from '../limits/check.ts';
 import { requireObject, requireOneOf, requirePositive } from '../quantity/guards.ts';
 import { InputError } from '../quantity/input-error.ts';
 import type { Volts } from '../quantity/units.ts';
 import type { PseType } from './class-table.ts';
+import { PSE_TYPES, PSE_VOLTAGE_MAX, portRow } from './port-table.ts';
 import { voltageWindowCheck } from './voltage-window.ts';
 
 /** The voltage at a port: one figure, or the range within which it lies. */
@@ -16,9 +17,6 @@ export interface PortVoltageRange {
   /** [V] */
   readonly high: Volts;
 }
-
-const LOWEST: readonly Volts[] = [44, 50, 50, 52];
-const HIGHEST: Volts = 57;
 
 /**
  * Holds the stated voltage of a port against the window of its type: 44, 50, 50 or 52 V to 57 V.
@@ -35,10 +33,9 @@ const HIGHEST: Volts = 57;
  * [check.verdict, check.limit, check.margin]; // => ['fail', 50, -2]
  */
 export function pseVoltageCheck(pseVoltage: PortVoltage, pseType: PseType): Check {
-  requireOneOf(pseType, [1, 2, 3, 4], 'pseType');
+  requireOneOf(pseType, PSE_TYPES, 'pseType');
   const { low, high } = portVoltageRange(pseVoltage);
-  const lowest = LOWEST[pseType - 1] as Volts;
-  return voltageWindowCheck(low, high, lowest, HIGHEST);
+  return voltageWindowCheck(low, high, portRow(pseType).pseVoltageMin, PSE_VOLTAGE_MAX);
 }
 
 /** One figure as the range of that figure. @internal */

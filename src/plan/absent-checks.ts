@@ -1,8 +1,11 @@
 /** What it means that a result has no check of some name. @module */
-import type { Check, CheckName } from '../circuit/check.ts';
+import { LIMITS } from '../limits/all.ts';
+import type { Check, CheckName } from '../limits/check.ts';
+import type { Limit } from '../limits/limit.ts';
 
 /** About what flows and arrives: there is nothing to judge where the line does not carry the load. */
-const OF_WHAT_ARRIVES: readonly CheckName[] = ['pse-power', 'pd-voltage', 'device-voltage', 'voltage-drop', 'ampacity'];
+const ABOUT_ARRIVAL: readonly CheckName[] = /* @__PURE__ */ (() =>
+  LIMITS.filter((limit: Limit) => limit.aboutArrival).map(({ name }) => name))();
 
 /**
  * Whether a run meets a limit: by its check where it has one; a bare figure that is met in one reading alone is not met.
@@ -19,5 +22,5 @@ export function passesAt(name: CheckName, checks: readonly Check[]): boolean {
 
 /** Whether the check is missing because the line carries nothing. @internal */
 export function overtaken(name: CheckName, checks: readonly Check[]): boolean {
-  return OF_WHAT_ARRIVES.includes(name) && checks.some((one) => one.name === 'collapse' && one.margin < 0);
+  return ABOUT_ARRIVAL.includes(name) && checks.some((one) => one.name === 'collapse' && one.margin < 0);
 }

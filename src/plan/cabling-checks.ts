@@ -1,8 +1,21 @@
 /** A run held against the rules of a cabling standard. @module */
 import { deratingRules } from '../cable/derated-length.ts';
 import type { RunResistance, Segment } from '../cable/run-resistance.ts';
-import { type CablingCheckName, type Check, verdictOf } from '../circuit/check.ts';
 import type { PoeClass } from '../ethernet/poe-class.ts';
+import { CABLE_TEMPERATURE } from '../limits/cable-temperature.ts';
+import { CHANNEL_LENGTH } from '../limits/channel-length.ts';
+import { CHANNEL_LOOP } from '../limits/channel-loop.ts';
+import { CHANNEL_RESISTANCE } from '../limits/channel-resistance.ts';
+import type { Check, CheckName } from '../limits/check.ts';
+import { CONDUCTOR_GAUGE } from '../limits/conductor-gauge.ts';
+import { CONNECTIONS } from '../limits/connections.ts';
+import { CORD_LENGTH } from '../limits/cord-length.ts';
+import { DERATED_LENGTH } from '../limits/derated-length.ts';
+import { held } from '../limits/held.ts';
+import { INSERTION_LOSS_LENGTH } from '../limits/insertion-loss-length.ts';
+import type { Limit } from '../limits/limit.ts';
+import { PERMANENT_LINK_LENGTH } from '../limits/permanent-link-length.ts';
+import { PERMANENT_LINK_LOOP } from '../limits/permanent-link-loop.ts';
 import type { Celsius, Metres } from '../quantity/units.ts';
 import type { SourceKey } from '../sources/sources.ts';
 import { CABLING_RULES, type CablingRules, type CablingStandard } from './cabling-rules.ts';
@@ -34,46 +47,36 @@ export function cablingChecks(standard: CablingStandard, facts: ChannelFacts, ma
   const rules = CABLING_RULES[standard];
   const { resistance, at20, installed, cords, installedLength, channelLength, connections, limits } = facts;
   const checks: Check[] = [
-    rule('channel-length', channelLength, rules.channelLength.limit, 'm', rules.channelLength.source),
-    rule('permanent-link-length', installedLength, rules.permanentLinkLength.limit, 'm', rules.permanentLinkLength.source),
-    rule('channel-loop', at20.pairLoop, rules.channelLoop.limit, 'Ω', rules.channelLoop.source),
+    rule(CHANNEL_LENGTH, channelLength, rules.channelLength),
+    rule(PERMANENT_LINK_LENGTH, installedLength, rules.permanentLinkLength),
+    rule(CHANNEL_LOOP, at20.pairLoop, rules.channelLoop),
   ];
-  if (rules.permanentLinkLoop !== undefined) {
-    // Connections are counted in the link though some lie outside it: the sum is then never too small.
-    checks.push(rule('permanent-link-loop', facts.linkAt20.pairLoop, rules.permanentLinkLoop.limit, 'Ω', rules.permanentLinkLoop.source));
-  }
+  // Connections are counted in the link though some lie outside it: the sum is then never too small.
+  if (rules.permanentLinkLoop !== undefined) checks.push(rule(PERMANENT_LINK_LOOP, facts.linkAt20.pairLoop, rules.permanentLinkLoop));
   const seen = limits.pairs === 4 ? resistance.fourPair : resistance.twoPair;
-  checks.push(rule('channel-resistance', seen, limits.channelResistance, 'Ω', 'ieee-802.3-channel'));
+  checks.push(held(CHANNEL_RESISTANCE, seen, limits.channelResistance, marginalBelow));
   const category = categoryCheck([...installed, ...cords], limits.type);
   if (category !== undefined) checks.push(category);
-  const count = rule('connections', connections + 0, rules.connections.limit, '1', rules.connections.source);
-  // Four of four connections is a full house, not a narrow escape.
-  checks.push(count.verdict === 'marginal' ? { ...count, verdict: 'pass' } : count);
+  checks.push(rule(CONNECTIONS, connections + 0, rules.connections));
 
   const derated = deratedRule(averageTemperature(installed), allScreened(installed), rules);
-  if (derated !== undefined) checks.push(rule('derated-length', installedLength, derated.limit, 'm', derated.source));
-  const { insertionLossLength: loss } = rules;
+  if (derated !== undefined) checks.push(rule(DERATED_LENGTH, installedLength, derated));
   if (cords.length > 0 || derated !== undefined) {
-    checks.push(rule('insertion-loss-length', insertionLossLength(installed, cords, rules), loss.limit, 'm', loss.source));
+    checks.push(rule(INSERTION_LOSS_LENGTH, insertionLossLength(installed, cords, rules), rules.insertionLossLength));
   }
   const cord = closestCord(cords, rules);
-  if (cord !== undefined) checks.push(rule('cord-length', cord.value, cord.limit, 'm', cord.source));
+  if (cord !== undefined) checks.push(rule(CORD_LENGTH, cord.value, cord));
   const gauge = closestGauge(installed, cords, rules);
-  if (gauge !== undefined) {
-    const thinnest = rule('conductor-gauge', gauge.value, gauge.limit, 'AWG', gauge.source);
-    checks.push(thinnest.verdict === 'marginal' ? { ...thinnest, verdict: 'pass' } : thinnest);
-  }
+  if (gauge !== undefined) checks.push(rule(CONDUCTOR_GAUGE, gauge.value, gauge));
   const hottest = Math.max(hottestOf(installed), hottestOf(cords));
-  if (hottest > rules.temperature.limit) {
-    checks.push(rule('cable-temperature', hottest, rules.temperature.limit, '°C', rules.temperature.source));
-  }
+  if (hottest > rules.temperature.limit) checks.push(rule(CABLE_TEMPERATURE, hottest, rules.temperature));
   return checks;
 
-  function rule(name: CablingCheckName, raw: number, limit: number, unit: Check['unit'], source: SourceKey): Check {
+  function rule(limit: Limit<CheckName>, raw: number, { limit: bound, source }: Omit<Held, 'value'>): Check {
     // 90 m and cords of 0.1, 0.1 and 9.8 m are 100 m on paper, and the double after it in a sum: not a metre too long.
-    const value = unit === 'm' && Math.abs(raw - limit) < ROUNDING ? limit : raw;
-    const margin = limit - value;
-    return { name, value, limit, unit, margin, marginFraction: margin / limit, verdict: verdictOf(margin, limit, marginalBelow), source };
+    const check = held(limit, limit.unit === 'm' && Math.abs(raw - bound) < ROUNDING ? bound : raw, bound, marginalBelow);
+    check.source = source;
+    return check;
   }
 }
 

@@ -1,6 +1,8 @@
 /** The resistance limit on a device's own data sheet, which often does not say which loop it means. @module */
 import type { Loop, RunResistance } from '../cable/run-resistance.ts';
-import { type Check, verdictOf } from '../circuit/check.ts';
+import type { Check } from '../limits/check.ts';
+import { DEVICE_RESISTANCE } from '../limits/device-resistance.ts';
+import { held } from '../limits/held.ts';
 import { requireObject, requireOneOf, requirePositive } from '../quantity/guards.ts';
 import type { Ohms } from '../quantity/units.ts';
 
@@ -26,20 +28,9 @@ export function judgedLoop(limit: ResistanceLimit): Loop {
 
 /** `uncertain` when a bare figure fails as a pair loop and passes as one pairset. @internal */
 export function deviceResistanceCheck(run: RunResistance, limit: ResistanceLimit, marginalBelow: number): Check {
-  const value = run[judgedLoop(limit)];
-  const margin = limit.ohms - value;
-  const check: Check = {
-    name: 'device-resistance',
-    value,
-    limit: limit.ohms,
-    unit: 'Ω',
-    margin,
-    marginFraction: margin / limit.ohms,
-    verdict: verdictOf(margin, limit.ohms, marginalBelow),
-    source: 'data-sheet',
-  };
+  const check = held(DEVICE_RESISTANCE, run[judgedLoop(limit)], limit.ohms, marginalBelow);
   if (limit.loop !== 'unstated') return check;
-  const readings = { pairLoop: run.pairLoop, twoPair: run.twoPair };
-  if (margin >= 0 || run.twoPair > limit.ohms) return { ...check, readings };
-  return { ...check, verdict: 'uncertain', deciding: ['maximumResistance.loop'], readings };
+  check.readings = { pairLoop: run.pairLoop, twoPair: run.twoPair };
+  if (check.margin >= 0 || run.twoPair > limit.ohms) return check;
+  return { ...check, verdict: 'uncertain', deciding: [{ parameter: 'maximumResistance.loop' }] };
 }

@@ -1,6 +1,7 @@
 /** How much: the highest load a run can carry. @module */
-import type { CheckName } from '../circuit/check.ts';
+
 import type { Load } from '../circuit/operating-point.ts';
+import type { CheckName } from '../limits/check.ts';
 import { requireObject, requireOneOf } from '../quantity/guards.ts';
 import { isPowered, poweredChecks, twoWireChecks } from './one-unknown.ts';
 import type { PoweredRunInput } from './powered-run.ts';

@@ -1,5 +1,5 @@
 /** How hot: the highest conductor temperature at which a run still holds. @module */
-import type { Check, CheckName } from '../circuit/check.ts';
+import type { Check, CheckName } from '../limits/check.ts';
 import { COLDEST, HOTTEST, requireObject } from '../quantity/guards.ts';
 import type { Celsius } from '../quantity/units.ts';
 import { isPowered, poweredChecks, twoWireChecks } from './one-unknown.ts';

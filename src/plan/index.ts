@@ -30,8 +30,6 @@ export { type BudgetChange, type BudgetStep, type BudgetSteps, budgetSteps, type
 export type { SupplyCount } from './switch/capacity.ts';
 export type { PortFlow } from './switch/port-demand.ts';
 export { type AddedDevice, type RoomForMore, roomForMore } from './switch/room-for-more.ts';
-export type { SwitchBudgetCommon } from './switch/switch-input.ts';
-export { type PortHeat, type PowerFigure, type SwitchMains, type SwitchMainsInput, switchMains } from './switch/switch-mains.ts';
 export {
   type BudgetBasis,
   type BudgetedPort,
@@ -44,7 +42,9 @@ export {
   type SwitchBudget,
   type SwitchBudgetInput,
   switchBudget,
-} from './switch-budget.ts';
+} from './switch/switch-budget.ts';
+export type { SwitchBudgetCommon } from './switch/switch-input.ts';
+export { type PortHeat, type PowerFigure, type SwitchMains, type SwitchMainsInput, switchMains } from './switch/switch-mains.ts';
 export { type TwoWireRemedyOptions, twoWireRemedies } from './two-wire-remedies.ts';
 export {
   checkTwoWireRun,

@@ -1,5 +1,5 @@
 /** What drop must be permitted for a run to be in order. @module */
-import { MARGINAL_BELOW } from '../circuit/check.ts';
+import { MARGINAL_BELOW } from '../limits/held.ts';
 import { requireObject } from '../quantity/guards.ts';
 import type { Volts } from '../quantity/units.ts';
 import { edge } from './edge.ts';

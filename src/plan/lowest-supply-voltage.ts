@@ -1,5 +1,5 @@
 /** How low: the lowest supply voltage at which a run still holds. @module */
-import type { Check, CheckName } from '../circuit/check.ts';
+import type { Check, CheckName } from '../limits/check.ts';
 import { requireObject } from '../quantity/guards.ts';
 import type { Volts } from '../quantity/units.ts';
 import { passesAt } from './absent-checks.ts';

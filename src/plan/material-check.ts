@@ -1,7 +1,9 @@
 /** IEEE 802.3 power is for copper, whatever the ohms say. @module */
 import { isCopper } from '../cable/copper.ts';
 import type { Segment } from '../cable/run-resistance.ts';
-import type { Check } from '../circuit/check.ts';
+import type { Check } from '../limits/check.ts';
+import { held } from '../limits/held.ts';
+import { MATERIAL } from '../limits/material.ts';
 
 /** The fraction of the pieces whose conductors are copper; 1 where there is no piece. @internal */
 export function copperFraction(pieces: readonly Segment[]): number {
@@ -11,16 +13,5 @@ export function copperFraction(pieces: readonly Segment[]): number {
 
 /** Copper or not: nothing lies between. @internal */
 export function materialCheck(pieces: readonly Segment[]): Check {
-  const value = copperFraction(pieces);
-  const margin = value - 1;
-  return {
-    name: 'material',
-    value,
-    limit: 1,
-    unit: '1',
-    margin,
-    marginFraction: margin,
-    verdict: margin < 0 ? 'fail' : 'pass',
-    source: 'copper-conductors',
-  };
+  return held(MATERIAL, copperFraction(pieces), 1, 0);
 }

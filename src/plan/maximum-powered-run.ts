@@ -9,10 +9,11 @@ import {
   requireSegments,
   type Segment,
 } from '../cable/run-resistance.ts';
-import type { CheckName, CheckUnit } from '../circuit/check.ts';
-import { NO_LINE, resistanceAtCollapse, resistanceAtLoadVoltage, resistanceAtSupplyPower } from '../circuit/loop-limits.ts';
 import { assignedClass, poeClass } from '../ethernet/poe-class.ts';
 import { appliedLimits, type PowerAtPdInput } from '../ethernet/power-at-pd.ts';
+import type { CheckName } from '../limits/check.ts';
+import type { CheckUnit } from '../limits/limit.ts';
+import { NO_LINE, resistanceAtLoadVoltage, resistanceAtPowerCollapse, resistanceAtSupplyPower } from '../limits/resistance-at.ts';
 import { requireNonNegative, requireOneOf, requirePositive } from '../quantity/guards.ts';
 import type { Celsius, Metres, Ohms, Volts } from '../quantity/units.ts';
 import type { SourceKey } from '../sources/sources.ts';
@@ -70,7 +71,7 @@ export function maximumPoweredRun(input: MaximumPoweredRunInput): MaximumRun {
   addFixed('material', { value: 1 - copperFraction([own(0), ...cords]), limit: 0, source: 'copper-conductors' }, '1');
   const excessVoltage = pseVoltage - limits.pseVoltageMax;
   if (excessVoltage > 0) found.push({ limit: 'pse-voltage', shortfall: excessVoltage, unit: 'V', source: 'ieee-802.3-pse-voltage' });
-  addResistance('collapse', seen, resistanceAtCollapse(pseVoltage, pdPower), 'collapse');
+  addResistance('collapse', seen, resistanceAtPowerCollapse(pseVoltage, pdPower), 'collapse');
   const sourced = resistanceAtSupplyPower(pseVoltage, pdPower, limits.psePowerLimit);
   if (sourced === NO_LINE) {
     found.push({ limit: 'pse-power', shortfall: pdPower - limits.psePowerLimit, unit: 'W', source: 'ieee-802.3-class' });

@@ -1,14 +1,18 @@
 /** The longest two-wire DC run. @module */
-import type { CheckName } from '../circuit/check.ts';
-import { NO_LINE, resistanceAtLimit } from '../circuit/loop-limits.ts';
+
 import { requireLoad } from '../circuit/operating-point.ts';
 import { twoWirePerMetre } from '../circuit/voltage-drop.ts';
+import { AMPACITY } from '../limits/ampacity.ts';
+import type { CheckName } from '../limits/check.ts';
+import { COLLAPSE } from '../limits/collapse.ts';
+import { DEVICE_OVERVOLTAGE } from '../limits/device-overvoltage.ts';
+import { DEVICE_RESISTANCE } from '../limits/device-resistance.ts';
+import { NO_LINE, resistanceAtCollapse } from '../limits/resistance-at.ts';
 import type { Ohms } from '../quantity/units.ts';
 import type { SourceKey } from '../sources/sources.ts';
 import { longestPassing } from './longest.ts';
 import { governed, type MaximumRun, type RunLimit } from './run-limit.ts';
 import {
-  ampacityLoop,
   legsAtMaximum,
   mostCurrent,
   requireTwoWire,
@@ -30,24 +34,28 @@ export function maximumTwoWireRun(input: TwoWireCircuit | UnequalTwoWireCircuit)
   requireLoad(load, 0);
 
   const found: RunLimit[] = [];
-  add('collapse', resistanceAtLimit(low, load), 'collapse');
-  for (const { name, limit, loop } of voltageBounds(low, high, load, minimumVoltage, permittedDrop)) {
-    if (loop === NO_LINE) found.push({ limit: name, shortfall: limit - low, unit: 'V', source: 'data-sheet' });
+  add(COLLAPSE.name, resistanceAtCollapse(low, load), COLLAPSE.source);
+  for (const {
+    limit: { name },
+    bound,
+    loop,
+  } of voltageBounds(low, high, load, minimumVoltage, permittedDrop)) {
+    if (loop === NO_LINE) found.push({ limit: name, shortfall: bound - low, unit: 'V', source: 'data-sheet' });
     else add(name, loop, 'data-sheet');
   }
   if (maximumVoltage !== undefined) {
     const excess = high - maximumVoltage;
-    found.push({ limit: 'device-overvoltage', source: 'data-sheet', ...(excess > 0 ? { shortfall: excess, unit: 'V' } : {}) });
+    found.push({ limit: DEVICE_OVERVOLTAGE.name, source: 'data-sheet', ...(excess > 0 ? { shortfall: excess, unit: 'V' } : {}) });
   }
   if (ampacity !== undefined) {
-    const loop = ampacityLoop(low, load, ampacity);
-    if (loop !== undefined && loop !== NO_LINE) add('ampacity', loop, 'data-sheet');
+    const loop = AMPACITY.asResistance?.(low, load, ampacity);
+    if (loop !== undefined && loop !== NO_LINE) add(AMPACITY.name, loop, 'data-sheet');
     else {
       const excess = (load.power === undefined ? mostCurrent(high, load) : load.power / low) - ampacity;
-      found.push({ limit: 'ampacity', source: 'data-sheet', ...(excess > 0 ? { shortfall: excess, unit: 'A' } : {}) });
+      found.push({ limit: AMPACITY.name, source: 'data-sheet', ...(excess > 0 ? { shortfall: excess, unit: 'A' } : {}) });
     }
   }
-  if (maximumResistance !== undefined) add('device-resistance', maximumResistance, 'data-sheet');
+  if (maximumResistance !== undefined) add(DEVICE_RESISTANCE.name, maximumResistance, 'data-sheet');
   return governed(found, (length) => length);
 
   function add(limit: CheckName, ohms: Ohms | undefined, source: SourceKey): void {

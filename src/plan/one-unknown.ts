@@ -1,5 +1,5 @@
 /** The two kinds of run, each as a list of checks. @module */
-import type { Check } from '../circuit/check.ts';
+import type { Check } from '../limits/check.ts';
 import { InputError } from '../quantity/input-error.ts';
 import { checkPoweredRun, type PoweredRunInput } from './powered-run.ts';
 import { checkTwoWireRun, type TwoWireRunInput, type UnequalTwoWireRunInput } from './two-wire-run.ts';

@@ -1,9 +1,11 @@
 /** One run to a powered device, judged: does power arrive, and is it an Ethernet channel. @module */
 import { loopsOf, type RunResistance, requireSegments, runResistance, type Segment } from '../cable/run-resistance.ts';
-import { type Check, MARGINAL_BELOW, requireMarginalBelow, type Verdict, worstVerdict } from '../circuit/check.ts';
 import type { PoeClassNumber } from '../ethernet/class-table.ts';
 import { assignedClass, poeClass } from '../ethernet/poe-class.ts';
 import { type PowerAtPd, type PowerAtPdInput, powerAtPd } from '../ethernet/power-at-pd.ts';
+import type { Check } from '../limits/check.ts';
+import { MARGINAL_BELOW, requireMarginalBelow } from '../limits/held.ts';
+import { type Verdict, worstVerdict } from '../limits/verdict.ts';
 import { requireObject, requireOneOf } from '../quantity/guards.ts';
 import type { Metres, Ohms } from '../quantity/units.ts';
 import { cablingChecks } from './cabling-checks.ts';

@@ -1,5 +1,5 @@
 /** What a person can change about a failing run. @module */
-import type { Verdict } from '../circuit/check.ts';
+import type { Verdict } from '../limits/verdict.ts';
 
 /** The kinds of change, least disturbance first. */
 export type RemedyName =

@@ -1,6 +1,8 @@
 /** What a search for the longest run returns. @module */
 import type { Loop } from '../cable/run-resistance.ts';
-import type { CheckName, CheckUnit } from '../circuit/check.ts';
+import { LIMITS } from '../limits/all.ts';
+import type { CheckName } from '../limits/check.ts';
+import type { CheckUnit } from '../limits/limit.ts';
 import type { Metres, Ohms } from '../quantity/units.ts';
 import type { SourceKey } from '../sources/sources.ts';
 
@@ -49,21 +51,8 @@ export type MaximumRun =
       readonly limits: readonly RunLimit[];
     };
 
-/** Names of the limits that belong to the cabling standard rather than to power. @internal */
-const CABLING: readonly CheckName[] = [
-  'channel-length',
-  'permanent-link-length',
-  'connections',
-  'channel-loop',
-  'permanent-link-loop',
-  'channel-resistance',
-  'cable-category',
-  'derated-length',
-  'insertion-loss-length',
-  'cord-length',
-  'conductor-gauge',
-  'cable-temperature',
-];
+/** Names of the limits that belong to the cabling standard rather than to power. */
+const CABLING: readonly CheckName[] = /* @__PURE__ */ (() => LIMITS.filter(({ aspect }) => aspect === 'cabling').map(({ name }) => name))();
 
 /** The verdict over a list of limits. @internal */
 export function governed(limits: readonly RunLimit[], channelLength: (length: Metres) => Metres): MaximumRun {

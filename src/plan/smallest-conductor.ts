@@ -1,8 +1,9 @@
 /** What gauge: the smallest of the conductors, or cables, at hand that will do. @module */
 import type { Cable } from '../cable/cable.ts';
-import type { Check, CheckName, CheckUnit } from '../circuit/check.ts';
 import type { Conductor } from '../conductor/conductor.ts';
 import { toMaximum } from '../conductor/to-maximum.ts';
+import type { Check, CheckName } from '../limits/check.ts';
+import type { CheckUnit } from '../limits/limit.ts';
 import { requireArray, requireObject } from '../quantity/guards.ts';
 import { InputError } from '../quantity/input-error.ts';
 import type { Celsius, Metres, OhmsPerMetre } from '../quantity/units.ts';

@@ -1,5 +1,6 @@
 /** Solving a run for the one quantity that is left open, with the run's own checks as the judges. @module */
-import type { Check, CheckName, CheckUnit } from '../circuit/check.ts';
+import type { Check, CheckName } from '../limits/check.ts';
+import type { CheckUnit } from '../limits/limit.ts';
 import type { SourceKey } from '../sources/sources.ts';
 import { passesAt } from './absent-checks.ts';
 import { edge } from './edge.ts';

@@ -1,19 +1,20 @@
 /** One two-wire DC run, judged: does enough voltage reach the device at every supply voltage it will see. @module */
 import { requireJoints } from '../cable/run-resistance.ts';
-import {
-  type Check,
-  MARGINAL_BELOW,
-  requireMarginalBelow,
-  settledMargin,
-  type Verdict,
-  verdictOf,
-  worstVerdict,
-} from '../circuit/check.ts';
-import { NO_LINE, resistanceAtLimit, resistanceAtVoltage } from '../circuit/loop-limits.ts';
 import { type Load, type OperatingPoint, operatingPoint } from '../circuit/operating-point.ts';
 import { legsOf, type TwoWireLegs, twoWirePerMetre } from '../circuit/voltage-drop.ts';
 import type { Conductor } from '../conductor/conductor.ts';
 import { atMaximum } from '../conductor/to-maximum.ts';
+import { AMPACITY } from '../limits/ampacity.ts';
+import type { Check, Draft } from '../limits/check.ts';
+import { COLLAPSE } from '../limits/collapse.ts';
+import { DEVICE_OVERVOLTAGE } from '../limits/device-overvoltage.ts';
+import { DEVICE_RESISTANCE } from '../limits/device-resistance.ts';
+import { DEVICE_VOLTAGE } from '../limits/device-voltage.ts';
+import { held, MARGINAL_BELOW, requireMarginalBelow } from '../limits/held.ts';
+import type { Limit } from '../limits/limit.ts';
+import { NO_LINE, resistanceAtCollapse } from '../limits/resistance-at.ts';
+import { type Verdict, worstVerdict } from '../limits/verdict.ts';
+import { VOLTAGE_DROP } from '../limits/voltage-drop.ts';
 import { requireNonNegative, requireObject, requirePositive } from '../quantity/guards.ts';
 import { InputError } from '../quantity/input-error.ts';
 import type { Amperes, Celsius, Metres, Ohms, Volts } from '../quantity/units.ts';
@@ -128,49 +129,40 @@ export function checkTwoWireRun(input: TwoWireRunInput | UnequalTwoWireRunInput)
   const atHighest = operatingPoint({ supplyVoltage: high, resistance, load });
 
   const checks: Check[] = [];
-  const limit = resistanceAtLimit(low, load);
+  const limit = resistanceAtCollapse(low, load);
   if (limit !== undefined) {
-    checks.push({
-      ...judged('collapse', resistance, limit, 'Ω', limit - resistance, atLowest.feasible),
-      source: 'collapse',
-      loop: { limit, margin: limit - resistance },
-    });
+    const check = held(COLLAPSE, resistance, limit, marginalBelow, atLowest.feasible);
+    check.unit = 'Ω';
+    checks.push(withLoop(check, limit));
   }
   if (atLowest.feasible) {
     for (const bound of voltageBounds(low, high, load, minimumVoltage, permittedDrop)) {
-      const bounded = bound.loop !== undefined && bound.loop !== NO_LINE;
-      const passes = bound.loop === undefined || resistance <= bound.loop;
+      const isMet = bound.loop === undefined || resistance <= bound.loop;
       const point = bound.at === high && atHighest.feasible ? atHighest : atLowest;
-      const value = bound.name === 'device-voltage' ? point.loadVoltage : bound.unit === 'V' ? point.voltageDrop : point.dropFraction;
-      const margin = bound.name === 'device-voltage' ? value - bound.limit : bound.limit - value;
-      const check = { ...judged(bound.name, value, bound.limit, bound.unit, margin, passes), source: 'data-sheet' as const };
-      checks.push(bounded ? { ...check, loop: { limit: bound.loop as Ohms, margin: (bound.loop as Ohms) - resistance } } : check);
+      const value = bound.limit === DEVICE_VOLTAGE ? point.loadVoltage : bound.unit === 'V' ? point.voltageDrop : point.dropFraction;
+      const check = held(bound.limit, value, bound.bound, marginalBelow, isMet);
+      check.unit = bound.unit;
+      checks.push(withLoop(check, bound.loop));
     }
   }
   if (ampacity !== undefined && (load.power === undefined || atLowest.feasible)) {
     const current = atLowest.feasible && load.power !== undefined ? atLowest.current : mostCurrent(high, load);
-    const loop = ampacityLoop(low, load, ampacity);
-    const passes = loop === undefined ? current <= ampacity : resistance <= loop;
-    checks.push({ ...judged('ampacity', current, ampacity, 'A', ampacity - current, passes), source: 'data-sheet' });
+    const loop = AMPACITY.asResistance?.(low, load, ampacity);
+    const check = held(AMPACITY, current, ampacity, marginalBelow, loop === undefined ? undefined : resistance <= loop);
+    // Of a line it is a question of power: there is no bundle that gets warm.
+    check.aspect = 'power';
+    checks.push(check);
   }
-  if (maximumVoltage !== undefined) {
-    // A device that draws nothing drops nothing, however long and cold the line.
-    const margin = maximumVoltage - high;
-    checks.push({ ...judged('device-overvoltage', high, maximumVoltage, 'V', margin, margin >= 0), source: 'data-sheet' });
-  }
+  // A device that draws nothing drops nothing, however long and cold the line.
+  if (maximumVoltage !== undefined) checks.push(held(DEVICE_OVERVOLTAGE, high, maximumVoltage, marginalBelow));
   if (maximumResistance !== undefined) {
-    const margin = maximumResistance - resistance;
-    checks.push({
-      ...judged('device-resistance', resistance, maximumResistance, 'Ω', margin, margin >= 0),
-      source: 'data-sheet',
-      loop: { limit: maximumResistance, margin },
-    });
+    checks.push(withLoop(held(DEVICE_RESISTANCE, resistance, maximumResistance, marginalBelow), maximumResistance));
   }
 
   const worst = worstVerdict(checks);
   const deciding = [
-    ...(single ? ['supplyVoltage'] : []),
-    ...(minimumVoltage === undefined && permittedDrop === undefined ? ['minimumVoltage'] : []),
+    ...(single ? [{ parameter: 'supplyVoltage' }] : []),
+    ...(minimumVoltage === undefined && permittedDrop === undefined ? [{ parameter: 'minimumVoltage' }] : []),
   ];
   const verdict = worst === 'fail' || deciding.length === 0 ? worst : 'uncertain';
   const settled = verdict === 'uncertain' ? checks.map((check): Check => ({ ...check, verdict: 'uncertain', deciding })) : checks;
@@ -186,24 +178,9 @@ export function checkTwoWireRun(input: TwoWireRunInput | UnequalTwoWireRunInput)
     cautions: twoWireCautions(high, atHighest),
   };
 
-  function judged(
-    name: Check['name'],
-    value: number,
-    against: number,
-    unit: Check['unit'],
-    raw: number,
-    passes: boolean,
-  ): Omit<Check, 'source'> {
-    const margin = settledMargin(raw, against, passes);
-    return {
-      name,
-      value,
-      limit: against,
-      unit,
-      margin,
-      marginFraction: margin / against,
-      verdict: verdictOf(margin, against, marginalBelow),
-    };
+  function withLoop(check: Draft<Check>, most: Ohms | undefined): Check {
+    if (most !== undefined && most !== NO_LINE) check.loop = { limit: most, margin: most - resistance };
+    return check;
   }
 }
 
@@ -214,28 +191,24 @@ export function voltageBounds(
   load: Load,
   minimumVoltage: Volts | undefined,
   permittedDrop: PermittedDrop | undefined,
-): { name: 'device-voltage' | 'voltage-drop'; limit: number; unit: 'V' | '1'; loop: Ohms | undefined; at: Volts }[] {
-  const bounds: ReturnType<typeof voltageBounds> = [];
-  if (minimumVoltage !== undefined) {
-    const loop = resistanceAtVoltage(low, load, minimumVoltage);
-    bounds.push({ name: 'device-voltage', limit: minimumVoltage, unit: 'V', loop, at: low });
-  }
-  if (typeof permittedDrop === 'number') {
-    const loop = resistanceAtVoltage(low, load, low * (1 - permittedDrop));
-    bounds.push({ name: 'voltage-drop', limit: permittedDrop, unit: '1', loop, at: low });
-  } else if (permittedDrop !== undefined) {
-    // In volts a resistance drops most at the highest supply, a power at the lowest; a current the same at both.
-    const at = load.resistance === undefined ? low : high;
-    const { volts } = permittedDrop;
-    const loop = volts < at ? resistanceAtVoltage(at, load, at - volts) : undefined;
-    bounds.push({ name: 'voltage-drop', limit: volts, unit: 'V', loop, at });
-  }
+): VoltageBound[] {
+  const bounds: VoltageBound[] = [];
+  const add = (limit: VoltageBound['limit'], bound: number, unit: 'V' | '1', at: Volts): void => {
+    bounds.push({ limit, bound, unit, loop: limit.asResistance?.(at, load, bound, unit), at });
+  };
+  if (minimumVoltage !== undefined) add(DEVICE_VOLTAGE, minimumVoltage, 'V', low);
+  if (typeof permittedDrop === 'number') add(VOLTAGE_DROP, permittedDrop, '1', low);
+  // In volts a resistance drops most at the highest supply, a power at the lowest; a current the same at both.
+  else if (permittedDrop !== undefined) add(VOLTAGE_DROP, permittedDrop.volts, 'V', load.resistance === undefined ? low : high);
   return bounds;
 }
 
-/** Most line resistance at which a power still draws no more than `ampacity`; nothing for loads that a line only calms. @internal */
-export function ampacityLoop(low: Volts, load: Load, ampacity: Amperes): Ohms | undefined {
-  return load.power === undefined || load.power === 0 ? undefined : resistanceAtVoltage(low, load, load.power / ampacity);
+interface VoltageBound {
+  readonly limit: Limit<'device-voltage' | 'voltage-drop'>;
+  readonly bound: number;
+  readonly unit: 'V' | '1';
+  readonly loop: Ohms | undefined;
+  readonly at: Volts;
 }
 
 /** Current of a load that draws most where there is no line at all. @internal */

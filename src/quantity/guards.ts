@@ -68,12 +68,34 @@ export function requireInteger(value: number, low: number, high: number, paramet
 }
 
 /**
- * Requires one of a closed list of names.
+ * Requires one of a closed list of names. Of a long list `requireName` names the nearest.
  * @internal
  */
 export function requireOneOf(value: unknown, allowed: readonly (string | number)[], parameter: string): void {
   if (allowed.includes(value as string | number)) return;
-  refuse(value, parameter, `one of ${allowed.map(describe).join(', ')}`, 'unknown');
+  refuse(value, parameter, oneOf(allowed), 'unknown');
+}
+
+/** In words. @internal */
+export function oneOf(allowed: readonly (string | number)[]): string {
+  return `one of ${allowed.map(describe).join(', ')}`;
+}
+
+/**
+ * Refuses keys that are not known, for a small function with few of them; others use `refuseUnknown`, which names the nearest.
+ * @internal
+ */
+export function requireKeys(input: object, known: readonly string[], path: string): void {
+  for (const [key, value] of Object.entries(input)) {
+    if (value !== undefined && !known.includes(key)) refuse(value, `${path}.${key}`, `no key but ${known.join(', ')}`, 'unknown');
+  }
+}
+
+/** Whether an object has more keys that are not `undefined` than so many. @internal */
+export function hasMoreKeys(input: object, count: number): boolean {
+  let left = count;
+  for (const key in input) if ((input as Record<string, unknown>)[key] !== undefined) left -= 1;
+  return left < 0;
 }
 
 /**

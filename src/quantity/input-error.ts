@@ -9,14 +9,16 @@ export interface InputErrorJson {
   readonly code: InputErrorCode;
   readonly parameter: string;
   readonly expected: string;
-  readonly received: string;
+  /** What arrived: a text or a finite number as it was, anything else in words. */
+  readonly received: string | number;
   readonly message: string;
 }
 
 /**
  * An argument lies outside the domain where the formula has a meaning.
  *
- * Wrong inputs throw this; a physical "no" (a load that a line cannot carry) is a result, not an error.
+ * Wrong inputs throw this; a physical "no" (a load that a line cannot carry) is a result, not an error. `structuredClone`
+ * keeps the message and the stack of an error and nothing else: to a worker send `toJSON()`, and rebuild it there.
  *
  * @example
  * let message = '';
@@ -34,8 +36,14 @@ export class InputError extends RangeError {
   /** What arrived, untouched. */
   declare readonly received: unknown;
 
-  constructor(code: InputErrorCode, parameter: string, expected: string, received: unknown) {
-    super(`${parameter}: expected ${expected}, received ${describe(received)}`);
+  constructor(
+    code: InputErrorCode,
+    parameter: string,
+    expected: string,
+    received: unknown,
+    message: string = `${parameter}: expected ${expected}, received ${describe(received)}`,
+  ) {
+    super(message);
     this.code = code;
     this.parameter = parameter;
     this.expected = expected;
@@ -44,21 +52,41 @@ export class InputError extends RangeError {
 
   /** The same facts as plain data: a bare Error turns into `{}` in JSON. */
   toJSON(): InputErrorJson {
-    return { ...this, received: describe(this.received), message: this.message };
+    const { received, message } = this;
+    const isPlain = typeof received === 'string' || Number.isFinite(received);
+    return { ...this, received: isPlain ? (received as string | number) : describe(received), message };
+  }
+
+  /**
+   * The error again, from its plain data.
+   *
+   * @param json - What `toJSON` made, perhaps on another machine.
+   * @returns An InputError with the same facts; what was received is as plain as the data.
+   * @example
+   * const sent = JSON.stringify(new InputError('range', 'length', 'a number from 0', -1));
+   * InputError.fromJSON(JSON.parse(sent)).message; // => 'length: expected a number from 0, received -1'
+   */
+  static fromJSON(json: InputErrorJson): InputError {
+    const { code, parameter, expected, received, message } = json;
+    return new InputError(code, parameter, expected, received, message);
   }
 }
 
 /**
- * Tells an {@link InputError} from any other thrown value, also when it comes from another copy of the library.
+ * Tells an {@link InputError} from any other thrown value, also when it comes from another copy of the library or as its
+ * plain data.
  *
- * @param error - Anything that was caught.
- * @returns Whether it is an InputError.
+ * @param error - Anything that was caught, or read from JSON.
+ * @returns Whether it is an InputError or what its `toJSON` makes.
  * @example
  * isInputError(new Error('no')); // => false
+ * @example
+ * isInputError(new InputError('range', 'length', 'a number from 0', -1).toJSON()); // => true
  */
-export function isInputError(error: unknown): error is InputError {
+export function isInputError(error: unknown): error is InputError | InputErrorJson {
   // By name, not by class: a second copy of the library has a class of its own.
-  return error instanceof Error && error.name === 'InputError' && 'parameter' in error;
+  const { name, parameter } = Object(error) as Partial<InputErrorJson>;
+  return name === 'InputError' && typeof parameter === 'string';
 }
 
 /** The argument as a person would write it; never throws, whatever arrives. @internal */

@@ -1,5 +1,5 @@
 /** What a bundle does to one run of a schedule. @module */
-import { worstVerdict } from '../circuit/check.ts';
+import { worstVerdict } from '../limits/verdict.ts';
 import { largestPassing } from '../plan/heat/bundle-remedies.ts';
 import type { BundleFinding } from '../plan/heat/check-bundle.ts';
 import { type WarmRun, warmRun } from '../plan/heat/warm-run.ts';

@@ -1,8 +1,9 @@
 /** One run of a schedule, judged. @module */
 import type { Segment } from '../cable/run-resistance.ts';
-import { MARGINAL_BELOW, type Verdict } from '../circuit/check.ts';
 import type { OperatingPoint } from '../circuit/operating-point.ts';
 import type { PowerAtPd } from '../ethernet/power-at-pd.ts';
+import { MARGINAL_BELOW } from '../limits/held.ts';
+import { type Verdict, worse } from '../limits/verdict.ts';
 import type { CablingStandard } from '../plan/cabling-rules.ts';
 import { checkPoweredRun, type PoweredRunInput } from '../plan/powered-run.ts';
 import { poweredRunRemedies } from '../plan/remedies.ts';
@@ -179,12 +180,6 @@ function notesOn({ input }: ScheduledPoweredRun, feed: ScheduledSwitch | undefin
   if (grantedClass !== input.poeClass)
     notes.push(`a Type ${type} port grants class ${grantedClass} to this class ${input.poeClass} device`);
   return notes;
-}
-
-const GRAVITY: Readonly<Record<Verdict, number>> = { pass: 0, marginal: 1, uncertain: 2, fail: 3 };
-
-function worse(a: Verdict, b: Verdict): Verdict {
-  return GRAVITY[b] > GRAVITY[a] ? b : a;
 }
 
 /** Puts in what would put a failing run right; a trial that goes wrong costs the remedies, never the verdict. */

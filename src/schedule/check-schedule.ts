@@ -1,5 +1,5 @@
 /** A whole schedule, judged: every run, every switch, the sums. @module */
-import { MARGINAL_BELOW, requireMarginalBelow } from '../circuit/check.ts';
+import { MARGINAL_BELOW, requireMarginalBelow } from '../limits/held.ts';
 import type { CablingStandard } from '../plan/cabling-rules.ts';
 import { requireArray, requireObject, requireOneOf } from '../quantity/guards.ts';
 import { isInputError } from '../quantity/input-error.ts';

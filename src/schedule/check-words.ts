@@ -1,5 +1,5 @@
 /** Checks in words: what they are called, and what to say when one is not met. @module */
-import type { CheckName } from '../circuit/check.ts';
+import type { CheckName } from '../limits/check.ts';
 import { amount, apart, brief, percent } from './amount.ts';
 import type { ReportedCheck, RunReport } from './report.ts';
 
@@ -164,7 +164,7 @@ function deviceResistance({ readings }: ReportedCheck, value: string, limit: str
 
 /** What would settle an uncertain check. @internal */
 export function whatSettles(check: ReportedCheck): string[] {
-  return (check.deciding ?? []).map((input) => {
+  return (check.deciding ?? []).map(({ parameter: input }) => {
     if (input === 'maximumResistance.loop') return 'Ask the maker whether the resistance limit means a shorted pair or one pairset.';
     if (input === 'supplyVoltage') return 'State the lowest and the highest voltage of the supply, as in 21 V to 27.6 V.';
     if (input === 'minimumVoltage') return 'State the lowest voltage at which the device works.';

@@ -3,6 +3,7 @@ export { InputError, type InputErrorCode, type InputErrorJson, isInputError } fr
 export { type CheckRunOptions, checkRun } from './check-run.ts';
 export { type CheckScheduleOptions, checkSchedule } from './check-schedule.ts';
 export type { Finding, FindingCode, FindingSeverity } from './finding.ts';
+export { messageOf } from './finding-words.ts';
 export { type ParsedSchedule, type ParseScheduleInput, parseSchedule } from './parse-schedule.ts';
 export type {
   FarEnd,

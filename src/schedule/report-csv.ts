@@ -1,5 +1,5 @@
 /** A report as CSV: one line for every run, unrounded, safe to open in a spreadsheet. @module */
-import type { CheckName } from '../circuit/check.ts';
+import type { CheckName } from '../limits/check.ts';
 import { heatOf, measuredOf } from './bundle-words.ts';
 import { CHECK_WORDS } from './check-words.ts';
 import type { Report, RunReport } from './report.ts';

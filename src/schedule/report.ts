@@ -2,12 +2,13 @@
 import type { ExplanationName } from '../cable/field/explanations.ts';
 import type { Installation } from '../cable/heat/bundle-rise.ts';
 import type { RunPair } from '../cable/unbalance.ts';
-import type { Check, Verdict } from '../circuit/check.ts';
 import type { PoeClassNumber, PseType } from '../ethernet/class-table.ts';
+import type { Check } from '../limits/check.ts';
+import type { Verdict } from '../limits/verdict.ts';
 import type { CablingStandard } from '../plan/cabling-rules.ts';
 import type { BundleFinding } from '../plan/heat/check-bundle.ts';
 import type { Remedy } from '../plan/remedy.ts';
-import type { BudgetedPort, PortPriority, SwitchBudget } from '../plan/switch-budget.ts';
+import type { BudgetedPort, PortPriority, SwitchBudget } from '../plan/switch/switch-budget.ts';
 import type { Amperes, Celsius, Kelvins, Metres, Ohms, Volts, Watts } from '../quantity/units.ts';
 import type { Finding, FindingSeverity } from './finding.ts';
 import type { UnreadCell } from './schedule.ts';

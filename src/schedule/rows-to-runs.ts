@@ -6,7 +6,7 @@ import type { Conductor } from '../conductor/conductor.ts';
 import type { PoeClassNumber } from '../ethernet/class-table.ts';
 import { poeClass } from '../ethernet/poe-class.ts';
 import type { ResistanceLimit } from '../plan/device-resistance.ts';
-import type { PortPriority } from '../plan/switch-budget.ts';
+import type { PortPriority } from '../plan/switch/switch-budget.ts';
 import type { Cell } from './cell.ts';
 import { RUN_COLUMNS, type RunColumn } from './columns.ts';
 import type { FindingList } from './findings.ts';

@@ -1,11 +1,17 @@
 /** A judged run in sentences: what is the matter, what would put it right, what it is made of. @module */
-import type { CheckName, Verdict } from '../circuit/check.ts';
+import type { CheckName } from '../limits/check.ts';
+import type { Verdict } from '../limits/verdict.ts';
 import { amount, count } from './amount.ts';
 import { bundleToDo, heatDoubt, heatOf } from './bundle-words.ts';
 import { reason, whatSettles } from './check-words.ts';
 import { remedyInWords } from './remedy-words.ts';
 import type { ReportedCheck, ReportedPiece, RunReport } from './report.ts';
 import type { UnreadCell } from './schedule.ts';
+
+/** A run by its name and its device. @internal */
+export function titleOf({ run, device }: RunReport): string {
+  return device === undefined ? run : `${run}, ${device}`;
+}
 
 /** A verdict as a word that needs no colour: a failure stands out by its capitals. @internal */
 export type VerdictWord = 'pass' | 'marginal' | 'uncertain' | 'FAIL' | 'DENIED' | '-';
@@ -104,7 +110,7 @@ function sideSentence(
 function doubt(checks: readonly ReportedCheck[], run: RunReport, standard: string): string {
   const unstated = checks.find(({ readings }) => readings !== undefined);
   if (unstated !== undefined) return reason(unstated, run, standard);
-  const deciding = checks[0]?.deciding ?? [];
+  const deciding = (checks[0]?.deciding ?? []).map(({ parameter }) => parameter);
   const missing: string[] = [];
   if (deciding.includes('supplyVoltage')) missing.push('the supply is given as one voltage, and a real one has a range');
   if (deciding.includes('minimumVoltage')) missing.push('the lowest voltage at which the device works is not given');

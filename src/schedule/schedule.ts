@@ -3,7 +3,7 @@ import type { Installation } from '../cable/heat/bundle-rise.ts';
 import type { RunPair } from '../cable/unbalance.ts';
 import type { PseType } from '../ethernet/class-table.ts';
 import type { PoweredRunInput } from '../plan/powered-run.ts';
-import type { PortPriority, PowerSupply } from '../plan/switch-budget.ts';
+import type { PortPriority, PowerSupply } from '../plan/switch/switch-budget.ts';
 import type { TwoWireRunInput } from '../plan/two-wire-run.ts';
 import type { Ohms, Volts, Watts } from '../quantity/units.ts';
 

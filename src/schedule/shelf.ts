@@ -6,7 +6,8 @@
  * @module
  */
 import type { Segment } from '../cable/run-resistance.ts';
-import type { Check, CheckName, Verdict } from '../circuit/check.ts';
+import type { Check, CheckName } from '../limits/check.ts';
+import type { Verdict } from '../limits/verdict.ts';
 import type { ReportedCheck, ReportedPiece, RunReport } from './report.ts';
 
 /** Where values are kept while one schedule is judged. */
@@ -104,6 +105,7 @@ function isOftenAlike(name: CheckName): boolean {
 /** The check without its limit in ohms, which the report has no use for. */
 function reported({
   name,
+  aspect,
   value,
   limit,
   published,
@@ -117,10 +119,11 @@ function reported({
 }: Check): ReportedCheck {
   // Nearly all checks are of the first shape, and one literal takes less room than one with parts added to it.
   if (published === undefined && deciding === undefined && readings === undefined) {
-    return { name, value, limit, unit, margin, marginFraction, verdict, source };
+    return { name, aspect, value, limit, unit, margin, marginFraction, verdict, source };
   }
   return {
     name,
+    aspect,
     value,
     limit,
     ...(published === undefined ? {} : { published }),

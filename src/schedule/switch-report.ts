@@ -1,6 +1,6 @@
 /** One switch of a schedule, judged: who gets power and who does not. @module */
 import { assignedClass, poeClass } from '../ethernet/poe-class.ts';
-import { type BudgetedPort, type BudgetPort, switchBudget } from '../plan/switch-budget.ts';
+import { type BudgetedPort, type BudgetPort, switchBudget } from '../plan/switch/switch-budget.ts';
 import type { ReportedPort, ReportSettings, SwitchReport } from './report.ts';
 import type { ScheduledPoweredRun, ScheduledSwitch } from './schedule.ts';
 

@@ -1,5 +1,5 @@
 /** Sums over a judged schedule. @module */
-import type { Verdict } from '../circuit/check.ts';
+import type { Verdict } from '../limits/verdict.ts';
 import type { Finding, FindingSeverity } from './finding.ts';
 import type { ReportedCheck, ReportedPiece, ReportTotals, RunOutcome, RunReport } from './report.ts';
 

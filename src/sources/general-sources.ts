@@ -6,6 +6,11 @@ export const GENERAL_SOURCES = {
     locus: 'as stated by the caller',
     status: 'published',
   },
+  'library-default': {
+    title: 'A default of this library',
+    locus: 'what a call takes for what its caller leaves out; listed among the assumptions of its result',
+    status: 'derived',
+  },
   collapse: {
     title: 'Maximum power transfer',
     locus: 'a line of resistance R fed at V delivers at most V²/4R',

@@ -1,8 +1,10 @@
 /** `powerAtPd` with its checks against the same arithmetic written inline, building the same objects. @module */
-import type { Check, Verdict } from '../../src/circuit/check.ts';
+
 import { CLASS_TABLE, type ClassRow, type PoeClassNumber } from '../../src/ethernet/class-table.ts';
 import type { PoeClass } from '../../src/ethernet/poe-class.ts';
 import type { PowerAtPd, PowerAtPdInput } from '../../src/ethernet/power-at-pd.ts';
+import type { Check } from '../../src/limits/check.ts';
+import type { Verdict } from '../../src/limits/verdict.ts';
 import { differenceOfProducts } from '../../src/quantity/exact.ts';
 import { builtCore, compare, print, requireAlike, stream } from './measure.mts';
 
@@ -59,7 +61,17 @@ function inline(input: PowerAtPdInput): PowerAtPd {
   };
 
   const checks: Check[] = [
-    { name: 'pd-power', value: P, limit: P, unit: 'W', margin: 0, marginFraction: 0, verdict: 'pass', source: 'ieee-802.3-class' },
+    {
+      name: 'pd-power',
+      aspect: 'power',
+      value: P,
+      limit: P,
+      unit: 'W',
+      margin: 0,
+      marginFraction: 0,
+      verdict: 'pass',
+      source: 'ieee-802.3-class',
+    },
   ];
   const most = (V * V) / (4 * resistance);
   checks.push(check('collapse', P, most, 'W', most - P, (V * V) / (4 * P), 'collapse'));
@@ -118,6 +130,7 @@ function inline(input: PowerAtPdInput): PowerAtPd {
   ): Draft<Check> {
     const made: Draft<Check> = {
       name,
+      aspect: 'power',
       value,
       limit,
       unit,

@@ -1,5 +1,5 @@
 /** The budget of 10,000 ports against that of 1,000: ten times the ports, little more than ten times the time. @module */
-import type { SwitchBudgetInput } from '../../src/plan/switch-budget.ts';
+import type { SwitchBudgetInput } from '../../src/plan/switch/switch-budget.ts';
 import { builtCore, compare, print, stream } from './measure.mts';
 
 const { switchBudget } = await builtCore();

@@ -1,10 +1,11 @@
 import ts from 'typescript';
 import { describe, expect, test } from 'vitest';
+import { ENTRIES } from '../../scripts/entries.ts';
 import { missingWords } from '../support/docstrings.ts';
-import { ENTRIES, exportsOf } from '../support/exports.ts';
+import { exportsOf } from '../support/exports.ts';
 
-describe.each(ENTRIES)('every name of $name is documented', ({ file }) => {
-  test.each(exportsOf(file).map(({ name, declaration }) => [name, declaration] as const))('%s', (name, declaration) => {
+describe.each(ENTRIES)('every name of $name is documented', ({ source }) => {
+  test.each(exportsOf(source).map(({ name, declaration }) => [name, declaration] as const))('%s', (name, declaration) => {
     expect(missingWords(name, declaration)).toEqual([]);
   });
 });

@@ -55,7 +55,7 @@ describe('operatingPoint', () => {
     return { supplyVoltage, resistance, load };
   });
 
-  test('300 random lines, a third each of power (to 0.99 of collapse), current and resistance', { timeout: 60_000 }, async () => {
+  test('300 random lines, a third each of power (to 0.99 of collapse), current and resistance', async () => {
     const solution = await solveDc(
       cases.flatMap(({ supplyVoltage, resistance, load }, i) => [
         `V${i} s${i} 0 ${spiceNumber(supplyVoltage)}`,
@@ -119,7 +119,7 @@ describe.each(['pairLoop', 'twoPair', 'fourPair'] as const)('%s drawn conductor 
   const random = seeded(22);
   const runs = Array.from({ length: 40 }, () => randomRun(random));
 
-  test('an ohmmeter at the near end reads it: 1 A in, the far ends joined', { timeout: 60_000 }, async () => {
+  test('an ohmmeter at the near end reads it: 1 A in, the far ends joined', async () => {
     const solution = await solveDc(
       runs.flatMap((run, i) => [`I${i} 0 s${i} 1`, `Vshort${i} p${i} m${i} 0`, ...runLines(String(i), loop, run)]),
     );
@@ -129,7 +129,7 @@ describe.each(['pairLoop', 'twoPair', 'fourPair'] as const)('%s drawn conductor 
     }
   });
 
-  test('a load at its far end settles where operatingPoint says', { timeout: 60_000 }, async () => {
+  test('a load at its far end settles where operatingPoint says', async () => {
     const drawn = runs.map((run, i) => {
       const resistance = runResistance(run)[loop];
       const supplyVoltage = uniform(random, 20, 57);
@@ -157,9 +157,7 @@ describe.each(['pairLoop', 'twoPair', 'fourPair'] as const)('%s drawn conductor 
   });
 });
 
-test('every class at its lowest voltage over random runs: voltage and the three currents, an ammeter in one conductor', {
-  timeout: 60_000,
-}, async () => {
+test('every class at its lowest voltage over random runs: voltage and the three currents, an ammeter in one conductor', async () => {
   const random = seeded(23);
   const drawn = Array.from({ length: 90 }, (_, i) => {
     const number = (i % 9) as PoeClassNumber;
@@ -193,7 +191,7 @@ test('every class at its lowest voltage over random runs: voltage and the three 
   }
 });
 
-test('two-wire circuits of unlike out and back, 40 of them', { timeout: 60_000 }, async () => {
+test('two-wire circuits of unlike out and back, 40 of them', async () => {
   const random = seeded(24);
   const drawn = Array.from({ length: 40 }, () => {
     const out = awg(whole(random, 10, 24));

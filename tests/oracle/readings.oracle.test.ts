@@ -3,9 +3,10 @@ import { expect, test } from 'vitest';
 import { cable, expectedReading, fromMeasurement, type RunPair } from '../../src/index.ts';
 import { expectWithin } from '../helpers/expectations.ts';
 import { type Random, seeded, uniform } from '../helpers/random.ts';
+import { sampleSize } from '../helpers/sample-size.ts';
 import { solveDc, spiceNumber } from '../helpers/spice.ts';
 
-const RUNS = Number(process.env['FAREND_RUNS'] ?? 20);
+const RUNS = sampleSize(60, 15);
 const PINS: Readonly<Record<RunPair, readonly [number, number]>> = { '1,2': [1, 2], '3,6': [3, 6], '4,5': [4, 5], '7,8': [7, 8] };
 /** In series with the loops of power, and taken off again; far less costs ngspice digits. [Ω] */
 const LEADS = 0.01;
@@ -93,7 +94,7 @@ test(`${RUNS} runs: readings, pairsets and both together`, async () => {
     expectWithin(measured.pairsetB.value, setB - LEADS, 1e-7);
     expectWithin(measured.fourPair.value, both - LEADS, 1e-7);
   }
-}, 120_000);
+});
 
 test('the expected reading is what ngspice has for conductors at the limit of the cable and connections at theirs', async () => {
   const run = { installed: [{ cable: cable('cat5e'), length: 80, temperature: 40 }], connections: 2 };
@@ -101,4 +102,4 @@ test('the expected reading is what ngspice has for conductors at the limit of th
   const conductors = Object.fromEntries([1, 2, 3, 6, 4, 5, 7, 8].map((pin) => [pin, [0.2, wire, 0.2]])) as Conductors;
   const [reading] = await ohms(conductors, [{ from: 'n1', to: 'n2', ties: [['f1', 'f2']], leads: LEADS }]);
   expectWithin(expectedReading(run).channel.atTemperature.high, (reading as number) - LEADS, 1e-7);
-}, 60_000);
+});

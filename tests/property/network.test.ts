@@ -1,6 +1,7 @@
 /** Laws of a DC network, on random ones. */
 import { describe, expect, test } from 'vitest';
-import { loadability, maximumTaps, type NetworkInput, operatingPoint, shedTaps, solveNetwork } from '../../src/index.ts';
+import { loadability, maximumTaps, shedTaps } from '../../src/circuit/index.ts';
+import { type NetworkInput, operatingPoint, solveNetwork } from '../../src/index.ts';
 import { seeded } from '../helpers/random.ts';
 import { randomNetwork, scaledNetwork } from '../helpers/random-network.ts';
 

@@ -5,18 +5,15 @@ import {
   type BudgetBasis,
   type BudgetedPort,
   type BudgetPort,
-  budgetSteps,
   type PoeClassNumber,
   type PortPriority,
   type PseType,
   poeClass,
-  roomForMore,
   type SwitchBudget,
   type SwitchBudgetInput,
-  supplyLoss,
   switchBudget,
-  switchMains,
 } from '../../src/index.ts';
+import { budgetSteps, roomForMore, supplyLoss, switchMains } from '../../src/plan/index.ts';
 import { expectPlain, expectWithin } from '../helpers/expectations.ts';
 
 const RANK: Record<PortPriority, number> = { critical: 0, high: 1, low: 2 };

@@ -1,7 +1,9 @@
 /** Laws of unlike conductors: what divides adds up, likeness evens out, and the larger resistance takes the smaller current. */
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { pairUnbalance, powerAtPd, unbalance, unbalancedPairs } from '../../src/index.ts';
+import { unbalance, unbalancedPairs } from '../../src/cable/index.ts';
+import { pairUnbalance } from '../../src/ethernet/index.ts';
+import { powerAtPd } from '../../src/index.ts';
 import { expectPlain, expectWithin } from '../helpers/expectations.ts';
 
 const ohms = fc.double({ min: 0.1, max: 12, noNaN: true });

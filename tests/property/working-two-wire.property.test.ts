@@ -1,9 +1,9 @@
 /** Two-wire lines: drops in volts, ampacities and ranges of supply against the core, which bounds each at another voltage. */
 import { expect, test } from 'vitest';
-import type { CheckName } from '../../src/circuit/check.ts';
+import type { CheckName } from '../../src/limits/check.ts';
 import { maximumRun } from '../../src/plan/maximum-run.ts';
 import { showWorking } from '../../src/working/index.ts';
-import { LIMIT_WORDS } from '../../src/working/book/limit-words.ts';
+import { LIMIT_WORDS } from '../../src/limits/all.ts';
 import { seeded } from '../helpers/random.ts';
 import { workings } from '../helpers/random-workings.ts';
 

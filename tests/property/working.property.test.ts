@@ -4,9 +4,11 @@ import { showWorking } from '../../src/working/index.ts';
 import { expectPlain, frozen } from '../helpers/expectations.ts';
 import { seeded } from '../helpers/random.ts';
 import { asked, NAMES } from '../helpers/random-workings.ts';
+import { sampleSize } from '../helpers/sample-size.ts';
 import { figureOf } from '../helpers/workings/kit.ts';
 
-const INPUTS = 2000;
+const INPUTS = sampleSize(2000, 200);
+const REPORTED = sampleSize(300, 100);
 
 describe.each(NAMES)('%s', (name) => {
   test(`the last step is the core's result, to 1e-12, of ${INPUTS} inputs up to 1e-6 short of collapse`, () => {
@@ -32,7 +34,7 @@ describe.each(NAMES)('%s', (name) => {
   test('so is every other figure that the core reports', () => {
     const random = seeded(7);
     let held = 0;
-    for (let index = 0; index < 300; index++) {
+    for (let index = 0; index < REPORTED; index++) {
       const { input, answer } = asked(name, random);
       const { results, feasible } = showWorking(name, input);
       if (!feasible) continue;
@@ -47,7 +49,7 @@ describe.each(NAMES)('%s', (name) => {
         held++;
       }
     }
-    expect(held).toBeGreaterThanOrEqual(100);
+    expect(held).toBeGreaterThanOrEqual(REPORTED / 3);
   });
 
   test('it is plain data, and its input is left alone', () => {

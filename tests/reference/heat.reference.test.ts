@@ -8,7 +8,8 @@
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
-import { ampacity, bundleRise, type CableName, cable, filmCoefficient } from '../../src/index.ts';
+import { ampacity, filmCoefficient } from '../../src/cable/index.ts';
+import { bundleRise, type CableName, cable } from '../../src/index.ts';
 import { expectPrinted, rows } from '../helpers/expectations.ts';
 
 const csv = (name: string): string[][] =>

@@ -8,9 +8,9 @@
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
+import { unbalance } from '../../src/cable/index.ts';
 import {
   assignedClass,
-  cable,
   classAssignment,
   type DualSignatureClassNumber,
   dualSignature,
@@ -19,24 +19,18 @@ import {
   LLDP_FIELDS,
   lldpAllocation,
   lldpWatts,
-  milliwatts,
-  operatingPoint,
   POE_SIGNALLING,
-  type PoeClassNumber,
-  type PseType,
-  poeClass,
   poeClassDetail,
-  powerAtPd,
   psePowerFor,
   pseType,
   type RFC_3621,
   RFC_3621_FACTS,
   rfc3621Classification,
   rfc3621Name,
-  runResistance,
-  source,
-  unbalance,
-} from '../../src/index.ts';
+} from '../../src/ethernet/index.ts';
+import { cable, operatingPoint, type PoeClassNumber, type PseType, poeClass, powerAtPd, runResistance } from '../../src/index.ts';
+import { milliwatts } from '../../src/quantity/index.ts';
+import { source } from '../../src/sources/index.ts';
 import { as, expectInputError, expectPrinted } from '../helpers/expectations.ts';
 import { ROOT } from '../support/files.ts';
 

@@ -1,4 +1,4 @@
-/** What is wrong with the tables of a source file: they are plain literals, keys once, sources known. @module */
+/** What is wrong with the tables of a source file: they are plain literals and arrow functions, keys once, sources known. @module */
 import ts from 'typescript';
 
 /** A table that stands at the top of a module. */
@@ -8,7 +8,7 @@ export interface Table {
   readonly literal: ts.Expression;
 }
 
-/** The object and array literals that are bound to an upper-case constant at the top of a file. */
+/** The object and array literals that are bound to an upper-case constant at the top of a file; what is marked as pure is a value, not a table. */
 export function tablesIn(file: string, text: string): Table[] {
   const source = ts.createSourceFile(file, text, ts.ScriptTarget.ES2022, true);
   const found: Table[] = [];
@@ -18,7 +18,9 @@ export function tablesIn(file: string, text: string): Table[] {
     for (const { name, initializer } of statement.declarationList.declarations) {
       if (initializer === undefined || !ts.isIdentifier(name) || !/^[A-Z][A-Z0-9_]*$/.test(name.text)) continue;
       const literal = bare(initializer);
-      const isTable = ts.isObjectLiteralExpression(literal) || ts.isArrayLiteralExpression(literal) || ts.isCallExpression(literal);
+      const isPure = initializer.getFullText().trimStart().startsWith('/* @__PURE__ */');
+      const isTable =
+        ts.isObjectLiteralExpression(literal) || ts.isArrayLiteralExpression(literal) || (ts.isCallExpression(literal) && !isPure);
       if (isTable) found.push({ name: name.text, isExported, literal });
     }
   }
@@ -85,6 +87,7 @@ function bare(node: ts.Expression): ts.Expression {
 function isLiteral(node: ts.Expression): boolean {
   if (ts.isPrefixUnaryExpression(node)) return node.operator === ts.SyntaxKind.MinusToken && ts.isNumericLiteral(node.operand);
   return (
+    ts.isArrowFunction(node) ||
     ts.isStringLiteral(node) ||
     ts.isNumericLiteral(node) ||
     ts.isNoSubstitutionTemplateLiteral(node) ||

@@ -16,6 +16,7 @@ describe('the staircase', () => {
         'sources/sources.ts': '',
         'sources/source.ts': "import { InputError } from '../quantity/units.ts'; import { SOURCES } from './sources.ts';",
         'quantity/units.ts': '',
+        'quantity/fields.ts': "import type { K } from '../sources/sources.ts';",
         'conductor/awg.ts': "import type { K } from '../sources/sources.ts'; import { m } from '../quantity/units.ts';",
         'schedule/index.ts': "import { z } from 'zod'; import { awg } from '../conductor/awg.ts';",
         'index.ts': "export * from './conductor/awg.ts'; export * from './sources/source.ts';",
@@ -66,5 +67,14 @@ describe('the staircase', () => {
       'cable/c.ts': "import type { A } from './a.ts';",
     });
     expect(found).toEqual(['cycle: cable/a.ts -> cable/b.ts -> cable/c.ts -> cable/a.ts']);
+  });
+
+  test('refuses a folder and a file beside it that import each other', () => {
+    const found = breaches({
+      'plan/a.ts': "import { b } from './inner/b.ts';",
+      'plan/inner/b.ts': '',
+      'plan/inner/c.ts': "import { a } from '../a.ts';",
+    });
+    expect(found).toEqual(['cycle: plan/a.ts -> plan/inner/ -> plan/a.ts']);
   });
 });

@@ -1,10 +1,10 @@
 /** What a meter should show on a pair of a run. @module */
 import { requireInteger, requireNonNegative, requireObject } from '../../quantity/guards.ts';
 import { InputError } from '../../quantity/input-error.ts';
+import type { BoundedFigure } from '../../quantity/interval.ts';
 import type { Kelvins, Metres, Ohms } from '../../quantity/units.ts';
 import type { SourceKey } from '../../sources/sources.ts';
 import { requireSegments, runResistance, type Segment } from '../run-resistance.ts';
-import type { BoundedFigure } from './interval.ts';
 import { loopPerMetre, wireOf } from './wire.ts';
 
 /** A run, as for `checkPoweredRun`; what a reading has no use for is not read. */

@@ -1,10 +1,10 @@
 /** What readings are consistent with: suppositions held against them one by one, never the reason itself. @module */
 import { atTemperature } from '../../conductor/resistance-per-metre.ts';
+import type { Interval } from '../../quantity/interval.ts';
 import type { Celsius, Ohms } from '../../quantity/units.ts';
 import type { SourceKey } from '../../sources/sources.ts';
 import type { RunPair } from '../unbalance.ts';
 import { fitOf, type PairBounds, type Supposition, settled } from './fit.ts';
-import type { Interval } from './interval.ts';
 import { cladWire, copperWire, loopPerMetre, type Wire } from './wire.ts';
 
 /** Something that may be so. */

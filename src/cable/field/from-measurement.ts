@@ -2,6 +2,7 @@
 import { atTemperature } from '../../conductor/resistance-per-metre.ts';
 import { requireInteger, requireNonNegative, requireObject, requireOneOf, requireTemperature } from '../../quantity/guards.ts';
 import { InputError } from '../../quantity/input-error.ts';
+import { type BoundedFigure, type Interval, intervalOf } from '../../quantity/interval.ts';
 import type { Celsius, Metres, Ohms, OhmsPerMetre } from '../../quantity/units.ts';
 import type { Cable } from '../cable.ts';
 import { cableResistancePerMetre, requireSegments, type Segment } from '../run-resistance.ts';
@@ -9,7 +10,6 @@ import { type ConductorsByPair, conductorsOf, parallel, type RunPair } from '../
 import { loopOf } from './expected-reading.ts';
 import { ANY_LENGTH, type Explanation, type ExplanationName, explanationsOf } from './explanations.ts';
 import { fitOf, type PairBounds } from './fit.ts';
-import { type BoundedFigure, type Interval, intervalOf } from './interval.ts';
 import { type MeterAccuracy, readingBounds } from './loaded-voltage.ts';
 import { alike, type Deciding, type FieldCheck, upTo } from './reading-checks.ts';
 import { categoryWire, cladWire, copperWire, loopPerMetre, type Wire, wireOf } from './wire.ts';

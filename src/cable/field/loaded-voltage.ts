@@ -1,8 +1,8 @@
 /** Source and line from two voltages at the far end, without a load and with one. @module */
 import { requireNonNegative, requireObject, requirePositive } from '../../quantity/guards.ts';
 import { InputError } from '../../quantity/input-error.ts';
+import type { BoundedFigure } from '../../quantity/interval.ts';
 import type { Amperes, Volts } from '../../quantity/units.ts';
-import type { BoundedFigure } from './interval.ts';
 
 /** How far a meter may be off: a fraction of the reading and a fixed part, in the unit of the reading. */
 export interface MeterAccuracy {

@@ -1,7 +1,8 @@
 /** Readings held against the limits of cabling: a loop, a loop per length, and the likeness of conductors and pairs. @module */
+
+import type { BoundedFigure, Interval } from '../../quantity/interval.ts';
 import type { SourceKey } from '../../sources/sources.ts';
 import type { RunPair } from '../unbalance.ts';
-import type { BoundedFigure, Interval } from './interval.ts';
 
 /** One reading, or two, against one limit; the shape of every check, with the bounds of its value. */
 export interface FieldCheck {

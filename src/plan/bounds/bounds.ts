@@ -1,6 +1,8 @@
 /** Results of inputs that are only known between limits. @module */
-import type { Check, CheckName, Verdict } from '../../circuit/check.ts';
+
 import { voltageDrop } from '../../circuit/voltage-drop.ts';
+import type { Check, CheckName } from '../../limits/check.ts';
+import type { Verdict } from '../../limits/verdict.ts';
 import { requireObject } from '../../quantity/guards.ts';
 import { InputError } from '../../quantity/input-error.ts';
 import { overtaken } from '../absent-checks.ts';

@@ -1,5 +1,7 @@
 /** What makes one result better than another. @module */
-import { type Check, MARGINAL_BELOW, type Verdict, verdictOf } from '../../circuit/check.ts';
+import type { Check } from '../../limits/check.ts';
+import { MARGINAL_BELOW, verdictOf } from '../../limits/held.ts';
+import type { Verdict } from '../../limits/verdict.ts';
 import { InputError } from '../../quantity/input-error.ts';
 import { governingCheck } from '../governing-check.ts';
 
@@ -41,7 +43,7 @@ export function checksOf(result: unknown): readonly Check[] | undefined {
  * @internal
  */
 export function settledVerdict({ verdict, deciding, margin, limit }: Check, ranged: ReadonlySet<string>): Verdict {
-  if (verdict !== 'uncertain' || !deciding?.every((input) => ranged.has(input))) return verdict;
+  if (verdict !== 'uncertain' || !deciding?.every(({ parameter }) => ranged.has(parameter))) return verdict;
   return verdictOf(margin, limit, MARGINAL_BELOW);
 }
 

@@ -2,7 +2,13 @@
 import { type Ampacity, type AmpacityCode, ampacity } from '../../cable/heat/ampacity.ts';
 import { type BundleRise, type BundleRiseInput, bundleRise } from '../../cable/heat/bundle-rise.ts';
 import { type RemotePowering, remotePowering } from '../../cable/heat/remote-powering.ts';
-import { type Check, type HeatCheckName, type Verdict, verdictOf, worstVerdict } from '../../circuit/check.ts';
+import { AMPACITY } from '../../limits/ampacity.ts';
+import { BUNDLE_RISE } from '../../limits/bundle-rise.ts';
+import type { Check, CheckName } from '../../limits/check.ts';
+import { CONDUCTOR_TEMPERATURE } from '../../limits/conductor-temperature.ts';
+import { held, MARGINAL_BELOW } from '../../limits/held.ts';
+import type { Limit } from '../../limits/limit.ts';
+import { type Verdict, worstVerdict } from '../../limits/verdict.ts';
 import { HOTTEST, requireOneOf } from '../../quantity/guards.ts';
 import type { SourceKey } from '../../sources/sources.ts';
 
@@ -73,29 +79,28 @@ export function checkBundle(input: CheckBundleInput): CheckedBundle {
     const range = rise.range;
     if (range === undefined) findings.push('beyond-validity');
     checks.push(
-      held('conductor-temperature', rise.conductorTemperature, temperatureRating, '°C', 'data-sheet', range && shifted(range, ambient)),
+      judged(CONDUCTOR_TEMPERATURE, rise.conductorTemperature, temperatureRating, 'data-sheet', range && shifted(range, ambient)),
     );
-    checks.push(held('bundle-rise', rise.rise, recommendedRise, 'K', recommendedRise === 15 ? 'bundle-rise-15' : 'bundle-rise-10', range));
+    checks.push(judged(BUNDLE_RISE, rise.rise, recommendedRise, recommendedRise === 15 ? 'bundle-rise-15' : 'bundle-rise-10', range));
   } else {
     findings.push(rise.reason);
-    if (rise.reason === 'no-steady-state')
-      checks.push(held('conductor-temperature', HOTTEST, temperatureRating, '°C', 'data-sheet', EXACT));
+    if (rise.reason === 'no-steady-state') checks.push(judged(CONDUCTOR_TEMPERATURE, HOTTEST, temperatureRating, 'data-sheet', EXACT));
   }
   const allowed =
     code === undefined
       ? undefined
       : ampacity({ code, gauge: cable.gauge, bundle, temperatureRating, ambient, halfLoaded: 2 * energisedPairs <= cable.pairs });
   if (allowed !== undefined) {
-    if (allowed.feasible) checks.push(held('ampacity', rise.conductorCurrent, allowed.ampacity, 'A', allowed.source, EXACT));
+    if (allowed.feasible) checks.push(judged(AMPACITY, rise.conductorCurrent, allowed.ampacity, allowed.source, EXACT));
     else if (allowed.reason === 'no-figure') findings.push('no-ampacity');
     else findings.push(allowed.reason === 'too-warm' ? 'too-warm-for-code' : allowed.reason);
   }
-  const judged = worstVerdict(checks);
+  const worst = worstVerdict(checks);
   return {
     rise,
     checks,
     // What has no figure is not passed.
-    verdict: findings.length > 0 && judged !== 'fail' ? 'uncertain' : judged,
+    verdict: findings.length > 0 && worst !== 'fail' ? 'uncertain' : worst,
     findings,
     ...(allowed === undefined ? {} : { ampacity: allowed }),
     remotePowering: remotePowering([(rise.conductorCurrent * energisedPairs) / cable.pairs]),
@@ -105,24 +110,20 @@ export function checkBundle(input: CheckBundleInput): CheckedBundle {
 /** A figure that is taken as it is. */
 const EXACT = 'exact';
 
-/** A margin under this fraction of the limit is marginal. */
-const MARGINAL = 0.05;
-
-function held(
-  name: HeatCheckName,
+function judged(
+  limit: Limit<CheckName>,
   value: number,
-  limit: number,
-  unit: Check['unit'],
+  bound: number,
   source: SourceKey,
   range: { readonly low: number; readonly high: number } | typeof EXACT | undefined,
 ): Check {
-  const margin = limit - value;
-  const sure = verdictOf(margin, limit, MARGINAL);
-  const check: Check = { name, value, limit, unit, margin, marginFraction: margin / limit, verdict: sure, source };
+  const check = held(limit, value, bound, MARGINAL_BELOW);
+  check.source = source;
   if (range === EXACT) return check;
-  if (range === undefined) return sure === 'fail' ? check : { ...check, verdict: 'uncertain', deciding: ['bundle'] };
-  if (range.low > limit) return check;
-  return range.high > limit ? { ...check, verdict: 'uncertain', deciding: ['pairCurrent', 'installation'] } : check;
+  if (range === undefined)
+    return check.verdict === 'fail' ? check : { ...check, verdict: 'uncertain', deciding: [{ parameter: 'bundle' }] };
+  if (range.low > bound || range.high <= bound) return check;
+  return { ...check, verdict: 'uncertain', deciding: [{ parameter: 'pairCurrent' }, { parameter: 'installation' }] };
 }
 
 function shifted({ low, high }: { readonly low: number; readonly high: number }, by: number): { low: number; high: number } {

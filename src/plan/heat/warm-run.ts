@@ -1,7 +1,8 @@
 /** A run to a powered device in a bundle that warms it: current, heat, resistance and current again, solved together. @module */
 import type { Installation } from '../../cable/heat/bundle-rise.ts';
 import type { Segment } from '../../cable/run-resistance.ts';
-import { type Check, type Verdict, worstVerdict } from '../../circuit/check.ts';
+import type { Check } from '../../limits/check.ts';
+import { type Verdict, worse, worstVerdict } from '../../limits/verdict.ts';
 import { requireArray } from '../../quantity/guards.ts';
 import type { Celsius, Kelvins, Millimetres } from '../../quantity/units.ts';
 import { checkPoweredRun, type PoweredRun, type PoweredRunInput } from '../powered-run.ts';
@@ -124,10 +125,4 @@ export function warmRun(input: WarmRunInput): WarmRun {
 
 function warmed(installed: readonly Segment[], rises: readonly Kelvins[]): Segment[] {
   return installed.map((piece, index) => ({ ...piece, temperature: (piece.temperature ?? 20) + (rises[index] as Kelvins) }));
-}
-
-const GRAVITY: readonly Verdict[] = ['pass', 'marginal', 'uncertain', 'fail'];
-
-function worse(one: Verdict, other: Verdict): Verdict {
-  return GRAVITY.indexOf(other) > GRAVITY.indexOf(one) ? other : one;
 }

@@ -2,7 +2,7 @@
 import { requireArray, requireObject } from '../../quantity/guards.ts';
 import { InputError } from '../../quantity/input-error.ts';
 import type { Watts } from '../../quantity/units.ts';
-import { type BudgetedPort, budgetWithLost, type SwitchBudget, switchBudget } from '../switch-budget.ts';
+import { type BudgetedPort, budgetWithLost, type SwitchBudget, switchBudget } from './switch-budget.ts';
 import type { SwitchBudgetInput } from './switch-input.ts';
 
 /** One step: what the capacity is now, or which supplies have failed now. Exactly one of the two. */

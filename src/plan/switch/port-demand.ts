@@ -4,6 +4,7 @@ import type { PoeClassNumber } from '../../ethernet/class-table.ts';
 import { classWithin } from '../../ethernet/class-within.ts';
 import { lldpClassLimit } from '../../ethernet/lldp.ts';
 import { assignedClass, type PoeClass, poeClass } from '../../ethernet/poe-class.ts';
+import { PSE_TYPES } from '../../ethernet/port-table.ts';
 import { appliedLimits, loopThatPowerSees } from '../../ethernet/power-at-pd.ts';
 import { requireInteger, requireNonNegative, requireObject, requireOneOf, requirePositive } from '../../quantity/guards.ts';
 import { InputError } from '../../quantity/input-error.ts';
@@ -134,7 +135,7 @@ export function checked(
   requireInteger(entry.port, 1, 1e6, `${path}.port`);
   requireInteger(entry.poeClass, 0, 8, `${path}.poeClass`);
   requireOneOf(priority, ['critical', 'high', 'low'], `${path}.priority`);
-  if (pseType !== undefined) requireOneOf(pseType, [1, 2, 3, 4], `${path}.pseType`);
+  if (pseType !== undefined) requireOneOf(pseType, PSE_TYPES, `${path}.pseType`);
   if (pairs !== undefined) requireOneOf(pairs, [2, 4], `${path}.pairs`);
   if (pseVoltage !== undefined) requirePositive(pseVoltage, `${path}.pseVoltage`, 'V');
   if (measured !== undefined) requireWatts(measured, `${path}.measured`);

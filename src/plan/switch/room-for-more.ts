@@ -2,9 +2,9 @@
 import { requireInteger, requireObject } from '../../quantity/guards.ts';
 import { InputError } from '../../quantity/input-error.ts';
 import type { Watts } from '../../quantity/units.ts';
-import { type SwitchBudget, switchBudget } from '../switch-budget.ts';
 import { PER_WATT, wholeNanowatts } from './nanowatts.ts';
 import { portDemand } from './port-demand.ts';
+import { type SwitchBudget, switchBudget } from './switch-budget.ts';
 import type { BudgetPort, SwitchBudgetInput } from './switch-input.ts';
 
 /** A device as it would be added: a port without its number. It is added with the lowest priority. */

@@ -3,10 +3,10 @@ import { btuPerHour } from '../../quantity/convert.ts';
 import { requireNonNegative, requireObject, requirePositive } from '../../quantity/guards.ts';
 import { InputError } from '../../quantity/input-error.ts';
 import type { Amperes, Volts, Watts } from '../../quantity/units.ts';
-import { type SwitchBudget, switchBudget } from '../switch-budget.ts';
 import { checked, drawOf, givenFlow, type PortFlow, portFlow, psePowerLimitOf } from './port-demand.ts';
+import { type SwitchBudget, switchBudget } from './switch-budget.ts';
 import type { SwitchBudgetInput } from './switch-input.ts';
-import { toldOf } from './told-of.ts';
+import { withPorts } from './with-ports.ts';
 
 /** A switch with what is known of its mains side. */
 export interface SwitchMainsInput {
@@ -189,7 +189,7 @@ function flowsOf(
   }
   const told: string[] = [];
   const tell = (words: string, about: readonly number[]): void => {
-    if (about.length > 0) told.push(toldOf(words, about));
+    if (about.length > 0) told.push(withPorts(words, about));
   };
   tell('the stated draw is more than the class granted allows a device, which is taken', capped);
   tell('the stated draw takes more over its run than is set aside', beyond);

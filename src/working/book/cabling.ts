@@ -1,11 +1,24 @@
 /** The rules of a cabling standard as limits of an installed length. @module */
+
 import { cordLoss } from '../../cable/cord-loss.ts';
 import { deratingRules } from '../../cable/derated-length.ts';
 import type { Cable, Segment } from '../../cable/index.ts';
 import { INSERTION_LOSS } from '../../cable/insertion-loss-table.ts';
 import { LENGTH_DERATING } from '../../cable/length-derating-table.ts';
-import type { CheckName } from '../../circuit/index.ts';
 import type { PoeClass } from '../../ethernet/index.ts';
+import { CABLE_CATEGORY } from '../../limits/cable-category.ts';
+import { CABLE_TEMPERATURE } from '../../limits/cable-temperature.ts';
+import { CHANNEL_LENGTH } from '../../limits/channel-length.ts';
+import { CHANNEL_LOOP } from '../../limits/channel-loop.ts';
+import { CHANNEL_RESISTANCE } from '../../limits/channel-resistance.ts';
+import { CONDUCTOR_GAUGE } from '../../limits/conductor-gauge.ts';
+import { CONNECTIONS } from '../../limits/connections.ts';
+import { CORD_LENGTH } from '../../limits/cord-length.ts';
+import { DERATED_LENGTH } from '../../limits/derated-length.ts';
+import type { Limit, LimitName } from '../../limits/index.ts';
+import { INSERTION_LOSS_LENGTH } from '../../limits/insertion-loss-length.ts';
+import { PERMANENT_LINK_LENGTH } from '../../limits/permanent-link-length.ts';
+import { PERMANENT_LINK_LOOP } from '../../limits/permanent-link-loop.ts';
 import { closestCord, closestGauge, deratedRule, type Held } from '../../plan/cabling-checks.ts';
 import type { CablingRules } from '../../plan/cabling-rules.ts';
 import { categoryCheck } from '../../plan/category-check.ts';
@@ -135,7 +148,7 @@ export function cablingRows(rules: CablingRules, own: Segment, cords: readonly S
     .source;
 
   const metres = (
-    name: CheckName,
+    name: Limit<LimitName>,
     rule: { readonly limit: number; readonly source: Held['source'] },
     cases: Some<CablingCase>,
   ): ReadingRow<CablingCase> =>
@@ -143,19 +156,19 @@ export function cablingRows(rules: CablingRules, own: Segment, cords: readonly S
   const cordsTaken = (how: 'cords as they are' | 'cords by their loss'): Some<CablingCase> =>
     hasCords ? [how, 'less the cords'] : ['all of it'];
   const limit: ReadingRow<CablingCase>[] = [
-    metres('channel-length', channelLength, ['not counted', ...cordsTaken('cords as they are')]),
-    metres('permanent-link-length', permanentLinkLength, ['not counted', 'all of it']),
-    loopRow('channel-loop', 'pairLoop', ['stated in ohms', 'at 20 °C'], { 'X_#': channelLoop.limit }, channelLoop.source),
+    metres(CHANNEL_LENGTH, channelLength, ['not counted', ...cordsTaken('cords as they are')]),
+    metres(PERMANENT_LINK_LENGTH, permanentLinkLength, ['not counted', 'all of it']),
+    loopRow(CHANNEL_LOOP, 'pairLoop', ['stated in ohms', 'at 20 °C'], { 'X_#': channelLoop.limit }, channelLoop.source),
   ];
   if (permanentLinkLoop !== undefined) {
     const { limit: ohms, source: from } = permanentLinkLoop;
-    limit.push(loopRow('permanent-link-loop', 'pairLoop', ['stated in ohms', 'without cords'], { 'X_#': ohms }, from));
+    limit.push(loopRow(PERMANENT_LINK_LOOP, 'pairLoop', ['stated in ohms', 'without cords'], { 'X_#': ohms }, from));
   }
-  limit.push(loopRow('channel-resistance', poweredLoop(limits.pairs), ['stated in ohms'], { 'X_#': limits.channelResistance }));
-  if (derated !== undefined) limit.push(limitRow('derated-length', ['warm link', 'not counted', 'all of it'], {}, derated.source));
+  limit.push(loopRow(CHANNEL_RESISTANCE, poweredLoop(limits.pairs), ['stated in ohms'], { 'X_#': limits.channelResistance }));
+  if (derated !== undefined) limit.push(limitRow(DERATED_LENGTH, ['warm link', 'not counted', 'all of it'], {}, derated.source));
   if (isLossy) {
     limit.push(
-      metres('insertion-loss-length', insertionLossLength, [isCounted ? 'counted' : 'not counted', ...cordsTaken('cords by their loss')]),
+      metres(INSERTION_LOSS_LENGTH, insertionLossLength, [isCounted ? 'counted' : 'not counted', ...cordsTaken('cords by their loss')]),
     );
   }
   return {
@@ -195,18 +208,18 @@ export function cablingRows(rules: CablingRules, own: Segment, cords: readonly S
   function missed(): readonly FixedRow[] {
     const rows: FixedRow[] = [];
     const hold = (
-      name: CheckName,
+      name: Limit<LimitName>,
       held: Held | undefined,
       unit: FixedCase,
       isMissed: boolean = held !== undefined && held.value > held.limit,
     ): void => {
       if (held !== undefined && isMissed) rows.push(limitRow(name, [unit], { 'v_#': held.value, 'w_#': held.limit }, held.source));
     };
-    hold('cable-category', categoryCheck([own, ...cords], limits.type), 'at least', true);
-    hold('connections', { value: connections, ...rules.connections }, '1');
-    hold('cord-length', closestCord(cords, rules), 'm');
-    hold('conductor-gauge', closestGauge([own], cords, rules), '1');
-    hold('cable-temperature', { value: hottestOf([own, ...cords]), ...rules.temperature }, '°C');
+    hold(CABLE_CATEGORY, categoryCheck([own, ...cords], limits.type), 'at least', true);
+    hold(CONNECTIONS, { value: connections, ...rules.connections }, '1');
+    hold(CORD_LENGTH, closestCord(cords, rules), 'm');
+    hold(CONDUCTOR_GAUGE, closestGauge([own], cords, rules), '1');
+    hold(CABLE_TEMPERATURE, { value: hottestOf([own, ...cords]), ...rules.temperature }, '°C');
     return rows;
   }
 }

@@ -1,4 +1,12 @@
 /** How much: for each limit the largest load that passes, then the smallest of these (of a resistance the largest). @module */
+
+import { AMPACITY } from '../../limits/ampacity.ts';
+import { COLLAPSE } from '../../limits/collapse.ts';
+import { DEVICE_VOLTAGE } from '../../limits/device-voltage.ts';
+import { PD_POWER } from '../../limits/pd-power.ts';
+import { PD_VOLTAGE } from '../../limits/pd-voltage.ts';
+import { PSE_POWER } from '../../limits/pse-power.ts';
+import { VOLTAGE_DROP } from '../../limits/voltage-drop.ts';
 import type { HighestLoad, LoadKind, PoweredRunInput, TwoWireHighestLoadInput } from '../../plan/index.ts';
 import { highestLoad } from '../../plan/index.ts';
 import { isPowered } from '../../plan/one-unknown.ts';
@@ -122,10 +130,10 @@ function readRun(input: Run): Reading<Case> {
   const pieces = [...installed, ...cords];
   const { ohms: R, cases, rows } = runReading(pieces, pairs, input);
   const voltages = voltageRows(V, R, lowestVoltages(limits, minimumVoltage), 'constant power');
-  const limit: Row[] = [limitRow('pd-power', ['power of the class'])];
-  if (R > 0) limit.push(limitRow('collapse', ['collapse of a power']));
+  const limit: Row[] = [limitRow(PD_POWER, ['power of the class'])];
+  if (R > 0) limit.push(limitRow(COLLAPSE, ['collapse of a power']));
   // Beyond half the supply voltage the line gives way before the port must source that much.
-  if (R > 0 && 2 * psePowerLimit * R <= V * V) limit.push(limitRow('pse-power', ['power of the port']));
+  if (R > 0 && 2 * psePowerLimit * R <= V * V) limit.push(limitRow(PSE_POWER, ['power of the port']));
   const fixed = [...portRows(limits, undefined, pseVoltage, pieces), ...fixedOhmsRows(maximumResistance), ...voltages.fixed];
   return {
     values: { V, P_lim: psePowerLimit, P_class: pdPower, m: pairs / 2 },
@@ -146,11 +154,11 @@ function readLine(input: TwoWireHighestLoadInput): Reading<Case> {
   const kind = KINDS[asked];
   const { low: V, high } = supplyRange(input.supplyVoltage);
   const { ohms: R, cases, rows } = lineReading(input as LineInput);
-  const voltages = voltageRows(V, R, [['device-voltage', minimumVoltage]], kind);
+  const voltages = voltageRows(V, R, [[DEVICE_VOLTAGE, minimumVoltage]], kind);
   const fixed = [...overvoltageRows(high, maximumVoltage), ...fixedOhmsRows(maximumResistance), ...voltages.fixed];
   const limit: Row[] = [];
-  if (R > 0 && kind === 'constant power') limit.push(limitRow('collapse', ['collapse of a power']));
-  if (R > 0 && kind === 'constant current') limit.push(limitRow('collapse', ['collapse of a current']));
+  if (R > 0 && kind === 'constant power') limit.push(limitRow(COLLAPSE, ['collapse of a power']));
+  if (R > 0 && kind === 'constant current') limit.push(limitRow(COLLAPSE, ['collapse of a current']));
   limit.push(...voltages.limit, ...dropRows(input, V, high, R, kind), ...ampacityRows(input.ampacity, V, R, kind));
   return {
     values: { V, V_hi: high },
@@ -167,14 +175,14 @@ function dropRows({ permittedDrop }: TwoWireHighestLoadInput, V: number, high: n
   if (permittedDrop === undefined || R === 0) return [];
   const isPower = kind === 'constant power';
   if (typeof permittedDrop === 'number') {
-    return isPower && permittedDrop > 0.5 ? [] : [limitRow('voltage-drop', ['permitted drop', 'voltage'], { 'k_#': permittedDrop })];
+    return isPower && permittedDrop > 0.5 ? [] : [limitRow(VOLTAGE_DROP, ['permitted drop', 'voltage'], { 'k_#': permittedDrop })];
   }
   const { volts } = permittedDrop;
   if (kind === 'constant resistance') {
-    return volts < high ? [limitRow('voltage-drop', ['permitted drop in volts at the highest voltage'], { 'Vd_#': volts })] : [];
+    return volts < high ? [limitRow(VOLTAGE_DROP, ['permitted drop in volts at the highest voltage'], { 'Vd_#': volts })] : [];
   }
   return volts < V && (!isPower || 2 * volts <= V)
-    ? [limitRow('voltage-drop', ['permitted drop in volts', 'voltage'], { 'Vd_#': volts })]
+    ? [limitRow(VOLTAGE_DROP, ['permitted drop in volts', 'voltage'], { 'Vd_#': volts })]
     : [];
 }
 
@@ -182,7 +190,7 @@ function dropRows({ permittedDrop }: TwoWireHighestLoadInput, V: number, high: n
 function ampacityRows(most: number | undefined, V: number, R: number, kind: LoadCase): Row[] {
   if (most === undefined || (kind === 'constant power' && 2 * most * R > V)) return [];
   const held = kind === 'constant resistance' ? 'most current of a resistance' : 'most current';
-  return [limitRow('ampacity', ['most current of a power', held], { 'Iz_#': most })];
+  return [limitRow(AMPACITY, ['most current of a power', held], { 'Iz_#': most })];
 }
 
 /** Lowest voltages at the device: one above that of the supply is missed even by a load of nothing. */
@@ -193,7 +201,7 @@ function voltageRows(V: number, R: number, lowest: LowestVoltages, kind: LoadCas
     if (U === undefined) continue;
     // With nothing to lose no load is left but none at all, which is where the core's search ends and not an answer of its own.
     if (U === V && R > 0) {
-      const parameter = name === 'pd-voltage' ? 'pseVoltage' : 'minimumVoltage';
+      const parameter = name === PD_VOLTAGE ? 'pseVoltage' : 'minimumVoltage';
       throw new InputError('conflict', parameter, `more at the supply than the device needs, ${U} V: there would be nothing to lose`, U);
     }
     if (U > V) fixed.push(limitRow(name, ['V'], { 'v_#': U, 'w_#': V }));

@@ -1,13 +1,23 @@
 /** Limits of a run as rows of a sheet: each as a lowest voltage at the device, and as the most resistance that it allows. @module */
-import type { CheckName, Load } from '../../circuit/index.ts';
+
+import type { Load } from '../../circuit/index.ts';
 import type { PoeClass } from '../../ethernet/index.ts';
+import { LIMIT_WORDS, type LimitName } from '../../limits/all.ts';
+import { AMPACITY } from '../../limits/ampacity.ts';
+import { COLLAPSE } from '../../limits/collapse.ts';
+import { DEVICE_OVERVOLTAGE } from '../../limits/device-overvoltage.ts';
+import { DEVICE_RESISTANCE } from '../../limits/device-resistance.ts';
+import { DEVICE_VOLTAGE } from '../../limits/device-voltage.ts';
+import type { Limit } from '../../limits/index.ts';
+import { PD_VOLTAGE } from '../../limits/pd-voltage.ts';
+import { PSE_POWER } from '../../limits/pse-power.ts';
+import { VOLTAGE_DROP } from '../../limits/voltage-drop.ts';
 import { judgedLoop } from '../../plan/device-resistance.ts';
 import type { PermittedDrop, ResistanceLimit } from '../../plan/index.ts';
 import type { SourceKey } from '../../sources/sources.ts';
 import { all, given, givens, steps } from '../engine/rows.ts';
 import type { Figures, ReadingRow, SheetGiven, SheetNo, SheetStep } from '../engine/sheet.ts';
 import type { WorkingUnit } from '../engine/working-unit.ts';
-import { LIMIT_WORDS } from './limit-words.ts';
 import type { LoadCase } from './load.ts';
 import type { RunCase } from './runs.ts';
 
@@ -159,29 +169,24 @@ export function fixedSteps(
   ], { source: 'row', each: 'fixed', no: { says, steps: explained } });
 }
 
-/** Where the limits of a class come from; the others are from a data sheet, unless their row says otherwise. */
-const SOURCES: Partial<Readonly<Record<CheckName, SourceKey>>> = {
-  'pd-power': 'ieee-802.3-class',
-  'pse-power': 'ieee-802.3-class',
-  'pd-voltage': 'ieee-802.3-pd-voltage',
-  'pse-voltage': 'ieee-802.3-pse-voltage',
-  'channel-resistance': 'ieee-802.3-channel',
-  collapse: 'collapse',
-  material: 'copper-conductors',
-};
-
 /** A row of a limit: in words on the page, by its name for the core. */
 export function limitRow<Case extends string>(
-  name: CheckName,
+  { name, source }: Limit<LimitName>,
   cases: readonly Case[],
   values: Figures = {},
-  source: SourceKey = SOURCES[name] ?? 'data-sheet',
+  stated: SourceKey = source,
 ): ReadingRow<Case> {
-  return { label: LIMIT_WORDS[name], core: name, values, cases, source };
+  return { label: LIMIT_WORDS[name].subject, core: name, values, cases, source: stated };
 }
 
 /** A limit that is, or is turned into, a resistance of one of the loops. */
-export function loopRow(name: CheckName, loop: Loop, cases: readonly LimitCase[], values: Figures = {}, source?: SourceKey): LimitRow {
+export function loopRow(
+  name: Limit<LimitName>,
+  loop: Loop,
+  cases: readonly LimitCase[],
+  values: Figures = {},
+  source?: SourceKey,
+): LimitRow {
   const conditions = cases.includes('at 20 °C') || cases.includes('without cords') ? cases : [...cases, 'as it is' as const];
   return limitRow(name, ['one of the loops', loop, ...conditions], { ...values, 'f_#': CONDUCTORS[loop] }, source);
 }
@@ -194,9 +199,9 @@ export function poweredLoop(pairs: 2 | 4): Loop {
 /** The limit of the data sheet in ohms, where the ohms are not what is asked for. */
 export function fixedOhmsRows(limit: ResistanceLimit | number | undefined): FixedRow[] {
   if (limit === undefined) return [];
-  if (typeof limit === 'number') return [limitRow('device-resistance', ['Ω', 'Ω of a line'], { 'w_#': limit })];
+  if (typeof limit === 'number') return [limitRow(DEVICE_RESISTANCE, ['Ω', 'Ω of a line'], { 'w_#': limit })];
   const loop = judgedLoop(limit);
-  return [limitRow('device-resistance', ['Ω', 'Ω of a run', loop], { 'w_#': limit.ohms, 'f_#': CONDUCTORS[loop] })];
+  return [limitRow(DEVICE_RESISTANCE, ['Ω', 'Ω of a run', loop], { 'w_#': limit.ohms, 'f_#': CONDUCTORS[loop] })];
 }
 
 /** Whether a lowest voltage bounds the line at all: the stable root of a power lies above half of the supply voltage. */
@@ -211,13 +216,13 @@ function isIdle({ power, current }: Load): boolean {
 }
 
 /** Lowest voltages at the device, each by the name of its limit. */
-export type LowestVoltages = readonly (readonly [name: 'pd-voltage' | 'device-voltage', U: number | undefined])[];
+export type LowestVoltages = readonly (readonly [limit: Limit<LimitName>, U: number | undefined])[];
 
 /** Those of a powered device. */
 export function lowestVoltages({ pdVoltageLimit }: PoeClass, minimumVoltage: number | undefined): LowestVoltages {
   return [
-    ['pd-voltage', pdVoltageLimit],
-    ['device-voltage', minimumVoltage],
+    [PD_VOLTAGE, pdVoltageLimit],
+    [DEVICE_VOLTAGE, minimumVoltage],
   ];
 }
 
@@ -237,13 +242,13 @@ export function poweredLimitRows(
 ): LimitRow[] {
   const seen = poweredLoop(pairs);
   const rows: LimitRow[] = [];
-  if (P > 0) rows.push(loopRow('collapse', seen, ['collapse of a power']));
-  if (psePowerLimit < 2 * P) rows.push(loopRow('pse-power', seen, ['power of the port']));
+  if (P > 0) rows.push(loopRow(COLLAPSE, seen, ['collapse of a power']));
+  if (psePowerLimit < 2 * P) rows.push(loopRow(PSE_POWER, seen, ['power of the port']));
   for (const [name, U] of lowest) {
     if (U !== undefined && bites(V, { power: P }, U)) rows.push(loopRow(name, seen, ['voltage at the load', 'voltage'], { 'U_#': U }));
   }
   if (maximumResistance !== undefined) {
-    rows.push(loopRow('device-resistance', judgedLoop(maximumResistance), ['stated in ohms'], { 'X_#': maximumResistance.ohms }));
+    rows.push(loopRow(DEVICE_RESISTANCE, judgedLoop(maximumResistance), ['stated in ohms'], { 'X_#': maximumResistance.ohms }));
   }
   return rows;
 }
@@ -258,7 +263,7 @@ export function ampacityCaution({ ampacity }: { readonly ampacity?: number | und
 
 /** A highest voltage of the device, which the supply must not have even without any line. */
 export function overvoltageRows(high: number, maximumVoltage: number | undefined): FixedRow[] {
-  return maximumVoltage === undefined ? [] : [limitRow('device-overvoltage', ['V'], { 'v_#': high, 'w_#': maximumVoltage })];
+  return maximumVoltage === undefined ? [] : [limitRow(DEVICE_OVERVOLTAGE, ['V'], { 'v_#': high, 'w_#': maximumVoltage })];
 }
 
 /** What a line and its load are held to. */
@@ -278,30 +283,29 @@ export function lineLimitRows(
 ): { readonly limit: readonly LimitRow[]; readonly fixed: readonly FixedRow[] } {
   const { power, current, resistance } = load;
   const limit: LimitRow[] = [];
-  const fixed = [...idleRows(V, load, [['device-voltage', minimumVoltage]]), ...overvoltageRows(high, maximumVoltage)];
-  const add = (name: CheckName, cases: readonly LimitCase[], values: Figures = {}): void => {
+  const fixed = [...idleRows(V, load, [[DEVICE_VOLTAGE, minimumVoltage]]), ...overvoltageRows(high, maximumVoltage)];
+  const add = (name: Limit<LimitName>, cases: readonly LimitCase[], values: Figures = {}): void => {
     limit.push(limitRow(name, [...cases, 'out and back'], values));
   };
   /** Turned into a lowest voltage, if the line can come down to it. */
-  const addVoltage = (name: CheckName, what: LimitCase, values: Figures, U: number): void => {
+  const addVoltage = (name: Limit<LimitName>, what: LimitCase, values: Figures, U: number): void => {
     if (bites(V, load, U)) add(name, [what, 'voltage'], values);
   };
-  if (power !== undefined && power > 0) add('collapse', ['collapse of a power']);
-  if (current !== undefined && current > 0) add('collapse', ['collapse of a current']);
-  if (minimumVoltage !== undefined) addVoltage('device-voltage', 'voltage at the load', { 'U_#': minimumVoltage }, minimumVoltage);
-  if (typeof permittedDrop === 'number') addVoltage('voltage-drop', 'permitted drop', { 'k_#': permittedDrop }, V * (1 - permittedDrop));
+  if (power !== undefined && power > 0) add(COLLAPSE, ['collapse of a power']);
+  if (current !== undefined && current > 0) add(COLLAPSE, ['collapse of a current']);
+  if (minimumVoltage !== undefined) addVoltage(DEVICE_VOLTAGE, 'voltage at the load', { 'U_#': minimumVoltage }, minimumVoltage);
+  if (typeof permittedDrop === 'number') addVoltage(VOLTAGE_DROP, 'permitted drop', { 'k_#': permittedDrop }, V * (1 - permittedDrop));
   else if (permittedDrop !== undefined) {
     const { volts } = permittedDrop;
-    if (resistance !== undefined && volts < high)
-      add('voltage-drop', ['permitted drop in volts at the highest voltage'], { 'Vd_#': volts });
-    if (resistance === undefined && volts < V) addVoltage('voltage-drop', 'permitted drop in volts', { 'Vd_#': volts }, V - volts);
+    if (resistance !== undefined && volts < high) add(VOLTAGE_DROP, ['permitted drop in volts at the highest voltage'], { 'Vd_#': volts });
+    if (resistance === undefined && volts < V) addVoltage(VOLTAGE_DROP, 'permitted drop in volts', { 'Vd_#': volts }, V - volts);
   }
   if (ampacity !== undefined) {
     // A power draws more the longer the run; a resistance draws most without one.
-    if (power !== undefined && power > 0) addVoltage('ampacity', 'most current of a power', { 'Iz_#': ampacity }, power / ampacity);
-    if (current !== undefined) fixed.push(limitRow('ampacity', ['A'], { 'v_#': current, 'w_#': ampacity }));
-    if (resistance !== undefined) fixed.push(limitRow('ampacity', ['A of a resistance'], { 'w_#': ampacity }));
+    if (power !== undefined && power > 0) addVoltage(AMPACITY, 'most current of a power', { 'Iz_#': ampacity }, power / ampacity);
+    if (current !== undefined) fixed.push(limitRow(AMPACITY, ['A'], { 'v_#': current, 'w_#': ampacity }));
+    if (resistance !== undefined) fixed.push(limitRow(AMPACITY, ['A of a resistance'], { 'w_#': ampacity }));
   }
-  if (maximumResistance !== undefined) add('device-resistance', ['stated in ohms'], { 'X_#': maximumResistance });
+  if (maximumResistance !== undefined) add(DEVICE_RESISTANCE, ['stated in ohms'], { 'X_#': maximumResistance });
   return { limit, fixed };
 }

@@ -1,5 +1,12 @@
 /** How low: the voltage that each limit asks for, and the highest of them. @module */
-import type { CheckName, Load } from '../../circuit/index.ts';
+
+import type { Load } from '../../circuit/index.ts';
+import { AMPACITY } from '../../limits/ampacity.ts';
+import { COLLAPSE } from '../../limits/collapse.ts';
+import { DEVICE_VOLTAGE } from '../../limits/device-voltage.ts';
+import type { Limit, LimitName } from '../../limits/index.ts';
+import { PSE_POWER } from '../../limits/pse-power.ts';
+import { VOLTAGE_DROP } from '../../limits/voltage-drop.ts';
 import type { LowestSupplyVoltage, LowestSupplyVoltageInput, PoweredRunInput } from '../../plan/index.ts';
 import { lowestSupplyVoltage } from '../../plan/index.ts';
 import { isPowered } from '../../plan/one-unknown.ts';
@@ -116,13 +123,13 @@ export const lowestSupplyVoltageSheet: Sheet<LowestSupplyVoltageInput, Case> = {
 type Row = ReadingRow<Case>;
 
 /** A limit that asks for so many volts, which decide whether it has a row. */
-function row(name: CheckName, volts: number, cases: readonly Case[], values?: Figures): Row[] {
+function row(name: Limit<LimitName>, volts: number, cases: readonly Case[], values?: Figures): Row[] {
   return volts > LEAST ? [limitRow(name, cases, values)] : [];
 }
 
 /** A lowest voltage at the device; the stable root of a power lies above half of the supply voltage: under that the collapse speaks. */
 function lowestRow(
-  name: CheckName,
+  name: Limit<LimitName>,
   U: number | undefined,
   { power }: Load,
   R: number,
@@ -139,9 +146,9 @@ function readRun(input: Run): Reading<Case> {
   const pieces = [...installed, ...cords];
   const { ohms: R, cases, rows } = runReading(pieces, pairs, input);
   const limit = [
-    ...row('collapse', 2 * Math.sqrt(P * R), ['collapse of a power']),
+    ...row(COLLAPSE, 2 * Math.sqrt(P * R), ['collapse of a power']),
     // At its collapse a line takes twice the power of its load: a limit above that never bites.
-    ...(P < W && W < 2 * P ? row('pse-power', W * Math.sqrt(R / (W - P)), ['power of the port']) : []),
+    ...(P < W && W < 2 * P ? row(PSE_POWER, W * Math.sqrt(R / (W - P)), ['power of the port']) : []),
     ...lowestVoltages(limits, minimumVoltage).flatMap(([name, U]) => lowestRow(name, U, { power: P }, R)),
   ];
   const fixed = [...portRows(limits, P, undefined, pieces), ...fixedOhmsRows(maximumResistance)];
@@ -162,27 +169,27 @@ function readLine(input: Line): Reading<Case> {
   const { ohms: R, cases, rows } = lineReading(input);
   const fixed = fixedOhmsRows(maximumResistance);
   const limit: Row[] = [];
-  if (P !== undefined) limit.push(...row('collapse', 2 * Math.sqrt(P * R), ['collapse of a power']));
-  if (I !== undefined) limit.push(...row('collapse', I * R, ['collapse of a current']));
-  limit.push(...lowestRow('device-voltage', minimumVoltage, load, R));
+  if (P !== undefined) limit.push(...row(COLLAPSE, 2 * Math.sqrt(P * R), ['collapse of a power']));
+  if (I !== undefined) limit.push(...row(COLLAPSE, I * R, ['collapse of a current']));
+  limit.push(...lowestRow(DEVICE_VOLTAGE, minimumVoltage, load, R));
   if (typeof permittedDrop === 'number') {
     const k = permittedDrop;
     // More than half of its supply voltage no power loses along the line: that is left to the collapse.
     if (P !== undefined && k <= 0.5) {
-      limit.push(...row('voltage-drop', Math.sqrt((P * R) / (k * (1 - k))), ['permitted drop', 'drop'], { 'k_#': k }));
+      limit.push(...row(VOLTAGE_DROP, Math.sqrt((P * R) / (k * (1 - k))), ['permitted drop', 'drop'], { 'k_#': k }));
     }
-    if (I !== undefined) limit.push(...row('voltage-drop', (I * R) / k, ['permitted drop', 'drop'], { 'k_#': k }));
-    if (load.resistance !== undefined) fixed.push(limitRow('voltage-drop', ['share of a resistance'], { 'w_#': k }));
+    if (I !== undefined) limit.push(...row(VOLTAGE_DROP, (I * R) / k, ['permitted drop', 'drop'], { 'k_#': k }));
+    if (load.resistance !== undefined) fixed.push(limitRow(VOLTAGE_DROP, ['share of a resistance'], { 'w_#': k }));
   } else if (permittedDrop !== undefined) {
     const { volts: d } = permittedDrop;
     // A power loses as much only where it has come near to the collapse; a current loses the same at any voltage.
-    if (P !== undefined && P * R >= d * d) limit.push(...row('voltage-drop', d, ['permitted drop in volts'], { 'Vd_#': d }));
-    if (I !== undefined) fixed.push(limitRow('voltage-drop', ['drop of a current'], { 'w_#': d }));
+    if (P !== undefined && P * R >= d * d) limit.push(...row(VOLTAGE_DROP, d, ['permitted drop in volts'], { 'Vd_#': d }));
+    if (I !== undefined) fixed.push(limitRow(VOLTAGE_DROP, ['drop of a current'], { 'w_#': d }));
   }
   if (ampacity !== undefined) {
     if (P !== undefined && P > 0)
-      limit.push(...lowestRow('ampacity', P / ampacity, load, R, 'most current of a power', { 'Iz_#': ampacity }));
-    if (I !== undefined) fixed.push(limitRow('ampacity', ['A'], { 'v_#': I, 'w_#': ampacity }));
+      limit.push(...lowestRow(AMPACITY, P / ampacity, load, R, 'most current of a power', { 'Iz_#': ampacity }));
+    if (I !== undefined) fixed.push(limitRow(AMPACITY, ['A'], { 'v_#': I, 'w_#': ampacity }));
   }
   return {
     values: { V_most: Math.min(maximumVoltage, MOST) },

@@ -1,6 +1,10 @@
 /** How far: every limit as a resistance, then as a length, and the shortest of them. @module */
+
 import type { Segment } from '../../cable/index.ts';
 import { legsOf } from '../../circuit/voltage-drop.ts';
+import { MATERIAL } from '../../limits/material.ts';
+import { PD_POWER } from '../../limits/pd-power.ts';
+import { PSE_VOLTAGE } from '../../limits/pse-voltage.ts';
 import { CABLING_RULES } from '../../plan/cabling-rules.ts';
 import type { MaximumPoweredRunInput, MaximumRunInput, TwoWireCircuit, UnequalTwoWireCircuit } from '../../plan/index.ts';
 import { maximumRun } from '../../plan/index.ts';
@@ -123,11 +127,11 @@ function readRun(input: MaximumPoweredRunInput): Reading<Case> {
   const own: Segment = { cable, length: 0, temperature };
   const ruled = cabling === 'none' ? undefined : cablingRows(CABLING_RULES[cabling], own, cords, connections, limits);
   const limit = [...electrical, ...(ruled?.limit ?? [])];
-  const fixed: FixedRow[] = [limitRow('pd-power', ['W'], { 'v_#': P, 'w_#': limits.pdPower })];
+  const fixed: FixedRow[] = [limitRow(PD_POWER, ['W'], { 'v_#': P, 'w_#': limits.pdPower })];
   // The share of pieces that are not copper, of which none is allowed.
   const share = 1 - copperFraction([own, ...cords]);
-  if (share > 0) fixed.push(limitRow('material', ['1'], { 'v_#': share, 'w_#': 0 }));
-  if (V > limits.pseVoltageMax) fixed.push(limitRow('pse-voltage', ['V'], { 'v_#': V, 'w_#': limits.pseVoltageMax }));
+  if (share > 0) fixed.push(limitRow(MATERIAL, ['1'], { 'v_#': share, 'w_#': 0 }));
+  if (V > limits.pseVoltageMax) fixed.push(limitRow(PSE_VOLTAGE, ['V'], { 'v_#': V, 'w_#': limits.pseVoltageMax }));
   return {
     values: { ...values, alpha: cable.temperatureCoefficient, ...ruled?.values },
     sources: { alpha: coefficientSource(cable.temperatureCoefficient), ...ruled?.sources },

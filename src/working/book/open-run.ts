@@ -1,9 +1,14 @@
 /** A run with one quantity left open: what the sheets that solve for it have in common. @module */
+
 import type { Segment } from '../../cable/index.ts';
-import type { CheckName, Load } from '../../circuit/index.ts';
+import type { Load } from '../../circuit/index.ts';
 import type { PoeClass, PoeClassNumber, PseType } from '../../ethernet/index.ts';
 import { assignedClass, poeClass } from '../../ethernet/index.ts';
 import { appliedLimits } from '../../ethernet/power-at-pd.ts';
+import { LIMITS } from '../../limits/all.ts';
+import { MATERIAL } from '../../limits/material.ts';
+import { PD_POWER } from '../../limits/pd-power.ts';
+import { PSE_VOLTAGE } from '../../limits/pse-voltage.ts';
 import type { CablingStandard, ResistanceLimit } from '../../plan/index.ts';
 import { copperFraction } from '../../plan/material-check.ts';
 import { InputError } from '../../quantity/input-error.ts';
@@ -135,28 +140,13 @@ export function openSteps(unknown: string): readonly SheetStep<FixedCase>[] {
   ], { source: 'row', each: 'fixed', no: { says, steps: explained } })];
 }
 
-/** The limits that have rows; the others are rules of cabling. */
-const SHOWN: readonly CheckName[] = [
-  'pd-power',
-  'pse-power',
-  'pd-voltage',
-  'pse-voltage',
-  'material',
-  'collapse',
-  'device-voltage',
-  'voltage-drop',
-  'device-resistance',
-  'device-overvoltage',
-  'ampacity',
-];
-
 /** What the port and the device are held to whatever the run; the voltage only where it is stated. */
 export function portRows(limits: PoeClass, P: number | undefined, V: number | undefined, pieces: readonly Segment[]): FixedRow[] {
   const rows: FixedRow[] = [];
-  if (P !== undefined) rows.push(limitRow('pd-power', ['W'], { 'v_#': P, 'w_#': limits.pdPower }));
-  if (V !== undefined) rows.push(limitRow('pse-voltage', ['V'], { 'v_#': V, 'w_#': limits.pseVoltageMax }));
+  if (P !== undefined) rows.push(limitRow(PD_POWER, ['W'], { 'v_#': P, 'w_#': limits.pdPower }));
+  if (V !== undefined) rows.push(limitRow(PSE_VOLTAGE, ['V'], { 'v_#': V, 'w_#': limits.pseVoltageMax }));
   // The share of pieces that are not copper, of which none is allowed.
-  rows.push(limitRow('material', ['1'], { 'v_#': 1 - copperFraction(pieces), 'w_#': 0 }));
+  rows.push(limitRow(MATERIAL, ['1'], { 'v_#': 1 - copperFraction(pieces), 'w_#': 0 }));
   return rows;
 }
 
@@ -205,7 +195,8 @@ export function inCoreOrder<Case extends string>(
 
 /** Refuses a run that misses a limit which has no sheet, such as a rule of cabling: the answer would not be the core's. */
 export function requireOthersMet({ limits }: Answer, cabling: CablingStandard | undefined): void {
-  const missed = limits?.find(({ limit, shortfall }) => shortfall !== undefined && !SHOWN.includes(limit as CheckName));
+  const rules = LIMITS.filter(({ aspect }) => aspect === 'cabling').map(({ name }) => String(name));
+  const missed = limits?.find(({ limit, shortfall }) => shortfall !== undefined && rules.includes(limit));
   if (missed !== undefined) {
     throw new InputError('conflict', 'cabling', `none, or a run that meets ${missed.limit}: its rules have no sheet here`, cabling);
   }

@@ -1,5 +1,5 @@
 /** Figures as a person writes them: sensible digits, the unit as the trade spells it. @module */
-import { WORKING_UNITS, type WorkingUnit } from './working-unit.ts';
+import { unitLatex, type WorkingUnit } from './working-unit.ts';
 
 /** Significant figures of a step; a figure that needs fewer is written with fewer. */
 const DIGITS = 4;
@@ -38,7 +38,7 @@ export function latexNumber(value: number, isGiven: boolean): string {
 /** The number with its unit in LaTeX. */
 export function latexFigure(value: number, unit: WorkingUnit, isGiven: boolean): string {
   const number = latexNumber(value, isGiven);
-  return unit === '1' ? number : `${number}\\,${WORKING_UNITS[unit].latex}`;
+  return unit === '1' ? number : `${number}\\,${unitLatex(unit)}`;
 }
 
 /** Whether the figure was rounded to be shown. */

@@ -2,7 +2,7 @@
 /// <reference path="./mathjs-build.d.ts" />
 import type { ConstantNode, EvalFunction, FunctionNode, MathNode, OperatorNode, ParenthesisNode, SymbolNode, Unit } from 'mathjs';
 import math from 'mathjs/lib/browser/math.js';
-import { WORKING_UNITS, type WorkingUnit } from './working-unit.ts';
+import { unitMathjs, type WorkingUnit } from './working-unit.ts';
 
 /** A number with its unit, or a number without one, as mathjs reckons with them. */
 export type Measured = Unit | number;
@@ -87,14 +87,14 @@ function isZero(node: MathNode): boolean {
 
 /** A plain number as mathjs is to reckon with it. */
 export function measured(value: number, unit: WorkingUnit): Measured {
-  return unit === '1' ? value : math.unit(value, WORKING_UNITS[unit].mathjs);
+  return unit === '1' ? value : math.unit(value, unitMathjs(unit));
 }
 
 const units = new Map<WorkingUnit, Unit>();
 
 /** A unit, read once: reading its name takes longer than reckoning with it. */
 function unitOf(unit: WorkingUnit): Unit {
-  const known = units.get(unit) ?? math.unit(WORKING_UNITS[unit].mathjs);
+  const known = units.get(unit) ?? math.unit(unitMathjs(unit));
   units.set(unit, known);
   return known;
 }
@@ -111,7 +111,7 @@ export function evaluateTo(formula: Formula, scope: Readonly<Record<string, Meas
   }
   if (formula.isNothing) return 0;
   const value: unknown = formula.code.evaluate(formula.hasExtremes ? { ...scope, ...EXTREMES } : scope);
-  const number = unit === '1' ? value : isUnit(value) ? value.to(unitOf(unit)).toNumeric(WORKING_UNITS[unit].mathjs) : undefined;
+  const number = unit === '1' ? value : isUnit(value) ? value.to(unitOf(unit)).toNumeric(unitMathjs(unit)) : undefined;
   if (typeof number !== 'number' || !Number.isFinite(number)) {
     throw new Error(`${formula.node.toString()} is no number of ${unit === '1' ? 'no unit' : unit}, but ${String(value)}`);
   }

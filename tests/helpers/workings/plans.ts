@@ -10,7 +10,7 @@ import { appliedLimits } from '../../../src/ethernet/power-at-pd.ts';
 import type { MaximumPoweredRunInput } from '../../../src/plan/maximum-powered-run.ts';
 import { maximumRun } from '../../../src/plan/maximum-run.ts';
 import type { RunLimit } from '../../../src/plan/run-limit.ts';
-import { type BudgetPort, type SwitchBudgetInput, switchBudget } from '../../../src/plan/switch-budget.ts';
+import { type BudgetPort, type SwitchBudgetInput, switchBudget } from '../../../src/plan/switch/switch-budget.ts';
 import type { WorkingInputs } from '../../../src/working/index.ts';
 import { logUniform, pick, type Random, uniform, whole } from '../random.ts';
 import { type Asked, again, conductor, figureOf, number, poe, temperature } from './kit.ts';

@@ -1,15 +1,13 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import { ampacity, filmCoefficient, remotePowering } from '../../../src/cable/index.ts';
 import {
-  ampacity,
   type BundleRiseInput,
   bundleRise,
   cable,
   defineCable,
-  filmCoefficient,
   type Installation,
   operatingPoint,
-  remotePowering,
   runResistance,
   type SettledBundle,
 } from '../../../src/index.ts';

@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import { loadedVoltage } from '../../../src/cable/index.ts';
 import {
   cable,
   defineCable,
@@ -7,7 +8,6 @@ import {
   type FromMeasurement,
   type FromMeasurementInput,
   fromMeasurement,
-  loadedVoltage,
   runResistance,
 } from '../../../src/index.ts';
 import { as, expectInputError, expectPlain, expectPrinted, frozen, NOT_NUMBERS } from '../../helpers/expectations.ts';

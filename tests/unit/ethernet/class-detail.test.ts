@@ -7,12 +7,10 @@ import {
   type DualSignatureOptions,
   dualSignature,
   dualSignatureClass,
-  type PoeClassNumber,
-  type PseType,
-  poeClass,
   poeClassDetail,
-  source,
-} from '../../../src/index.ts';
+} from '../../../src/ethernet/index.ts';
+import { type PoeClassNumber, type PseType, poeClass } from '../../../src/index.ts';
+import { source } from '../../../src/sources/index.ts';
 import { as, expectInputError, expectPlain, expectWithin, NOT_NUMBERS } from '../../helpers/expectations.ts';
 
 const CLASSES: readonly PoeClassNumber[] = [0, 1, 2, 3, 4, 5, 6, 7, 8];

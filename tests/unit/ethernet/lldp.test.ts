@@ -1,6 +1,5 @@
 import { describe, expect, test } from 'vitest';
 import {
-  cable,
   LLDP_FIELDS,
   type LldpAllocationInput,
   type LldpField,
@@ -9,17 +8,15 @@ import {
   lldpFieldName,
   lldpValue,
   lldpWatts,
-  type PoeClassNumber,
-  poeClass,
   psePowerFor,
   RFC_3621,
   type Rfc3621Object,
   rfc3621Class,
   rfc3621Classification,
   rfc3621Name,
-  runResistance,
-  source,
-} from '../../../src/index.ts';
+} from '../../../src/ethernet/index.ts';
+import { cable, type PoeClassNumber, poeClass, runResistance } from '../../../src/index.ts';
+import { source } from '../../../src/sources/index.ts';
 import { as, expectInputError, expectPlain, NOT_NUMBERS } from '../../helpers/expectations.ts';
 
 const CLASSES: readonly PoeClassNumber[] = [0, 1, 2, 3, 4, 5, 6, 7, 8];

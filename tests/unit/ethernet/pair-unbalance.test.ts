@@ -1,13 +1,8 @@
 import { describe, expect, test } from 'vitest';
-import {
-  type ConductorsByPair,
-  type PairUnbalanceInput,
-  pairUnbalance,
-  type RunPair,
-  source,
-  unbalance,
-  unbalancedPairs,
-} from '../../../src/index.ts';
+import { unbalance, unbalancedPairs } from '../../../src/cable/index.ts';
+import { type PairUnbalanceInput, pairUnbalance } from '../../../src/ethernet/index.ts';
+import type { ConductorsByPair, RunPair } from '../../../src/index.ts';
+import { source } from '../../../src/sources/index.ts';
 import { as, expectInputError, expectPlain, expectWithin, frozen, NOT_NUMBERS } from '../../helpers/expectations.ts';
 
 const EVEN = unbalancedPairs({ conductorResistance: 12.5 });

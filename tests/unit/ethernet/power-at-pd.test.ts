@@ -1,10 +1,10 @@
 import { describe, expect, test } from 'vitest';
 import { cable } from '../../../src/cable/cable.ts';
 import { type RunResistance, runResistance } from '../../../src/cable/run-resistance.ts';
-import type { Check, CheckName } from '../../../src/circuit/check.ts';
 import { operatingPoint } from '../../../src/circuit/operating-point.ts';
 import { poeClass } from '../../../src/ethernet/poe-class.ts';
 import { type PowerAtPd, type PowerAtPdInput, powerAtPd } from '../../../src/ethernet/power-at-pd.ts';
+import type { Check, CheckName } from '../../../src/limits/check.ts';
 import { source } from '../../../src/sources/source.ts';
 import { as, expectInputError, expectPlain, expectWithin, frozen, NOT_NUMBERS } from '../../helpers/expectations.ts';
 

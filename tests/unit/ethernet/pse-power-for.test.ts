@@ -1,15 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import {
-  cable,
-  type PoeClassNumber,
-  type PsePowerForInput,
-  poeClass,
-  poeClassDetail,
-  powerAtPd,
-  powerStatement,
-  psePowerFor,
-  runResistance,
-} from '../../../src/index.ts';
+import { type PsePowerForInput, poeClassDetail, powerStatement, psePowerFor } from '../../../src/ethernet/index.ts';
+import { cable, type PoeClassNumber, poeClass, powerAtPd, runResistance } from '../../../src/index.ts';
 import { big, math } from '../../helpers/big.ts';
 import { as, expectInputError, expectPlain, expectWithin, frozen, NOT_NUMBERS } from '../../helpers/expectations.ts';
 

@@ -1,5 +1,7 @@
 import { describe, expect, test } from 'vitest';
-import { type PortVoltage, type PseType, poeClass, powerAtPd, pseType, pseVoltageCheck, source } from '../../../src/index.ts';
+import { type PortVoltage, pseType, pseVoltageCheck } from '../../../src/ethernet/index.ts';
+import { type PseType, poeClass, powerAtPd } from '../../../src/index.ts';
+import { source } from '../../../src/sources/index.ts';
 import { as, expectInputError, expectPlain, NOT_NUMBERS } from '../../helpers/expectations.ts';
 
 const TYPES: readonly PseType[] = [1, 2, 3, 4];
@@ -64,8 +66,18 @@ describe('pseVoltageCheck', () => {
     expect(of({ low: 51, high: 56 }, 3).verdict).toBe('pass');
     expect(of({ low: 42, high: 48 }, 3).verdict).toBe('fail');
     expect(of({ low: 58, high: 60 }, 3).verdict).toBe('fail');
-    expect(of({ low: 48, high: 54 }, 3)).toMatchObject({ verdict: 'uncertain', value: 48, limit: 50, deciding: ['pseVoltage'] });
-    expect(of({ low: 53, high: 60 }, 4)).toMatchObject({ verdict: 'uncertain', value: 60, limit: 57, deciding: ['pseVoltage'] });
+    expect(of({ low: 48, high: 54 }, 3)).toMatchObject({
+      verdict: 'uncertain',
+      value: 48,
+      limit: 50,
+      deciding: [{ parameter: 'pseVoltage' }],
+    });
+    expect(of({ low: 53, high: 60 }, 4)).toMatchObject({
+      verdict: 'uncertain',
+      value: 60,
+      limit: 57,
+      deciding: [{ parameter: 'pseVoltage' }],
+    });
     expect(of({ low: 48, high: 48 }, 3).verdict).toBe('fail');
   });
 

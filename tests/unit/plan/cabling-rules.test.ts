@@ -1,18 +1,8 @@
 /** The rules of the two cabling standards as checks of a run: copper, cords, warmth. */
 import { describe, expect, test } from 'vitest';
-import {
-  type Check,
-  type CheckName,
-  type CordAllowanceInput,
-  cable,
-  checkPoweredRun,
-  cordAllowance,
-  defineCable,
-  deratedLength,
-  maximumRun,
-  type PoweredRunInput,
-  poweredRunRemedies,
-} from '../../../src/index.ts';
+import { deratedLength } from '../../../src/cable/index.ts';
+import { type Check, type CheckName, cable, checkPoweredRun, defineCable, maximumRun, type PoweredRunInput } from '../../../src/index.ts';
+import { type CordAllowanceInput, cordAllowance, poweredRunRemedies } from '../../../src/plan/index.ts';
 import { as, expectInputError, expectPlain, expectWithin, frozen, NOT_NUMBERS } from '../../helpers/expectations.ts';
 
 const cat6 = frozen(cable('cat6'));

@@ -1,15 +1,7 @@
 /** One run to a powered device, judged: the cases an installer meets. */
 import { describe, expect, test } from 'vitest';
-import {
-  type Check,
-  type CheckName,
-  cable,
-  checkPoweredRun,
-  InputError,
-  isInputError,
-  type PoweredRunInput,
-  poweredRunRemedies,
-} from '../../../src/index.ts';
+import { type Check, type CheckName, cable, checkPoweredRun, InputError, isInputError, type PoweredRunInput } from '../../../src/index.ts';
+import { poweredRunRemedies } from '../../../src/plan/index.ts';
 
 const cat5e = cable('cat5e');
 const run = (length: number, temperature = 20): PoweredRunInput['installed'] => [{ cable: cat5e, length, temperature }];
@@ -74,7 +66,7 @@ describe('the limits of the device itself', () => {
   test('a bare 13 Ω passes under 69 m, is uncertain up to 138 m, and fails beyond', () => {
     expect(bare(65).verdict).toBe('pass');
     expect(bare(69).verdict).toBe('marginal');
-    expect(bare(70)).toMatchObject({ verdict: 'uncertain', deciding: ['maximumResistance.loop'] });
+    expect(bare(70)).toMatchObject({ verdict: 'uncertain', deciding: [{ parameter: 'maximumResistance.loop' }] });
     expect(bare(138).verdict).toBe('uncertain');
     expect(bare(139).verdict).toBe('fail');
     expect(bare(70).readings?.pairLoop).toBeCloseTo(13.132, 3);

@@ -8,12 +8,11 @@ import {
   checkTwoWireRun,
   defineCable,
   type PoweredRunInput,
-  poweredRunRemedies,
   type Remedy,
   type RemedyName,
   type TwoWireRunInput,
-  twoWireRemedies,
 } from '../../../src/index.ts';
+import { poweredRunRemedies, twoWireRemedies } from '../../../src/plan/index.ts';
 
 const cat6 = cable('cat6');
 const fails = (input: PoweredRunInput): boolean => Object.values(checkPoweredRun(input).verdict).includes('fail');

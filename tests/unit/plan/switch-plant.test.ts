@@ -1,25 +1,19 @@
 /** Supplies, cards, bases, growth, mains and battery by name: figures worked by hand beside each. */
 import { describe, expect, test } from 'vitest';
+import { lldpClassLimit, lldpWatts } from '../../../src/ethernet/index.ts';
+import { cable, type InputErrorCode, poeClass, runResistance, type SwitchBudgetInput, switchBudget } from '../../../src/index.ts';
 import {
   type AddedDevice,
   type BatteryAutonomyInput,
   type BudgetStep,
   batteryAutonomy,
   budgetSteps,
-  cable,
-  type InputErrorCode,
-  lldpClassLimit,
-  lldpWatts,
-  poeClass,
   roomForMore,
-  runResistance,
-  type SwitchBudgetInput,
   type SwitchMainsInput,
-  source,
   supplyLoss,
-  switchBudget,
   switchMains,
-} from '../../../src/index.ts';
+} from '../../../src/plan/index.ts';
+import { source } from '../../../src/sources/index.ts';
 import { as, expectInputError, expectPlain, expectWithin, frozen, NOT_NUMBERS } from '../../helpers/expectations.ts';
 
 const ports = (count: number, poeClass: 3 | 4 | 6 = 4) => Array.from({ length: count }, (_, index) => ({ port: index + 1, poeClass }));

@@ -1,18 +1,17 @@
 /** One two-wire DC run, judged. */
 import { describe, expect, test } from 'vitest';
+import { parallelConductors } from '../../../src/conductor/index.ts';
 import {
   awg,
   checkTwoWireRun,
   conductorFromResistance,
   highestLoad,
   InputError,
-  leastPermittedDrop,
   lowestSupplyVoltage,
   maximumRun,
-  parallelConductors,
   type TwoWireRunInput,
-  twoWireRemedies,
 } from '../../../src/index.ts';
+import { leastPermittedDrop, twoWireRemedies } from '../../../src/plan/index.ts';
 import { expectInputError } from '../../helpers/expectations.ts';
 
 const cue: TwoWireRunInput = {
@@ -34,13 +33,16 @@ describe('the supply', () => {
   test('given as one figure leaves a pass uncertain, and a fail a fail', () => {
     const one = checkTwoWireRun({ ...cue, supplyVoltage: 24 });
     expect(one.verdict).toBe('uncertain');
-    expect(one.checks.every(({ deciding }) => deciding?.includes('supplyVoltage'))).toBe(true);
+    expect(one.checks.every(({ deciding }) => deciding?.some(({ parameter }) => parameter === 'supplyVoltage'))).toBe(true);
     expect(checkTwoWireRun({ ...cue, supplyVoltage: 24, length: 2000 }).verdict).toBe('fail');
   });
 
   test('without any limit of the device a pass is uncertain: its minimum voltage would settle it', () => {
     const { minimumVoltage: _, ...open } = cue;
-    expect(checkTwoWireRun(open)).toMatchObject({ verdict: 'uncertain', checks: [{ name: 'collapse', deciding: ['minimumVoltage'] }] });
+    expect(checkTwoWireRun(open)).toMatchObject({
+      verdict: 'uncertain',
+      checks: [{ name: 'collapse', deciding: [{ parameter: 'minimumVoltage' }] }],
+    });
   });
 });
 

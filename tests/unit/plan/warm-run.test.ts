@@ -1,7 +1,6 @@
 import { describe, expect, test } from 'vitest';
+import { ampacity } from '../../../src/cable/index.ts';
 import {
-  ampacity,
-  bundleRemedies,
   bundleRise,
   type CheckBundleInput,
   cable,
@@ -9,9 +8,8 @@ import {
   checkPoweredRun,
   operatingPoint,
   runResistance,
-  type WarmRunInput,
-  warmRun,
 } from '../../../src/index.ts';
+import { bundleRemedies, type WarmRunInput, warmRun } from '../../../src/plan/index.ts';
 import { expectInputError, expectPlain, expectWithin, frozen } from '../../helpers/expectations.ts';
 
 const hot: CheckBundleInput = { cable: cable('cat5e'), bundle: 100, pairCurrent: 0.96, ambient: 45, installation: 'open-air' };
@@ -48,7 +46,7 @@ describe('checkBundle', () => {
     const verdicts = [0.6, 0.8, 0.9, 1.1].map((current) => at(current)?.verdict);
     expect(verdicts).toEqual(['pass', 'pass', 'uncertain', 'fail']);
     const exact = at(0.9);
-    expect(exact?.deciding).toEqual(['pairCurrent', 'installation']);
+    expect(exact?.deciding).toEqual([{ parameter: 'pairCurrent' }, { parameter: 'installation' }]);
   });
 
   test('above 192 cables no verdict is better than uncertain', () => {

@@ -1,8 +1,10 @@
 import { describe, expect, test } from 'vitest';
 import {
+  hasMoreKeys,
   requireArray,
   requireFinite,
   requireInteger,
+  requireKeys,
   requireNonNegative,
   requireObject,
   requireOneOf,
@@ -100,4 +102,19 @@ test('an array is an array: not text, not an array-like', () => {
     expectInputError(() => requireArray(value, 'segments', 'a list'), 'segments', 'type');
   }
   expectInputError(() => requireArray(undefined, 'segments', 'a list'), 'segments', 'missing');
+});
+
+test('the keys of a small function: none but the known ones, and undefined is absent', () => {
+  expect(() => requireKeys({ limit: 1, other: undefined }, ['limit', 'screened'], 'options')).not.toThrow();
+  const { message } = expectInputError(
+    () => requireKeys({ screend: true }, ['limit', 'screened'], 'options'),
+    'options.screend',
+    'unknown',
+  );
+  expect(message).toBe('options.screend: expected no key but limit, screened, received true');
+});
+
+test('more keys than so many, undefined ones not counted', () => {
+  expect([hasMoreKeys({}, 0), hasMoreKeys({ a: 1 }, 1), hasMoreKeys({ a: 1, b: undefined }, 1)]).toEqual([false, false, false]);
+  expect([hasMoreKeys({ a: 0 }, 0), hasMoreKeys({ a: 1, b: null }, 1)]).toEqual([true, true]);
 });

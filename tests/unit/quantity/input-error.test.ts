@@ -56,7 +56,7 @@ test('writes itself to JSON as plain data, message included', () => {
     code: 'unknown',
     parameter: 'name',
     expected: "one of 'cat5e'",
-    received: '"cat9"',
+    received: 'cat9',
     message: `name: expected one of 'cat5e', received "cat9"`,
   };
   expect(error.toJSON()).toStrictEqual(json);
@@ -77,10 +77,52 @@ test('isInputError knows its own, and nothing else', () => {
   }
 });
 
-test('isInputError is not fooled by a plain object that looks like one', () => {
+test('isInputError knows the plain data of one, and no other object', () => {
   const error = new InputError('missing', 'length', 'a number', undefined);
-  expect(isInputError(error.toJSON())).toBe(false);
-  expect(isInputError({ ...error })).toBe(false);
+  expect(isInputError(error.toJSON())).toBe(true);
+  expect(isInputError(JSON.parse(JSON.stringify(error)))).toBe(true);
+  expect(isInputError({ ...error })).toBe(true);
+  for (const other of [
+    { name: 'InputError' },
+    { parameter: 'length' },
+    { name: 'InputError', parameter: 7 },
+    { name: 'Error', parameter: 'length' },
+  ]) {
+    expect(isInputError(other)).toBe(false);
+  }
+});
+
+test.each(['cat9', '', -1, 0, 'x'.repeat(200)])('a text or a finite number stays what it was in plain data: %j', (received) => {
+  expect(new InputError('range', 'length', 'a number', received).toJSON().received).toBe(received);
+});
+
+test.each([
+  [Number.NaN, 'NaN'],
+  [Number.POSITIVE_INFINITY, 'Infinity'],
+  [true, 'true'],
+  [null, 'null'],
+  [undefined, 'undefined'],
+  [7n, '7n'],
+  [[1], 'an array'],
+])('anything else is put in words: %o', (received, words) => {
+  expect(new InputError('range', 'length', 'a number', received).toJSON().received).toBe(words);
+});
+
+test('fromJSON makes the error again, and twice is the same', () => {
+  const error = new InputError('unknown', 'temprature', 'temperature', 20, 'temprature: unknown; did you mean temperature?');
+  const again = InputError.fromJSON(JSON.parse(JSON.stringify(error)));
+  expect(again).toBeInstanceOf(InputError);
+  expect(again.message).toBe(error.message);
+  expect(again.toJSON()).toStrictEqual(error.toJSON());
+  const undefinedReceived = new InputError('missing', 'length', 'a number', undefined);
+  expect(InputError.fromJSON(undefinedReceived.toJSON()).toJSON()).toStrictEqual(undefinedReceived.toJSON());
+});
+
+test('structuredClone keeps message and stack of the error, and all of its plain data', () => {
+  const error = new InputError('range', 'length', 'a number', -1);
+  const clone = structuredClone(error);
+  expect([clone.message, clone.stack]).toEqual([error.message, error.stack]);
+  expect(InputError.fromJSON(structuredClone(error.toJSON())).toJSON()).toStrictEqual(error.toJSON());
 });
 
 test('isInputError recognises the error of another copy of the library', async () => {

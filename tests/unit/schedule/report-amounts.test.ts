@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import { cut, left, plain, right, widthOf, wrap } from '../../../src/pages/plain-text.ts';
 import { amount, apart, brief, count, fixed, percent } from '../../../src/schedule/amount.ts';
-import { cut, left, plain, right, widthOf, wrap } from '../../../src/schedule/plain-text.ts';
 import { remedyInWords } from '../../../src/schedule/remedy-words.ts';
 
 describe('numbers for reading', () => {

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import { widthOf } from '../../../src/pages/plain-text.ts';
 import { checkSchedule } from '../../../src/schedule/check-schedule.ts';
-import { widthOf } from '../../../src/schedule/plain-text.ts';
 import { reportSummary } from '../../../src/schedule/report-summary.ts';
 import { reportText } from '../../../src/schedule/report-text.ts';
 import { cueLight, piece, powered, stageRack } from './check-samples.ts';

@@ -1,0 +1,37 @@
+/** The class that a port grants to a device, and what the device wants all the same. @module */
+import type { Watts } from '../quantity/units.ts';
+import type { PoeClassNumber, PseType } from './class-table.ts';
+import { classWithin } from './class-within.ts';
+import { assignedClass, poeClass } from './poe-class.ts';
+
+/** What a port may give. @internal */
+export interface PortLimits {
+  /** The weakest that serves the class if absent. */
+  readonly pseType?: PseType | undefined;
+  /** Pairs that the port can power; all that the class needs if absent. */
+  readonly pairs?: 2 | 4 | undefined;
+  /** Most power that the port may give; as much as its type's if absent. [W] */
+  readonly limit?: Watts | undefined;
+}
+
+/** The class granted; `anyClass` is false where the limit leaves room for none, and the class is the one granted without it. @internal */
+export function grantedClass(
+  requested: PoeClassNumber,
+  { pseType, pairs, limit }: PortLimits,
+): { readonly grantedClass: PoeClassNumber; readonly anyClass: boolean } {
+  const byType = pseType === undefined ? requested : assignedClass(requested, pseType);
+  // One pairset carries class 4 at most.
+  const byPairs = pairs === 2 && byType > 4 ? 4 : byType;
+  const within = limit === undefined ? byPairs : classWithin(byPairs, pseType, limit);
+  return { grantedClass: within ?? byPairs, anyClass: within !== undefined };
+}
+
+/**
+ * What a device wants: the figure stated, or all that the class it asks for allows where it is granted less. [W]
+ *
+ * `undefined` where it is granted what it asks for and nothing is stated: all that this class allows.
+ * @internal
+ */
+export function wantedPower(requested: PoeClassNumber, granted: PoeClassNumber, stated: Watts | undefined): Watts | undefined {
+  return stated ?? (granted === requested ? undefined : poeClass(requested).pdPower);
+}

@@ -1,0 +1,155 @@
+/** The runs of a report: one line for each, and the figures of some. @module */
+import type { Block, Page, PageColumn } from '../pages/page.ts';
+import { widthOf } from '../pages/plain-text.ts';
+import { fixed, percent } from './amount.ts';
+import { CHECK_WORDS, checkFigures } from './check-words.ts';
+import type { ReportedCheck, RunReport } from './report.ts';
+import { paragraph, type ReportView, table } from './report-view.ts';
+import {
+  checksOf,
+  farEndInWords,
+  isDenied,
+  loopsInWords,
+  meterInWords,
+  titleOf,
+  verdictWords,
+  whatIsTheMatter,
+  whatOf,
+  whereFrom,
+  word,
+} from './run-words.ts';
+
+/** One line for every run. @internal */
+export function runLines({ report: { runs }, width }: ReportView): Page {
+  if (runs.length === 0) return [];
+  const wide = width >= 120;
+  const columns: PageColumn[] = [
+    { head: 'Run', width: longestName(runs) },
+    { head: 'Device', width: 'rest', gap: 1 },
+    { head: 'Length', unit: 'm', width: 7, align: 'right' },
+    { head: 'Meter', unit: 'Ω', width: 12, align: 'right' },
+    { head: 'At ', unit: 'V', width: 7, align: 'right' },
+    { head: 'far end', unit: 'W', width: 7, align: 'right' },
+    { head: 'Power', width: 9, gap: 2, loud: true },
+    { head: 'Cabling', width: 9, gap: 1, loud: true },
+    ...(wide ? [{ head: 'Closest limit', width: 36, gap: 2 }] : []),
+  ];
+  const note =
+    'Length: cords included. Meter: a shorted pair, from usual copper to the most allowed. Far end: at the lowest supply voltage.';
+  return [
+    {
+      kind: 'table',
+      columns,
+      rows: runs.map((run) => {
+        const { farEnd, governing, meterReading } = run;
+        const { power, cabling } = verdictWords(run);
+        return [
+          run.run,
+          run.device ?? '',
+          within(run.channelLength, 1, 6),
+          `${within(meterReading.nominal, 1, 5)}-${within(meterReading.maximum, 1, 5)}`,
+          farEnd.feasible ? within(farEnd.voltage, 1, 6) : '-',
+          farEnd.feasible ? within(farEnd.power, 2, 6) : '-',
+          power,
+          cabling,
+          governing === undefined || !wide ? '' : closestLimit(governing),
+        ];
+      }),
+    },
+    paragraph(note),
+  ];
+}
+
+/** The figures of one run. @internal */
+export function figures(run: RunReport, { report, full, width }: ReportView): Block {
+  const { power, cabling } = verdictWords(run);
+  const facts: readonly (readonly [string, string])[] = [
+    ['Fed by', whereFrom(run)],
+    ['Cable', whatOf(run)],
+    ['Loops', loopsInWords(run)],
+    ['Meter', meterInWords(run)],
+    ['Far end', farEndInWords(run)],
+    ...(full && run.governing !== undefined ? [['Closest', closestLimit(run.governing)] as const] : []),
+    ...run.notes.map((note) => ['Note', note] as const),
+  ];
+  const matters = run.outcome === 'fail' ? [] : whatIsTheMatter(run, report.settings.cabling);
+  return {
+    kind: 'group',
+    blocks: [
+      paragraph(`${titleOf(run)} (power ${power}, cabling ${cabling}${isDenied(run) ? ', denied' : ''})`),
+      ...matters.map((sentence) => paragraph(sentence, 2, { loud: true })),
+      { kind: 'terms', items: facts.map(([term, text]) => ({ term, text })) },
+      {
+        kind: 'table',
+        indent: 2,
+        columns: [
+          { head: 'Check', width: Math.min(28, width - 52) },
+          { head: 'Value', width: 12, align: 'right' },
+          { head: 'Limit', width: 14, align: 'right' },
+          { head: 'Margin', width: 13, align: 'right' },
+          { head: 'Verdict', width: 9, gap: 2, loud: true },
+        ],
+        rows: checksOf(run).map((check) => {
+          const { value, limit, margin } = checkFigures(check, 11);
+          return [CHECK_WORDS[check.name].title, value, limit, margin, word(check.verdict)];
+        }),
+      },
+    ],
+  };
+}
+
+/** Every run with its loops and currents. @internal */
+export function runTable(runs: readonly RunReport[]): Page {
+  return table(
+    RUN_COLUMNS.map(([head]) => head),
+    runs.map((run) => RUN_COLUMNS.map(([, cell]) => cell(run) ?? '-')),
+  );
+}
+
+const RUN_COLUMNS: readonly (readonly [string, (run: RunReport) => string | undefined])[] = [
+  ['Run', ({ run }) => run],
+  ['Device', ({ device }) => device ?? ''],
+  ['Fed by', whereFrom],
+  ['Cable', whatOf],
+  ['Shorted pair, Ω', ({ loops }) => fixed(loops.pairLoop, 2)],
+  ['One pairset, Ω', ({ loops }) => ('twoPair' in loops ? fixed(loops.twoPair, 2) : undefined)],
+  ['Two pairsets, Ω', ({ loops }) => ('fourPair' in loops ? fixed(loops.fourPair, 2) : undefined)],
+  ['Meter, Ω', ({ meterReading: { nominal, maximum } }) => `${fixed(nominal, 1)} to ${fixed(maximum, 1)}`],
+  ['Far end, V', flow('voltage', 2)],
+  ['Far end, W', flow('power', 2)],
+  ['Total, A', flow('totalCurrent', 3)],
+  ['Pairset, A', flow('pairsetCurrent', 3)],
+  ['Conductor, A', flow('conductorCurrent', 3)],
+  ['Power', (run) => verdictWords(run).power],
+  ['Cabling', (run) => verdictWords(run).cabling],
+  [
+    'Closest limit',
+    ({ governing }) => (governing === undefined ? undefined : `${CHECK_WORDS[governing.name].title}, ${checkFigures(governing).share}`),
+  ],
+];
+
+function flow(
+  key: 'voltage' | 'power' | 'totalCurrent' | 'pairsetCurrent' | 'conductorCurrent',
+  decimals: number,
+): (run: RunReport) => string | undefined {
+  return ({ farEnd }) => {
+    const value = farEnd.feasible ? farEnd[key] : undefined;
+    return value === undefined ? undefined : fixed(value, decimals);
+  };
+}
+
+function closestLimit({ name, marginFraction }: ReportedCheck): string {
+  return `${CHECK_WORDS[name].title}, ${percent(marginFraction)}`;
+}
+
+/** As many of the decimals as the columns hold. */
+function within(value: number, decimals: number, columns: number): string {
+  let text = fixed(value, decimals);
+  for (let fewer = decimals - 1; text.length > columns && fewer >= 0; fewer--) text = fixed(value, fewer);
+  return text.length > columns ? value.toExponential(0).replace('e+', 'e') : text;
+}
+
+/** Columns for the names of the runs: 3 to 12. */
+function longestName(runs: readonly RunReport[]): number {
+  return runs.reduce((most, { run }) => (most >= 12 ? 12 : Math.max(most, Math.min(widthOf(run), 12))), 3);
+}

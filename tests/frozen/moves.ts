@@ -1,0 +1,171 @@
+/**
+ * Where each thing of version 0.1 stands now: the one table by which the frozen records are put to the library of today.
+ *
+ * 1. A shape that changes is a {@link Move} in `MOVES`, keyed by the names of 0.1: the function's new name, its new arguments, where its paths went.
+ * 2. It is inert until its `shape` is listed in `LANDED`; add it there in the commit that changes the shape.
+ * 3. A path is a prefix: `['power.operating', 'operating']` moves all below it. `*` stands for a key, `[*]` for an index, `**` for any beginning;
+ *    they come back in order on the right. A `$` at the end asks for the whole path. Right only: `[aspect=power]` keeps the elements that say so,
+ *    `[=name]` is the element with the name that the old one had. The first rule of a move that fits is used; the next move goes on from there.
+ * 4. A path that has no successor is `gone('why')`; a third member limits a rule to the records that it is true of.
+ * 5. A number that is another one now is an entry of `MOVED`: which, why, what it has to be, and words that the changelog has under "Numbers that moved".
+ *    An outcome (an error where there was a result, or another error) is the path `outcome`: `result`, or the code and the parameter.
+ * @module
+ */
+import type { FrozenRecord } from './corpus.ts';
+
+/** The shapes of {@link MOVES} and {@link MOVED} that the library has by now. */
+export const LANDED: readonly string[] = ['deciding'];
+
+/** A path without a successor, and why. */
+export interface Gone {
+  readonly gone: string;
+}
+
+/** A path of 0.1, where it went, and of which records that holds. */
+export type PathMove = readonly [from: string, to: string | Gone, when?: (record: FrozenRecord) => boolean];
+
+/** What became of some functions of 0.1. */
+export interface Move {
+  /** Name of the change, for {@link LANDED}. */
+  readonly shape: string;
+  /** Names in 0.1, or `*` for all. */
+  readonly functions: readonly string[];
+  /** Its name now, if that is another one. */
+  readonly to?: string;
+  /** Its arguments now, from those of 0.1. */
+  readonly args?: (args: readonly unknown[]) => readonly unknown[];
+  readonly paths?: readonly PathMove[];
+  /** Errors, as code and parameter with a blank between; by the same rules as paths. */
+  readonly errors?: readonly (readonly [from: string, to: string])[];
+}
+
+/** A value that changed. */
+export interface Change {
+  readonly was: unknown;
+  readonly is: unknown;
+  readonly record: FrozenRecord;
+  /** The whole result of today, or the error. */
+  readonly now: unknown;
+}
+
+/** Values that changed on purpose. */
+export interface Moved {
+  /** Holds from the day that this shape lands; from now on if absent. */
+  readonly shape?: string;
+  readonly functions: readonly string[];
+  /** Path in 0.1, by the rules of {@link PathMove}. */
+  readonly path: string;
+  readonly reason: string;
+  /** Words of the changelog, under "Numbers that moved"; of an outcome, anywhere since 0.1. */
+  readonly changelog: string;
+  /** What the new value has to be. */
+  readonly holds: (change: Change) => boolean;
+}
+
+/** A path without a successor. */
+export function gone(reason: string): Gone {
+  return { gone: reason };
+}
+
+/** The parts of a result that are the result of another function: its moves hold there too. */
+export function partsOf(record: FrozenRecord): Readonly<Record<string, string>> {
+  if (record.name === 'bounds') {
+    const of = String(record.args[0]);
+    return { best: of, nominal: of, worst: of, fields: of };
+  }
+  return PARTS[record.name] ?? {};
+}
+
+const PARTS: Readonly<Record<string, Readonly<Record<string, string>>>> = {
+  warmRun: { run: 'checkPoweredRun' },
+  checkPoweredRun: { power: 'powerAtPd' },
+  supplyLoss: { before: 'switchBudget', after: 'switchBudget' },
+  budgetSteps: { initial: 'switchBudget', 'steps[*].budget': 'switchBudget' },
+  roomForMore: { budget: 'switchBudget' },
+  switchMains: { budget: 'switchBudget' },
+};
+
+/** Whether the run was judged by no cabling standard. */
+const judgedByNoStandard = ({ args }: FrozenRecord): boolean =>
+  args.some((arg) => typeof arg === 'object' && arg !== null && 'cabling' in arg && arg.cabling === 'none');
+
+/** Verdict of cabling of a run that no standard judged. */
+const NO_STANDARD = gone('a run that no cabling standard judges has no verdict of cabling');
+
+/** What moved, in the order in which the moves are applied. */
+export const MOVES: readonly Move[] = [
+  {
+    shape: 'powered run',
+    functions: ['checkPoweredRun'],
+    paths: [
+      ['power.checks$', gone('they are those of `checks` that judge power')],
+      ['power.checks[*]', 'checks[aspect=power][=name]'],
+      ['power.verdict', gone('the verdict of power is `verdict.power`, which also judges the resistance and the metal')],
+      ['power.feasible', 'operating.feasible'],
+      ['power.limits', 'classLimits'],
+      ['power.resistance', 'poweredLoop'],
+      ['power.', ''],
+      ['powerChecks', 'checks[aspect=power]'],
+      ['cablingChecks', 'checks[aspect=cabling]'],
+      ['verdict.cabling', NO_STANDARD, judgedByNoStandard],
+    ],
+  },
+  {
+    shape: 'two-wire run',
+    functions: ['checkTwoWireRun'],
+    paths: [
+      ['atLowest', 'operating'],
+      ['verdict$', 'verdict.power'],
+    ],
+  },
+  {
+    shape: 'remedies',
+    functions: ['poweredRunRemedies'],
+    to: 'remedies',
+    paths: [['[*].verdict.cabling', NO_STANDARD, judgedByNoStandard]],
+  },
+  {
+    shape: 'remedies',
+    functions: ['twoWireRemedies'],
+    to: 'remedies',
+    paths: [['[*].verdict.cabling', gone('no cabling standard judges a two-wire run')]],
+  },
+  { shape: 'deciding', functions: ['*'], paths: [['**deciding[*]', '**deciding[*].parameter']] },
+  {
+    shape: 'report checks',
+    functions: ['schedule', 'scheduleOfRows'],
+    paths: [
+      ['runs[*].powerChecks', 'runs[*].checks[aspect=power]'],
+      ['runs[*].cablingChecks', 'runs[*].checks[aspect=cabling]'],
+    ],
+  },
+  {
+    shape: 'report checks',
+    functions: ['checkRun'],
+    paths: [
+      ['[*].powerChecks', '[*].checks[aspect=power]'],
+      ['[*].cablingChecks', '[*].checks[aspect=cabling]'],
+    ],
+  },
+];
+
+/** Numbers, verdicts, names and outcomes that are others now. */
+export const MOVED: readonly Moved[] = [
+  {
+    shape: 'port limit',
+    functions: ['classAssignment'],
+    path: 'outcome',
+    reason: 'a port limit that grants nothing is a physical no',
+    changelog: 'a port limit that grants no class is an answer',
+    holds: ({ was, is, now }) =>
+      was === 'range portLimit' && is === 'result' && typeof now === 'object' && now !== null && 'granted' in now && now.granted === null,
+  },
+  {
+    shape: 'cable names',
+    functions: ['*'],
+    path: 'outcome',
+    reason: 'where a cable belongs a name will do: one that is none is unknown, not of the wrong type',
+    changelog: 'a cable or its name',
+    holds: ({ was, is }) => was === `type ${String(is).replace(/^unknown /, '')}` && /(?:^|\.)(?:cable|cord)$/.test(String(is)),
+  },
+];

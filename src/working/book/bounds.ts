@@ -42,9 +42,8 @@ const shortNo = cannot(steps([
 
 export const boundsSheet: Sheet<BoundsWorkingInput, Case> = {
   title: 'What a load gets, between the best and the worst',
-  keys: [...new Set(['fn', 'resistance', ...runKeys, ...circuitKeys, 'length', ...poweredKeys])].filter(
-    (key) => key !== 'out' && key !== 'back',
-  ),
+  needs: ['fn'],
+  keys: ['fn', 'resistance', ...runKeys, ...circuitKeys, 'length', ...poweredKeys].filter((key) => key !== 'out' && key !== 'back'),
   // biome-ignore format: one figure a row
   givens: [
     given('P_PSE', 'W', 'power of the class at the port', 'poeClass', { source: 'ieee-802.3-class', when: 'powered' }), { ...twentyGiven, when: 'in metres' },

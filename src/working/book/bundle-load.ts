@@ -19,7 +19,8 @@ type AmpacityCase = 'figure' | 'air';
 
 export const ampacitySheet: Sheet<AmpacityInput, AmpacityCase> = {
   title: 'What a code allows each conductor of a bundle',
-  keys: ['code', 'gauge', 'bundle', 'temperatureRating', 'ambient', 'halfLoaded'],
+  needs: ['code', 'gauge', 'bundle'],
+  keys: ['temperatureRating', 'ambient', 'halfLoaded'],
   // biome-ignore format: one figure a row
   givens: givens<AmpacityCase>([
     ['g', '1', 'gauge of the conductors [AWG]', 'gauge'],
@@ -92,7 +93,7 @@ const [RP1, RP2] = [0.212, 0.5] as const;
 
 export const remotePoweringSheet: Sheet<RemotePoweringInput, MeanCase> = {
   title: 'The mean current of the conductors of a bundle',
-  keys: ['conductorCurrents'],
+  needs: ['conductorCurrents'],
   // biome-ignore format: one figure a row
   givens: givens([
     ['n_#', '1', 'conductors that carry @', 'conductorCurrents', { each: 'group' }],

@@ -78,18 +78,8 @@ const balanceSteps: readonly SheetStep<Case>[] = steps<Case>([
 
 export const bundleRiseSheet: Sheet<BundleRiseInput, Case> = {
   title: 'How hot the middle of a bundle gets',
-  keys: [
-    'cable',
-    'bundle',
-    'pairCurrent',
-    'energisedPairs',
-    'ambient',
-    'installation',
-    'filmCoefficient',
-    'thermalResistivity',
-    'outsideDiameter',
-    'basis',
-  ],
+  needs: ['cable', 'bundle', 'pairCurrent', 'installation|filmCoefficient'],
+  keys: ['energisedPairs', 'ambient', 'thermalResistivity', 'outsideDiameter', 'basis'],
   // biome-ignore format: one figure a row
   givens: [...cableGivens, ...givens<Case>([
     ['theta', 'K', 'how far the surface is above the air, as found', 'found pass by pass', { when: 'open air', found: true }],

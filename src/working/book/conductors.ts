@@ -35,7 +35,8 @@ export interface AwgWorkingInput extends AwgOptions {
 
 export const awgSheet: Sheet<AwgWorkingInput, 'formula' | 'rounded' | 'solid' | 'stranded' | 'copper' | 'metal'> = {
   title: 'A conductor from its gauge',
-  keys: ['size', 'stranding', 'material', 'family', 'strands'],
+  needs: ['size'],
+  keys: ['stranding', 'material', 'family', 'strands'],
   // biome-ignore format: one figure a row
   givens: givens([
     ['n', '1', 'gauge number; 1/0 is 0, 2/0 is -1', 'size'],
@@ -144,7 +145,8 @@ export interface ResistancePerMetreInput {
 
 export const resistancePerMetreSheet: Sheet<ResistancePerMetreInput, Warmth> = {
   title: 'Resistance of a conductor at its temperature',
-  keys: ['conductor', 'temperature'],
+  needs: ['conductor'],
+  keys: ['temperature'],
   givens: conductorGivens,
   steps: all(conductorSteps, { core: 'resistancePerMetre' }),
   assumptions: ['Resistance rises along a straight line with temperature.'],
@@ -165,7 +167,8 @@ export interface ResistanceAtTemperatureInput extends TemperatureLine {
 
 export const resistanceAtTemperatureSheet: Sheet<ResistanceAtTemperatureInput, 'known elsewhere'> = {
   title: 'A resistance at another temperature',
-  keys: ['resistance', 'temperature', 'coefficient', 'coefficientTemperature', 'at'],
+  needs: ['resistance', 'temperature', 'coefficient', 'at'],
+  keys: ['coefficientTemperature'],
   // biome-ignore format: one figure a row
   givens: givens([
     ['R_1', 'Ω', 'resistance that is known', 'resistance'],
@@ -201,7 +204,8 @@ export const resistanceAtTemperatureSheet: Sheet<ResistanceAtTemperatureInput, '
 
 export const loopResistanceSheet: Sheet<LoopResistanceInput, Warmth> = {
   title: 'Resistance of a loop of two equal conductors',
-  keys: ['conductor', 'length', 'temperature'],
+  needs: ['conductor', 'length'],
+  keys: ['temperature'],
   // biome-ignore format: one figure a row
   givens: [...conductorGivens, ...givens([['L', 'm', 'length of the run, one way', 'length']])],
   // biome-ignore format: one figure a row

@@ -24,7 +24,8 @@ const HALF = {
 
 export const expectedReadingSheet: Sheet<ExpectedReadingInput, never> = {
   title: 'What a meter should show on a shorted pair',
-  keys: ['installed', 'cords', 'connections', 'linkConnections', 'connectionResistance', 'temperatureSpread'],
+  needs: ['installed'],
+  keys: ['cords', 'connections', 'linkConnections', 'connectionResistance', 'temperatureSpread'],
   // biome-ignore format: one figure a row
   givens: [...boundedPieceGivens('installed'), ...boundedPieceGivens('cords'), twentyGiven, ...givens([
     ['s', 'K', 'how far each temperature may be off, either side', 'temperatureSpread', { value: 0 }],
@@ -79,16 +80,8 @@ type LoadedCase = 'no device' | 'device' | 'device fed' | 'device not fed' | 'bo
 
 export const loadedVoltageSheet: Sheet<LoadedVoltageInput, LoadedCase> = {
   title: 'Source and line, from the voltage without and with a load',
-  keys: [
-    'openVoltage',
-    'loadedVoltage',
-    'loadCurrent',
-    'minimumVoltage',
-    'voltageFraction',
-    'voltageFixed',
-    'currentFraction',
-    'currentFixed',
-  ],
+  needs: ['openVoltage', 'loadedVoltage', 'loadCurrent'],
+  keys: ['minimumVoltage', 'voltageFraction', 'voltageFixed', 'currentFraction', 'currentFixed'],
   // biome-ignore format: one figure a row
   givens: givens<LoadedCase>([
     ['V_0', 'V', 'voltage at the far end, nothing drawn', 'openVoltage'],

@@ -39,7 +39,8 @@ export const filmSteps: readonly SheetStep<never>[] = steps([
 
 export const filmCoefficientSheet: Sheet<FilmCoefficientInput, never> = {
   title: 'How a warm cylinder sheds heat to still air',
-  keys: ['diameter', 'surfaceTemperature', 'ambient', 'emissivity'],
+  needs: ['diameter', 'surfaceTemperature', 'ambient'],
+  keys: ['emissivity'],
   // biome-ignore format: one figure a row
   givens: [...givens([
     ['D', 'mm', 'diameter over all', 'diameter'],

@@ -92,7 +92,8 @@ const core: Asked<HighestLoadInput, HighestLoad> = asked((input: HighestLoadInpu
 
 export const highestLoadSheet: Sheet<HighestLoadInput, Case> = {
   title: 'The highest load that every limit allows',
-  keys: [...new Set([...openRunKeys, 'pseVoltage', ...openLineKeys, 'supplyVoltage', 'kind'])],
+  needs: ['poeClass|supplyVoltage'],
+  keys: [...openRunKeys, 'pseVoltage', ...openLineKeys, 'kind'],
   givens: [
     ...supplyGivens,
     portPowerGiven,

@@ -62,7 +62,8 @@ function perKelvin(pieces: readonly Segment[]): number {
 
 export const highestTemperatureSheet: Sheet<HighestTemperatureInput, Case> = {
   title: 'The highest temperature at which a run holds',
-  keys: [...new Set([...openRunKeys, 'pdPower', 'pseVoltage', ...openLineKeys, 'supplyVoltage', ...loadKeys])],
+  needs: ['poeClass|supplyVoltage'],
+  keys: [...openRunKeys, 'pdPower', 'pseVoltage', ...openLineKeys, ...loadKeys],
   // biome-ignore format: one figure a row
   givens: [
     ...supplyGivens, ...loadGivens, portPowerGiven, ...legGivens, lineLengthGiven, ...pieceGivens.filter(({ symbol }) => symbol !== 'T_#'),

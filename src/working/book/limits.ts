@@ -15,7 +15,7 @@ import { VOLTAGE_DROP } from '../../limits/voltage-drop.ts';
 import { judgedLoop } from '../../plan/device-resistance.ts';
 import type { PermittedDrop, ResistanceLimit } from '../../plan/index.ts';
 import type { SourceKey } from '../../sources/sources.ts';
-import { all, given, givens, steps } from '../engine/rows.ts';
+import { given, givens, steps } from '../engine/rows.ts';
 import type { Figures, ReadingRow, SheetGiven, SheetNo, SheetStep } from '../engine/sheet.ts';
 import type { WorkingUnit } from '../engine/working-unit.ts';
 import type { LoadCase } from './load.ts';

@@ -6,7 +6,7 @@ import { atMaximum } from '../../conductor/to-maximum.ts';
 import type { LeastPermittedDropInput } from '../../plan/index.ts';
 import { leastPermittedDrop } from '../../plan/index.ts';
 import { supplyRange } from '../../plan/two-wire-run.ts';
-import { all, given, givens, step, steps } from '../engine/rows.ts';
+import { given, givens, step, steps } from '../engine/rows.ts';
 import type { ReadingRow, ReadingRows, Sheet, SheetGiven, SheetStep, Some } from '../engine/sheet.ts';
 import { coefficientSource, temperatureAssumption, twentyGiven } from './conductors.ts';
 import { connectionGivens, type Joined, type JointCase, jointAssumption, jointCases } from './joints.ts';
@@ -130,7 +130,8 @@ type DropCase = LoadCase | 'warm' | 'warm leg' | 'cold leg' | 'equal' | 'unequal
 
 export const voltageDropSheet: Sheet<VoltageDropInput, DropCase> = {
   title: 'Voltage drop of a two-wire circuit',
-  keys: [...circuitKeys, 'length'],
+  needs: ['supplyVoltage', 'conductor|out', 'length', 'power|current|loadResistance'],
+  keys: circuitKeys,
   // biome-ignore format: one figure a row
   givens: [supplyGiven, ...loadGivens, ...givens<DropCase>([
     ['L', 'm', 'length of the run, one way', 'length'],
@@ -182,7 +183,8 @@ type FaultCase = LineCase | 'some length' | 'no length';
 
 export const farEndFaultCurrentSheet: Sheet<FarEndFaultInput, FaultCase> = {
   title: 'Current into a short at the far end',
-  keys: ['supplyVoltage', 'conductor', 'out', 'back', 'length', 'temperature', 'sourceResistance', 'tripCurrent'],
+  needs: ['supplyVoltage', 'conductor|out', 'length', 'tripCurrent'],
+  keys: ['back', 'temperature', 'sourceResistance'],
   // biome-ignore format: one figure a row
   givens: [...givens([
     ['V', 'V', 'voltage of the supply, the lowest it may have', 'supplyVoltage'],
@@ -229,7 +231,8 @@ type PermittedCase = LineCase | LoadCase;
 
 export const leastPermittedDropSheet: Sheet<LeastPermittedDropInput, PermittedCase> = {
   title: 'The least drop that must be permitted',
-  keys: [...circuitKeys, 'length', 'connections', 'connectionResistance'],
+  needs: ['supplyVoltage', 'conductor|out', 'length', 'power|current|loadResistance'],
+  keys: [...circuitKeys, 'connections', 'connectionResistance'],
   givens: [
     given('V_#', 'V', '@: voltage of the supply', 'supplyVoltage', { each: 'supply' }),
     ...loadGivens,

@@ -94,7 +94,7 @@ export const pointSlips: readonly SlipRow<never>[] = [
 
 export const operatingPointSheet: Sheet<OperatingPointInput, LoadCase> = {
   title: 'Where a load settles at the end of a line',
-  keys: ['supplyVoltage', 'resistance', ...loadKeys],
+  needs: ['supplyVoltage', 'resistance', 'power|current|loadResistance'],
   givens: [supplyGiven, ...givens([['R', 'Ω', 'resistance of the line, out and back', 'resistance']]), ...loadGivens],
   steps: [...currentSteps, dropStep, ...powerSteps, ...voltageSteps],
   assumptions: ['Direct current, steady state.'],
@@ -120,7 +120,7 @@ export interface MostPowerInput {
 export const mostPowerSheet: Sheet<MostPowerInput, never> = {
   title: 'The most power a line can carry, and why there are two roots',
   core: 'operatingPoint',
-  keys: ['supplyVoltage', 'resistance', 'power'],
+  needs: ['supplyVoltage', 'resistance', 'power'],
   // biome-ignore format: one figure a row
   givens: givens([
     ['V', 'V', 'voltage at the supply', 'supplyVoltage'],

@@ -90,7 +90,8 @@ function requireNoMore({ load, permittedDrop, ampacity }: Line): void {
 
 export const lowestSupplyVoltageSheet: Sheet<LowestSupplyVoltageInput, Case> = {
   title: 'The lowest supply voltage at which a run holds',
-  keys: [...new Set([...openRunKeys, 'pdPower', ...openLineKeys, ...loadKeys])],
+  needs: ['poeClass|conductor|out'],
+  keys: [...openRunKeys, 'pdPower', ...openLineKeys, ...loadKeys],
   givens: [
     ...loadGivens,
     portPowerGiven,

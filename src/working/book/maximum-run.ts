@@ -55,6 +55,7 @@ const MISSED = 'no length meets the limit on @: even a run of none misses it';
 
 export const maximumRunSheet: Sheet<MaximumRunInput, Case> = {
   title: 'The longest run that every limit allows',
+  needs: ['poeClass|supplyVoltage'],
   keys: [
     ...poweredKeys,
     'cable',

@@ -88,18 +88,8 @@ const lengthSteps: readonly SheetStep<Case>[] = [...boundedPieceSteps('cords', '
 
 export const fromMeasurementSheet: Sheet<FromMeasurementInput, Case> = {
   title: 'From a reading to the loops that power sees, and to a length',
-  keys: [
-    'pairs',
-    'leadResistance',
-    'temperature',
-    'cable',
-    'scope',
-    'cords',
-    'connections',
-    'connectionResistance',
-    'accuracyFraction',
-    'accuracyFixed',
-  ],
+  needs: ['pairs', 'scope'],
+  keys: ['leadResistance', 'temperature', 'cable', 'cords', 'connections', 'connectionResistance', 'accuracyFraction', 'accuracyFixed'],
   // biome-ignore format: one figure a row
   givens: [...givens<Case>([
     ['x_#', 'Ω', '@: as the meter shows it', 'pairs', { each: 'read' }],

@@ -45,7 +45,7 @@ const BACKWARDS = 'A current under 0 flows back into that supply. Most power sup
 
 export const solveNetworkSheet: Sheet<NetworkInput, NetworkCase> = {
   title: 'Voltages and currents of a small network',
-  keys: ['supplies', 'sections', 'taps'],
+  needs: ['supplies', 'sections', 'taps'],
   // biome-ignore format: one figure a row
   givens: [
     given('V0_#', 'V', '@: voltage of the supply', 'supplies[].voltage', { each: 'supply' }),

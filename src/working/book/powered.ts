@@ -101,7 +101,8 @@ function readPowered(
 
 export const powerAtPdSheet: Sheet<PowerAtPdInput, PoweredCase> = {
   title: 'Power at a powered device',
-  keys: [...poweredKeys, 'resistance', ...runKeys],
+  needs: ['poeClass', 'resistance|run'],
+  keys: [...poweredKeys, ...runKeys],
   givens: [
     given('P_PSE', 'W', 'power of the class at the port', 'poeClass', { source: 'ieee-802.3-class' }),
     ...drawGivens,
@@ -144,6 +145,7 @@ export const powerAtPdSheet: Sheet<PowerAtPdInput, PoweredCase> = {
 
 export const psePowerForSheet: Sheet<PsePowerForInput, PoweredCase> = {
   title: 'Power that a port must source',
+  needs: ['poeClass'],
   keys: [...poweredKeys, 'resistance', ...runKeys],
   givens: [
     ...drawGivens,

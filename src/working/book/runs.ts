@@ -146,7 +146,8 @@ export function cordsCase(cords: readonly Segment[]): CordCase {
 
 export const runResistanceSheet: Sheet<RunResistanceInput, RunCase> = {
   title: 'The three loops of a run',
-  keys: ['segments', 'connections', 'connectionResistance', 'basis'],
+  needs: ['segments'],
+  keys: ['connections', 'connectionResistance', 'basis'],
   givens: [
     ...pieceGivens,
     { ...twentyGiven, when: 'pieces' },

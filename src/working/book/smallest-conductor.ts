@@ -58,16 +58,15 @@ const REST = { says: 'no conductor meets the limit on @: the rest of the run mis
 
 export const smallestConductorSheet: Sheet<SmallestConductorInput, Case> = {
   title: 'The smallest conductor that will do',
+  needs: ['candidates', 'length', 'poeClass|supplyVoltage'],
   keys: [
-    ...new Set([
-      'candidates',
-      ...openRunKeys.filter((key) => key !== 'installed'),
-      'pdPower',
-      'pseVoltage',
-      ...openLineKeys.filter((key) => !['conductor', 'out', 'back'].includes(key)),
-      'supplyVoltage',
-      ...loadKeys,
-    ]),
+    'candidates',
+    ...openRunKeys.filter((key) => key !== 'installed'),
+    'pdPower',
+    'pseVoltage',
+    ...openLineKeys.filter((key) => !['conductor', 'out', 'back'].includes(key)),
+    'supplyVoltage',
+    ...loadKeys,
   ],
   // biome-ignore format: one figure a row
   givens: [

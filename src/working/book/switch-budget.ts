@@ -22,7 +22,8 @@ type Case =
 
 export const switchBudgetSheet: Sheet<SwitchBudgetInput, Case> = {
   title: 'The power budget of a switch',
-  keys: ['capacity', 'ports', 'basis', 'reserve', 'policy'],
+  needs: ['capacity', 'ports'],
+  keys: ['basis', 'reserve', 'policy'],
   // biome-ignore format: one figure a row
   givens: givens<Case>([
     ['C', 'W', 'power that the switch has for its ports, with the supplies that work', 'capacity, budgetBySupplies or supplies', { when: 'published' }],

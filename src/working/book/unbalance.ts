@@ -38,7 +38,8 @@ const LIMITS = { k_p: 'pairFraction', F_p: 'pairFloor', k_t: 'pairToPairFraction
 
 export const unbalanceSheet: Sheet<UnbalanceInput, never> = {
   title: 'How unlike the conductors and the pairs of a run are',
-  keys: ['pairs', ...Object.values(LIMITS)],
+  needs: ['pairs'],
+  keys: Object.values(LIMITS),
   // From memory where the caller states none.
   // biome-ignore format: one figure a row
   givens: [...givens([
@@ -105,7 +106,8 @@ type DivisionCase = DrawCase | 'port' | 'device' | 'neither' | 'port alone' | 'd
 
 export const pairUnbalanceSheet: Sheet<PairUnbalanceInput, DivisionCase> = {
   title: 'How the current of a device divides between unlike pairs',
-  keys: ['pairs', 'positive', 'psePairResistance', 'pdPairResistance', 'poeClass', 'pseType', 'pseVoltage', 'pdPower'],
+  needs: ['poeClass', 'pairs'],
+  keys: ['positive', 'psePairResistance', 'pdPairResistance', 'pseType', 'pseVoltage', 'pdPower'],
   // biome-ignore format: one figure a row
   givens: [...givens<DivisionCase>([
     ['V', 'V', 'voltage at the port', 'pseVoltage', { when: 'voltage stated' }],

@@ -137,8 +137,10 @@ export interface Sheet<Input, Case extends string = string> {
   readonly title: string;
   /** The function of the core with the same result, if its name is another. */
   readonly core?: string;
-  /** What the command takes for it. */
-  readonly keys: readonly string[];
+  /** The keys of the command that it cannot do without; of keys with `|` between them, one. */
+  readonly needs?: readonly string[];
+  /** Those that it takes besides. */
+  readonly keys?: readonly string[];
   readonly givens: readonly SheetGiven<Case>[];
   readonly steps: readonly SheetStep<Case>[];
   /** Lists that are shown as one table, each a row of it by its number, rather than line by line. */

@@ -10,8 +10,8 @@ import type { Ranged } from '../../plan/index.ts';
 import { bounds } from '../../plan/index.ts';
 import { requireObject, requireOneOf } from '../../quantity/guards.ts';
 import { InputError } from '../../quantity/input-error.ts';
-import { given, givens, steps } from '../engine/rows.ts';
-import type { Figures, Reading, ReadingRow, Sheet, SheetNo, SheetStep } from '../engine/sheet.ts';
+import { type BookSheet, givens, steps } from '../engine/rows.ts';
+import type { Figures, Reading, ReadingRow, SheetNo, SheetStep } from '../engine/sheet.ts';
 import { coefficientSource, twentyGiven } from './conductors.ts';
 import { circuitKeys } from './line.ts';
 import { type LoadCase, loadCase } from './load.ts';
@@ -40,14 +40,15 @@ const shortNo = cannot(steps([
   ['Imax_#', 'A', 'V_# / R_#', '@: the most that the line passes, into a short at its end', { latex: 'I_{\\max,#}', each: 'end' }],
 ]));
 
-export const boundsSheet: Sheet<BoundsWorkingInput, Case> = {
+export const boundsSheet: BookSheet<BoundsWorkingInput, Case> = {
   title: 'What a load gets, between the best and the worst',
   needs: ['fn'],
   keys: ['fn', 'resistance', ...runKeys, ...circuitKeys, 'length', ...poweredKeys].filter((key) => key !== 'out' && key !== 'back'),
   // biome-ignore format: one figure a row
   givens: [
-    given('P_PSE', 'W', 'power of the class at the port', 'poeClass', { source: 'ieee-802.3-class', when: 'powered' }), { ...twentyGiven, when: 'in metres' },
-    ...givens<Case>([
+    ['P_PSE', 'W', 'power of the class at the port', 'poeClass', { source: 'ieee-802.3-class', when: 'powered' }],
+    { ...twentyGiven, when: 'in metres' },
+    givens([
       ['V_#', 'V', '@: voltage at the supply', 'supplyVoltage or pseVoltage', { source: 'row' }],
     ['R_#', 'Ω', '@: resistance of the line, out and back', 'resistance', { when: 'in ohms' }],
     ['r20_#', 'Ω/m', '@: one metre of one conductor at 20 °C', 'conductor', { source: 'row', when: 'in metres' }],
@@ -60,7 +61,8 @@ export const boundsSheet: Sheet<BoundsWorkingInput, Case> = {
     ], { each: 'end' }),
   ],
   // biome-ignore format: one figure a row
-  steps: [...steps<Case>([
+  steps: [
+    steps([
     ['R_#', 'Ω', '2 * r20_# * (1 + alpha_# * (T_# - T_ref)) * L_#', '@: resistance of the line at its temperature, out and back', { when: 'in metres' }],
     ['D_#', 'V²', 'V_#^2 - 4 * P_# * R_#', '@: discriminant, what stands under the root of the quadratic V I = P + I² R', { source: 'constant-power', when: 'constant power', no: collapseNo }],
     ['I_#', 'A', '2 * P_# / (V_# + sqrt(D_#))', '@: current, the smaller root', { source: 'constant-power', core: '<current>', when: 'constant power' }],
@@ -73,12 +75,14 @@ export const boundsSheet: Sheet<BoundsWorkingInput, Case> = {
     ['S_#', 'W', 'V_# * I_#', '@: power from the supply', { core: '<supplyPower>' }],
     ['A_#', 'W', 'P_PSE - (P_PSE / V_#)^2 * R_#', '@: power available at the device, that of the port less the heat in the run', { core: '<available>', when: 'class bites' }],
     ['A_#', 'W', 'V_#^2 / (4 * R_#)', '@: power available at the device, all that the line delivers', { source: 'collapse', core: '<available>', when: 'collapse bites' }],
-  ], { each: 'end' }), ...steps<Case>([
+  ], { each: 'end' }),
+    steps([
     ['U_high', 'V', 'max([U_#,])', 'highest voltage at the load', { core: 'fields.loadVoltage.high', when: 'line' }],
     ['U_low', 'V', 'min([U_#,])', 'lowest voltage at the load', { core: 'fields.loadVoltage.low', when: 'line' }],
     ['U_low', 'V', 'min([U_#,])', 'lowest voltage at the device', { core: "fields['operating.loadVoltage'].low", when: 'powered' }],
     ['A_low', 'W', 'min([A_#,])', 'least power available at the device', { core: 'fields.available.low', when: 'powered' }],
-  ], { source: 'bounds-by-ends' })],
+  ], { source: 'bounds-by-ends' }),
+  ],
   tables: [['The best end of every range, the middle of each, and the worst end', 'at the', 'end']],
   assumptions: [
     'What the load has falls with the resistance of its line and with what it draws, and rises with the voltage of the supply, each by itself: so it is least where all are at their worst ends.',

@@ -1,4 +1,5 @@
 /** How heavily a bundle is loaded: what a code allows each conductor, and the mean current of all. @module */
+
 import { AMBIENT_FACTORS } from '../../cable/heat/ambient-factors-table.ts';
 import { AMPACITIES, AMPACITY_BUNDLES, AMPACITY_RATINGS } from '../../cable/heat/ampacity-table.ts';
 import { CODE_CAUTION } from '../../cable/heat/caution.ts';
@@ -6,8 +7,8 @@ import type { AmpacityInput } from '../../cable/index.ts';
 import { ampacity, remotePowering } from '../../cable/index.ts';
 import { requireObject } from '../../quantity/guards.ts';
 import type { Amperes } from '../../quantity/units.ts';
-import { givens, steps } from '../engine/rows.ts';
-import type { Sheet, SheetNo } from '../engine/sheet.ts';
+import { type BookSheet, steps } from '../engine/rows.ts';
+import type { SheetNo } from '../engine/sheet.ts';
 
 const supervisionNo: SheetNo<never> = {
   says: 'the table ends before this: the code leaves it to qualified persons under engineering supervision',
@@ -17,12 +18,12 @@ const supervisionNo: SheetNo<never> = {
 /** The table has a figure for this gauge, bundle and rating; there is a factor for the air. */
 type AmpacityCase = 'figure' | 'air';
 
-export const ampacitySheet: Sheet<AmpacityInput, AmpacityCase> = {
+export const ampacitySheet: BookSheet<AmpacityInput, AmpacityCase> = {
   title: 'What a code allows each conductor of a bundle',
   needs: ['code', 'gauge', 'bundle'],
   keys: ['temperatureRating', 'ambient', 'halfLoaded'],
   // biome-ignore format: one figure a row
-  givens: givens<AmpacityCase>([
+  givens: [
     ['g', '1', 'gauge of the conductors [AWG]', 'gauge'],
     ['g_max', '1', 'finest gauge of the table [AWG]', 'Table 725.144', { source: 'nec-725.144' }],
     ['N', '1', 'cables in the bundle', 'bundle'],
@@ -32,14 +33,14 @@ export const ampacitySheet: Sheet<AmpacityInput, AmpacityCase> = {
     ['I_T', 'A', 'ampacity as printed: by gauge, size of bundle and rating, in air of 30 °C', 'Table 725.144', { source: 'nec-725.144', when: 'figure' }],
     ['k_a', '1', 'factor for the air, of the row that it falls in', 'Table 310.15(B)(2)(a)', { source: 'nec-310.15-ambient', when: 'air' }],
     ['k_L', '1', 'factor for the load: 1.4 where only half of the conductors carry current, else 1', 'halfLoaded, Table 725.144 note 2', { source: 'nec-725.144', when: 'figure' }],
-  ]),
+  ],
   // biome-ignore format: one figure a row
-  steps: steps<AmpacityCase>([
+  steps: [
     ['m_g', '1', 'g_max - g', 'gauge sizes left before the table ends; under 0 it has none so fine', { source: 'nec-725.144', no: supervisionNo }],
     ['m_N', '1', 'N_max - N', 'cables left before the table ends; under 0 it has no such bundle', { source: 'nec-725.144', no: supervisionNo }],
     ['m_T', 'K', 'T_max - T_a', 'how much warmer the air may be before the factors end; under 0 there is none', { source: 'nec-310.15-ambient', when: 'figure', no: { says: 'the air is too warm for cable of this rating: there is no factor for it', steps: [] } }],
     ['I_max', 'A', 'I_T * k_a * k_L', 'the most that each conductor may carry', { source: 'nec-725.144', core: 'ampacity', when: 'figure' }],
-  ]),
+  ],
   assumptions: ['4-pair copper cable, power beside data, under NFPA 70-2017 (NEC). Every conductor that carries current carries the same.'],
   validity:
     '22, 23, 24 and 26 AWG, bundles of up to 192, where that code applies. Later editions have finer figures; a cable that is marked for limited power is rated by its mark.',
@@ -91,19 +92,19 @@ type MeanCase = 'loaded' | 'idle' | 'category RP1' | 'category RP2' | 'beyond ca
 /** Greatest means of the categories. [A] */
 const [RP1, RP2] = [0.212, 0.5] as const;
 
-export const remotePoweringSheet: Sheet<RemotePoweringInput, MeanCase> = {
+export const remotePoweringSheet: BookSheet<RemotePoweringInput, MeanCase> = {
   title: 'The mean current of the conductors of a bundle',
   needs: ['conductorCurrents'],
   // biome-ignore format: one figure a row
-  givens: givens([
+  givens: [
     ['n_#', '1', 'conductors that carry @', 'conductorCurrents', { each: 'group' }],
     ['I_#', 'A', 'current of each of these', 'conductorCurrents', { each: 'group' }],
     ['n_idle', '1', 'conductors without current', 'conductorCurrents'],
     ['I_RP1', 'A', 'greatest mean of category RP1', 'the categories', { source: 'remote-powering-categories', value: RP1 }],
     ['I_RP2', 'A', 'greatest mean of category RP2', 'the categories', { source: 'remote-powering-categories', value: RP2 }],
-  ]),
+  ],
   // biome-ignore format: one figure a row
-  steps: steps<MeanCase>([
+  steps: [steps([
     ['n', '1', '[n_#] + n_idle', 'conductors of the bundle, with and without current', { when: 'loaded' }],
     ['I_sum', 'A', '[n_# * I_#]', 'their currents together', { when: 'loaded' }],
     ['m_RP1', 'A', 'n * I_RP1 - I_sum', 'room in category RP1, all conductors together; under 0 the bundle is not RP1', { when: 'loaded' }],
@@ -112,7 +113,7 @@ export const remotePoweringSheet: Sheet<RemotePoweringInput, MeanCase> = {
     ['I_mean', 'A', 'I_sum / n', 'mean current of every conductor: category RP2', { core: 'meanConductorCurrent', when: 'category RP2' }],
     ['I_mean', 'A', 'I_sum / n', 'mean current of every conductor: beyond category RP2', { core: 'meanConductorCurrent', when: 'beyond category RP2' }],
     ['I_mean', 'A', '0', 'mean current of every conductor: none carries any, which is category RP1', { core: 'meanConductorCurrent', when: 'idle' }],
-  ], { source: 'remote-powering-categories' }),
+  ], { source: 'remote-powering-categories' })],
   assumptions: ['The plain mean is meant, over every conductor of the bundle.'],
   validity:
     'Limits of the categories from memory: check them in the standard. A third category, for managed bundles, is a matter of management.',

@@ -1,11 +1,12 @@
 /** How hot the middle of a bundle of powered cables gets, and whether it settles at all. @module */
+
 import { HEAT_CAUTION } from '../../cable/heat/caution.ts';
 import { INSTALLATIONS, type InstallationRow } from '../../cable/heat/installations-table.ts';
 import type { BundleRiseInput, OwnInstallation } from '../../cable/index.ts';
 import { bundleRise } from '../../cable/index.ts';
 import { HOTTEST } from '../../quantity/guards.ts';
-import { all, givens, steps } from '../engine/rows.ts';
-import type { Figures, Reading, Sheet, SheetGiven, SheetStep } from '../engine/sheet.ts';
+import { all, type BookSheet, givens, steps } from '../engine/rows.ts';
+import type { Figures, Reading, SheetGiven } from '../engine/sheet.ts';
 import { findSurface, workedScope } from './bundle-passes.ts';
 import { coefficientSource, twentyGiven } from './conductors.ts';
 import { airGivens, filmSteps } from './film.ts';
@@ -42,7 +43,7 @@ const cableGivens: readonly SheetGiven<Case>[] = [...givens<Case>([
 
 /** Up to what the passes need. */
 // biome-ignore format: one figure a row
-const leadSteps: readonly SheetStep<Case>[] = steps<Case>([
+const leadSteps = steps<Case>([
   ['I_c', 'A', 'I / 2', 'current through each wire: the two of a pair share it', { core: 'conductorCurrent' }],
     ['q_20', 'W/m', '2 * n_p * I_c^2 * r_20', 'heat of one metre of one cable, were it at 20 °C: two wires a pair', { when: 'laid' }],
     ['Q_20', 'W/m', 'N * q_20', 'heat of one metre of the bundle, were it at 20 °C', { when: 'laid' }],
@@ -53,7 +54,7 @@ const leadSteps: readonly SheetStep<Case>[] = steps<Case>([
 
 /** With the middle as hot as the model goes: more heat is made than shed. */
 // biome-ignore format: one figure a row
-const runawaySteps: readonly SheetStep<Case>[] = steps<Case>([
+const runawaySteps = steps<Case>([
   ['Q_out', 'W/m', 'theta / R_s', 'heat that the surface sheds then', { source: 'heated-cylinder' }],
   ['T_m', '°C', 'T_a + theta + Q_out * R_i', 'the middle, with that heat on its way out: as hot as where the model ends', { source: 'heated-cylinder' }],
   ['Q_in', 'W/m', 'Q_20 * (1 + alpha * (T_m - T_ref))', 'heat that conductors as hot as that make'],
@@ -63,7 +64,7 @@ const runawaySteps: readonly SheetStep<Case>[] = steps<Case>([
 
 /** The balance in closed form, at the film coefficient that there is. */
 // biome-ignore format: one figure a row
-const balanceSteps: readonly SheetStep<Case>[] = steps<Case>([
+const balanceSteps = steps<Case>([
   ['G', 'K', 'Q_20 * (R_i + R_s)', 'rise of the middle, were the conductors to stay at 20 °C', { source: 'heated-cylinder' }],
   ['w', '1', '1 + alpha * (T_a - T_ref)', 'resistance in that air, over that at 20 °C'],
   ['b', '1', '1 - alpha * G', '1 less the share of each kelvin that its own extra heat adds again; under 0 the heating feeds itself', { source: 'heated-cylinder', no: {
@@ -76,23 +77,28 @@ const balanceSteps: readonly SheetStep<Case>[] = steps<Case>([
   ['theta_s', 'K', 'Q * R_s', 'the surface above the air, with all that heat shed', { source: 'heated-cylinder', core: 'surfaceRise' }],
 ], { when: 'balance' });
 
-export const bundleRiseSheet: Sheet<BundleRiseInput, Case> = {
+export const bundleRiseSheet: BookSheet<BundleRiseInput, Case> = {
   title: 'How hot the middle of a bundle gets',
   needs: ['cable', 'bundle', 'pairCurrent', 'installation|filmCoefficient'],
   keys: ['energisedPairs', 'ambient', 'thermalResistivity', 'outsideDiameter', 'basis'],
   // biome-ignore format: one figure a row
-  givens: [...cableGivens, ...givens<Case>([
+  givens: [
+    cableGivens,
     ['theta', 'K', 'how far the surface is above the air, as found', 'found pass by pass', { when: 'open air', found: true }],
-  ])],
+  ],
   // biome-ignore format: one figure a row
-  steps: [...leadSteps, ...steps<Case>([
+  steps: [
+    leadSteps,
     ['T_s', '°C', 'T_a + theta', 'surface of the bundle', { source: 'heated-cylinder', when: 'open air' }],
-  ]), ...all(filmSteps, { when: 'open air' }), ...steps<Case>([
+    all(filmSteps, { when: 'open air' }),
     ['R_s', 'K·m/W', '1 / (pi * D * h)', 'thermal resistance from the surface to the air', { source: 'heated-cylinder', when: 'laid' }],
-  ]), ...runawaySteps, ...balanceSteps, ...steps<Case>([
+    runawaySteps,
+    balanceSteps,
+    steps([
     ['k', '1', 'theta_s / theta', 'that, over what was found pass by pass: 1, so heat made is heat shed', { when: 'loaded' }],
     ['theta_m', 'K', 'Q * R_i + theta_s', 'rise of the middle above the air: from the middle to the surface, and on to the air', { core: 'rise', when: 'balance' }],
-  ], { source: 'heated-cylinder' })],
+  ], { source: 'heated-cylinder' }),
+  ],
   assumptions: [
     'Steady state; all cables alike and equally loaded; every conductor as hot as the middle; the bundle alone in its surroundings.',
   ],

@@ -1,9 +1,10 @@
 /** Meters at a run: what one should show, and source and line from two readings. @module */
+
 import { readingBounds } from '../../cable/field/loaded-voltage.ts';
 import type { ExpectedReadingInput, LoadedVoltageInput } from '../../cable/index.ts';
 import { expectedReading, loadedVoltage } from '../../cable/index.ts';
-import { givens, step, steps } from '../engine/rows.ts';
-import type { Sheet, SheetStep } from '../engine/sheet.ts';
+import { type BookSheet, step, steps } from '../engine/rows.ts';
+import type { SheetStep } from '../engine/sheet.ts';
 import { boundedPieceGivens, boundedPieceRows, boundedPieceSteps } from './bounded-pieces.ts';
 import { twentyGiven } from './conductors.ts';
 import { connectionAssumption, connectionSource, MOST_OF_CONNECTION } from './joints.ts';
@@ -22,23 +23,30 @@ const HALF = {
   'R_#': '(2 * n_# * R_c<usual>) / 2',
 };
 
-export const expectedReadingSheet: Sheet<ExpectedReadingInput, never> = {
+export const expectedReadingSheet: BookSheet<ExpectedReadingInput, never> = {
   title: 'What a meter should show on a shorted pair',
   needs: ['installed'],
   keys: ['cords', 'connections', 'linkConnections', 'connectionResistance', 'temperatureSpread'],
   // biome-ignore format: one figure a row
-  givens: [...boundedPieceGivens('installed'), ...boundedPieceGivens('cords'), twentyGiven, ...givens([
+  givens: [
+    boundedPieceGivens('installed'),
+    boundedPieceGivens('cords'),
+    twentyGiven,
     ['s', 'K', 'how far each temperature may be off, either side', 'temperatureSpread', { value: 0 }],
     ['R_c', 'Ω', 'one connection at most, one conductor', 'connectionResistance', { source: 'row', value: MOST_OF_CONNECTION }],
     ['R_0', 'Ω', 'one connection at least: nothing', 'connectionResistance'],
     ['n_#', '1', '@: connections', '@', { each: 'loop' }],
-  ])],
+  ],
   // biome-ignore format: one figure a row
-  steps: [...loopSteps('installed'), ...loopSteps('cords'), ...steps([
+  steps: [
+    loopSteps('installed'),
+    loopSteps('cords'),
+    steps([
     ['Rl_#', 'Ω', '2 * n_# * R_0<least>', '@: reading at least, thick conductors at their coldest and connections of nothing', { core: '@.atTemperature.low' }],
     ['Rh_#', 'Ω', '2 * n_# * R_c<most>', '@: reading at most, all at their limits and their hottest', { core: '@.atTemperature.high' }],
     ['R_#', 'Ω', '2 * n_# * R_c<usual>', '@: what the meter should show, usual conductors and each connection at its highest resistance', { core: '@.atTemperature.value' }],
-  ], { source: 'field-loop-reading', each: 'reading' })],
+  ], { source: 'field-loop-reading', each: 'reading' }),
+  ],
   tables: [['The loop of each piece', 'piece', 'installed', 'cords']],
   assumptions: ['The pair is shorted at its far end, the leads of the meter are nulled, and nothing is powered.'],
   validity:
@@ -78,12 +86,12 @@ export const expectedReadingSheet: Sheet<ExpectedReadingInput, never> = {
 /** Of the device; whether the readings bound the power; whether meters are exact. */
 type LoadedCase = 'no device' | 'device' | 'device fed' | 'device not fed' | 'bounded' | 'accuracy' | 'drop' | 'no drop';
 
-export const loadedVoltageSheet: Sheet<LoadedVoltageInput, LoadedCase> = {
+export const loadedVoltageSheet: BookSheet<LoadedVoltageInput, LoadedCase> = {
   title: 'Source and line, from the voltage without and with a load',
   needs: ['openVoltage', 'loadedVoltage', 'loadCurrent'],
   keys: ['minimumVoltage', 'voltageFraction', 'voltageFixed', 'currentFraction', 'currentFixed'],
   // biome-ignore format: one figure a row
-  givens: givens<LoadedCase>([
+  givens: [
     ['V_0', 'V', 'voltage at the far end, nothing drawn', 'openVoltage'],
     ['V', 'V', 'voltage at the far end, with the load on', 'loadedVoltage'],
     ['I', 'A', 'current through the load', 'current'],
@@ -92,19 +100,19 @@ export const loadedVoltageSheet: Sheet<LoadedVoltageInput, LoadedCase> = {
     ['a_V', 'V', 'and by this besides', 'voltageAccuracy.fixed', { when: 'accuracy', value: 0 }],
     ['k_I', '1', 'ammeter may be off by this fraction of its reading', 'currentAccuracy.fraction', { when: 'accuracy', value: 0 }],
     ['a_I', 'A', 'and by this besides', 'currentAccuracy.fixed', { when: 'accuracy', value: 0 }],
-  ]),
+  ],
   // No reading stands for less than nothing.
   // biome-ignore format: one figure a row
-  steps: [...steps([
+  steps: [
     ['P', 'W', 'V * I', 'power delivered to the load as it was read: both figures at its own end', { core: 'loadPower.value' }],
-  ]), ...steps<LoadedCase>([
+    steps([
     ['V_0lo', 'V', 'max(V_0 - (k_V * V_0 + a_V), 0)', 'open voltage, at least', { latex: 'V_{0,\\mathrm{lo}}' }],
     ['V_0hi', 'V', 'V_0 + (k_V * V_0 + a_V)', 'open voltage, at most', { latex: 'V_{0,\\mathrm{hi}}' }],
     ['V_lo', 'V', 'max(V - (k_V * V + a_V), 0)', 'loaded voltage, at least'],
     ['V_hi', 'V', 'V + (k_V * V + a_V)', 'loaded voltage, at most'],
     ['I_lo', 'A', 'max(I - (k_I * I + a_I), 0)', 'current, at least'],
     ['I_hi', 'A', 'I + (k_I * I + a_I)', 'current, at most'],
-  ], { source: 'data-sheet', when: 'accuracy' }), ...steps<LoadedCase>([
+  ], { source: 'data-sheet', when: 'accuracy' }),
     ['R_lo', 'Ω', 'max(V_0lo - V_hi, 0) / I_hi', 'resistance of source and line at least, each meter off the way that lowers it', { core: 'resistance.low', when: 'accuracy' }],
     ['R_hi', 'Ω', '(V_0hi - V_lo) / I_lo', 'resistance of source and line at most', { core: 'resistance.high', when: 'accuracy' }],
     ['R', 'Ω', '(V_0 - V) / I', 'resistance of source and line together: what is lost, over the current that loses it', { core: 'resistance.value', when: 'drop' }],
@@ -114,7 +122,7 @@ export const loadedVoltageSheet: Sheet<LoadedVoltageInput, LoadedCase> = {
     ['P_low', 'W', '0', 'power at the lowest voltage of the device: none, the source has less even when nothing is drawn', { core: 'powerAtMinimum.value', when: 'bounded, device not fed' }],
     ['P_left', 'W', 'P_max - P', 'power that is left, under 0 where the load is already too much', { core: 'powerLeft.value', when: 'bounded, no device' }],
     ['P_left', 'W', 'min(P_max, P_low) - P', 'power that is left by whichever is less, under 0 where the load is already too much', { core: 'powerLeft.value', when: 'bounded, device' }],
-  ])],
+  ],
   assumptions: ['Direct current; both readings taken within the same minute, of a source that acts as a voltage behind a resistance.'],
   validity:
     'Not for a supply that limits its current or folds back, and a line that warms up changes. With the accuracy of the meters the bounds of the resistance are shown; of the powers the figures that the readings give, without bounds.',

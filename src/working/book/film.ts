@@ -1,9 +1,10 @@
 /** How a warm cylinder sheds heat to still air. @module */
+
 import { HEAT_CAUTION } from '../../cable/heat/caution.ts';
 import type { FilmCoefficientInput } from '../../cable/index.ts';
 import { filmCoefficient } from '../../cable/index.ts';
-import { givens, steps } from '../engine/rows.ts';
-import type { Sheet, SheetGiven, SheetStep } from '../engine/sheet.ts';
+import { type BookSheet, givens, steps } from '../engine/rows.ts';
+import type { SheetGiven, SheetStep } from '../engine/sheet.ts';
 
 /** What the correlation takes for granted: air, and radiation. */
 // biome-ignore format: one figure a row
@@ -37,18 +38,19 @@ export const filmSteps: readonly SheetStep<never>[] = steps([
   ['h', 'W/(m²·K)', 'h_c + h_r', 'film coefficient, convection and radiation together', { source: 'churchill-chu', core: 'filmCoefficient' }],
 ]);
 
-export const filmCoefficientSheet: Sheet<FilmCoefficientInput, never> = {
+export const filmCoefficientSheet: BookSheet<FilmCoefficientInput, never> = {
   title: 'How a warm cylinder sheds heat to still air',
   needs: ['diameter', 'surfaceTemperature', 'ambient'],
   keys: ['emissivity'],
   // biome-ignore format: one figure a row
-  givens: [...givens([
+  givens: [
     ['D', 'mm', 'diameter over all', 'diameter'],
     ['T_s', '°C', 'temperature of the surface', 'surfaceTemperature'],
     ['T_a', '°C', 'temperature of the air, and of the walls around', 'ambient'],
     ['epsilon', '1', 'emissivity of the surface', 'emissivity', { value: 0.9 }],
-  ]), ...airGivens],
-  steps: filmSteps,
+    airGivens,
+  ],
+  steps: [filmSteps],
   assumptions: ['A long horizontal cylinder alone in still air at 1013.25 hPa; grey walls as warm as the air.'],
   validity: 'Rayleigh numbers up to 1e12; the properties of air are good to about 2 % from -50 to 150 °C.',
   cautions: [HEAT_CAUTION],

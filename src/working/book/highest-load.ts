@@ -7,13 +7,13 @@ import { PD_POWER } from '../../limits/pd-power.ts';
 import { PD_VOLTAGE } from '../../limits/pd-voltage.ts';
 import { PSE_POWER } from '../../limits/pse-power.ts';
 import { VOLTAGE_DROP } from '../../limits/voltage-drop.ts';
-import type { HighestLoad, LoadKind, PoweredRunInput, TwoWireHighestLoadInput } from '../../plan/index.ts';
+import type { LoadKind, PoweredRunInput, TwoWireHighestLoadInput } from '../../plan/index.ts';
 import { highestLoad } from '../../plan/index.ts';
 import { isPowered } from '../../plan/one-unknown.ts';
 import { supplyRange } from '../../plan/two-wire-run.ts';
 import { InputError } from '../../quantity/input-error.ts';
-import { given, steps } from '../engine/rows.ts';
-import type { Reading, ReadingRow, Sheet, SheetStep } from '../engine/sheet.ts';
+import { type BookSheet, steps } from '../engine/rows.ts';
+import type { Reading, ReadingRow } from '../engine/sheet.ts';
 import { temperatureAssumption } from './conductors.ts';
 import { jointAssumption } from './joints.ts';
 import {
@@ -34,7 +34,6 @@ import {
 import { AT_MOST, type LineCase, type LineInput, lineReading } from './line.ts';
 import type { LoadCase } from './load.ts';
 import {
-  type Asked,
   asked,
   granted,
   inCoreOrder,
@@ -67,7 +66,7 @@ type Row = ReadingRow<Case>;
 
 /** The load that one limit allows: a power, a current, a lowest resistance. */
 // biome-ignore format: one figure a row
-const limitSteps: readonly SheetStep<Case>[] = [...dropAsVoltageSteps, ...steps<Case>([
+const limitSteps = [...dropAsVoltageSteps, ...steps<Case>([
   ['P_#', 'W', 'P_class', '@: all that the class lets the device draw', { source: 'ieee-802.3-class', when: 'power of the class' }],
   ['P_#', 'W', 'V^2 / (4 * R)', '@: the most that the line delivers to any load', { source: 'collapse', when: 'collapse of a power' }],
   ['P_#', 'W', 'P_lim - (P_lim / V)^2 * R', '@: what the port may source, less the heat in the run', { when: 'power of the port' }],
@@ -84,30 +83,33 @@ const limitSteps: readonly SheetStep<Case>[] = [...dropAsVoltageSteps, ...steps<
   ['Z_#', 'Ω', 'V_hi / Iz_#', '@: the lowest resistance that takes no more, at the highest voltage and without any line', { latex: 'R_{L,#}', when: 'most current of a resistance' }],
 ], { each: 'limit', core: '<limit>' })];
 
-const core: Asked<HighestLoadInput, HighestLoad> = asked((input: HighestLoadInput) => {
+const core = asked((input: HighestLoadInput) => {
   const answer = highestLoad(input);
   if (isPowered<Run, TwoWireHighestLoadInput>(input)) requireOthersMet(answer, input.cabling);
   return answer;
 });
 
-export const highestLoadSheet: Sheet<HighestLoadInput, Case> = {
+export const highestLoadSheet: BookSheet<HighestLoadInput, Case> = {
   title: 'The highest load that every limit allows',
   needs: ['poeClass|supplyVoltage'],
   keys: [...openRunKeys, 'pseVoltage', ...openLineKeys, 'kind'],
   givens: [
-    ...supplyGivens,
+    supplyGivens,
     portPowerGiven,
-    given('P_class', 'W', 'power that the class lets the device draw', 'poeClass', { source: 'ieee-802.3-class', when: 'powered' }),
-    ...loopGivens,
-    ...openGivens,
-    ...voltageLimitGivens,
+    ['P_class', 'W', 'power that the class lets the device draw', 'poeClass', { source: 'ieee-802.3-class', when: 'powered' }],
+    loopGivens,
+    openGivens,
+    voltageLimitGivens,
   ],
   // biome-ignore format: one figure a row
-  steps: [...loopSteps, ...openSteps('load'), ...limitSteps, ...steps<Case>([
+  steps: [
+    loopSteps,
+    openSteps('load'),
+    limitSteps,
     ['P', 'W', 'min([P_#,])', 'the highest load, the least of these, set by', { least: ['P_#'], core: 'load.power', when: 'bounded, constant power' }],
     ['I', 'A', 'min([I_#,])', 'the highest load, the least of these, set by', { least: ['I_#'], core: 'load.current', when: 'bounded, constant current' }],
     ['R_L', 'Ω', 'max([Z_#,])', 'the lowest resistance, the greatest of these, set by', { least: ['Z_#'], core: 'load.resistance', when: 'bounded, constant resistance' }],
-  ])],
+  ],
   assumptions: [`Direct current, steady state. Every conductor ${AT_MOST}.`],
   validity: 'The stable root of a power lies above half of the supply voltage: a voltage limit under that is left to the collapse.',
   slips: [

@@ -1,13 +1,13 @@
 /** How hot: each limit as a resistance, as the most that one metre may have, and as a temperature; the lowest of these. @module */
 import type { Segment } from '../../cable/index.ts';
-import type { HighestTemperature, PoweredRunInput, TwoWireRunInput, UnequalTwoWireRunInput } from '../../plan/index.ts';
+import type { PoweredRunInput, TwoWireRunInput, UnequalTwoWireRunInput } from '../../plan/index.ts';
 import { highestTemperature } from '../../plan/index.ts';
 import { isPowered } from '../../plan/one-unknown.ts';
 import { supplyRange } from '../../plan/two-wire-run.ts';
 import { COLDEST, HOTTEST } from '../../quantity/guards.ts';
 import { InputError } from '../../quantity/input-error.ts';
-import { givens, steps } from '../engine/rows.ts';
-import type { Reading, Sheet } from '../engine/sheet.ts';
+import { type BookSheet, steps } from '../engine/rows.ts';
+import type { Reading } from '../engine/sheet.ts';
 import { twentyGiven } from './conductors.ts';
 import { connectionGivens, jointAssumption } from './joints.ts';
 import {
@@ -23,7 +23,6 @@ import {
 import { AT_MOST, type LineCase, legGivens, lineLengthGiven, lineReading, perMetre } from './line.ts';
 import { type LoadCase, loadCase, loadGivens, loadKeys } from './load.ts';
 import {
-  type Asked,
   asked,
   inCoreOrder,
   openGivens,
@@ -44,7 +43,7 @@ export type HighestTemperatureInput = PoweredRunInput | Line;
 
 type Case = FixedCase | LimitCase | LineCase | LoadCase | RunCase | 'line';
 
-const core: Asked<HighestTemperatureInput, HighestTemperature> = asked((input: HighestTemperatureInput) => {
+const core = asked((input: HighestTemperatureInput) => {
   const answer = highestTemperature(input);
   if (isPowered<PoweredRunInput, Line>(input)) requireNoCabling(input.cabling);
   else requireLoadResistance(input.load);
@@ -60,20 +59,29 @@ function perKelvin(pieces: readonly Segment[]): number {
   return pieces.reduce((sum, { cable, length }) => sum + cable.maximumResistancePerMetre * cable.temperatureCoefficient * length, 0);
 }
 
-export const highestTemperatureSheet: Sheet<HighestTemperatureInput, Case> = {
+export const highestTemperatureSheet: BookSheet<HighestTemperatureInput, Case> = {
   title: 'The highest temperature at which a run holds',
   needs: ['poeClass|supplyVoltage'],
   keys: [...openRunKeys, 'pdPower', 'pseVoltage', ...openLineKeys, ...loadKeys],
   // biome-ignore format: one figure a row
   givens: [
-    ...supplyGivens, ...loadGivens, portPowerGiven, ...legGivens, lineLengthGiven, ...pieceGivens.filter(({ symbol }) => symbol !== 'T_#'),
-    twentyGiven, ...connectionGivens, ...cordGivens, ...openGivens, ...resistanceLimitGivens, ...givens([
-      ['T_cold', '°C', 'the lowest temperature that is looked at', 'the range of temperatures', { value: COLDEST, ifUsed: true }],
-      ['T_hot', '°C', 'the highest temperature that is looked at', 'the range of temperatures', { value: HOTTEST, ifUsed: true }],
-    ]),
+    supplyGivens,
+    loadGivens,
+    portPowerGiven,
+    legGivens,
+    lineLengthGiven,
+    pieceGivens.filter(({ symbol }) => symbol !== 'T_#'),
+    twentyGiven,
+    connectionGivens,
+    cordGivens,
+    openGivens,
+    resistanceLimitGivens,
+    ['T_cold', '°C', 'the lowest temperature that is looked at', 'the range of temperatures', { value: COLDEST, ifUsed: true }],
+    ['T_hot', '°C', 'the highest temperature that is looked at', 'the range of temperatures', { value: HOTTEST, ifUsed: true }],
   ],
   // biome-ignore format: one figure a row
-  steps: [...openSteps('temperature'), ...steps<Case>([
+  steps: [
+    openSteps('temperature'),
     ['r20', 'Ω/m', '2 * rl20_1', 'one metre of run at 20 °C, out and back', { when: 'equal' }],
     ['alpha', '1/K', 'alphal_1', 'its temperature coefficient', { when: 'equal' }],
     ['r20', 'Ω/m', 'rl20_1 + rl20_2', 'one metre of run at 20 °C, out and back', { when: 'unequal' }],
@@ -81,17 +89,19 @@ export const highestTemperatureSheet: Sheet<HighestTemperatureInput, Case> = {
     ['L', 'm', '[L_#]', 'installed length, one way', { when: 'powered' }],
     ['r20', 'Ω/m', '([r20_# * L_#]) / L', 'one metre of one conductor at 20 °C, on the average', { when: 'powered' }],
     ['alpha', '1/K', '([r20_# * alpha_# * L_#]) / (r20 * L)', 'its temperature coefficient, each piece by its share', { when: 'powered' }],
-  ]), ...restSteps, ...mostResistanceSteps('no temperature meets the limit on @: even a run of no resistance misses it'), ...steps<Case>([
+    restSteps,
+    mostResistanceSteps('no temperature meets the limit on @: even a run of no resistance misses it'),
+    steps([
     ['q_#', 'Ω/m', '(X_# / f_# - R_0) / L', '@: what one metre may have, the rest of the run taken off', { source: 'three-loops', when: 'one of the loops' }],
     ['q_#', 'Ω/m', '(X_# - R_0) / L', '@: what one metre may have, out and back, the joints taken off', { when: 'out and back' }],
     ['T_#', '°C', 'T_ref + (q_# / r20 - 1) / alpha', '@: the temperature at which it has just that', { core: '<limit>' }],
-  ], { each: 'limit' }), ...steps<Case>([
+  ], { each: 'limit' }),
     ['T', '°C', 'min([T_#,])', 'the highest temperature, the lowest of these, set by', { least: ['T_#'], core: 'temperature', when: 'bounded' }],
     ['T_left', 'K', 'T - T_cold', 'how far it lies above the lowest that is looked at', { when: 'bounded', no: {
       says: 'no temperature is cool enough, not even the lowest that is looked at', steps: [], isQuiet: true } }],
     ['T_left', 'K', 'T_hot - T', 'how far it lies under the highest that is looked at', { when: 'bounded', no: {
       says: 'no temperature that is looked at is too hot: nothing bounds it', steps: [], isQuiet: true } }],
-  ])],
+  ],
   assumptions: [`Direct current, steady state. Every conductor ${AT_MOST}; all installed wire at one temperature, cords at their own.`],
   validity: 'From -100 to 400 °C, by the straight line of resistance against temperature.',
   cautions: [

@@ -6,8 +6,8 @@ import { atMaximum } from '../../conductor/to-maximum.ts';
 import type { LeastPermittedDropInput } from '../../plan/index.ts';
 import { leastPermittedDrop } from '../../plan/index.ts';
 import { supplyRange } from '../../plan/two-wire-run.ts';
-import { given, givens, step, steps } from '../engine/rows.ts';
-import type { ReadingRow, ReadingRows, Sheet, SheetGiven, SheetStep, Some } from '../engine/sheet.ts';
+import { type BookSheet, given, givens, step, steps } from '../engine/rows.ts';
+import type { ReadingRow, ReadingRows, SheetGiven, SheetStep, Some } from '../engine/sheet.ts';
 import { coefficientSource, temperatureAssumption, twentyGiven } from './conductors.ts';
 import { connectionGivens, type Joined, type JointCase, jointAssumption, jointCases } from './joints.ts';
 import {
@@ -128,25 +128,32 @@ export function lineReading(input: LineInput): LoopReading<LineCase> {
 
 type DropCase = LoadCase | 'warm' | 'warm leg' | 'cold leg' | 'equal' | 'unequal';
 
-export const voltageDropSheet: Sheet<VoltageDropInput, DropCase> = {
+export const voltageDropSheet: BookSheet<VoltageDropInput, DropCase> = {
   title: 'Voltage drop of a two-wire circuit',
   needs: ['supplyVoltage', 'conductor|out', 'length', 'power|current|loadResistance'],
   keys: circuitKeys,
   // biome-ignore format: one figure a row
-  givens: [supplyGiven, ...loadGivens, ...givens<DropCase>([
+  givens: [
+    supplyGiven,
+    loadGivens,
     ['L', 'm', 'length of the run, one way', 'length'],
     ['r20_#', 'Ω/m', '@: one metre at 20 °C', 'conductor, or out and back', { source: 'row', each: 'leg' }],
     ['alpha_#', '1/K', '@: temperature coefficient at 20 °C', 'conductor, or out and back', { source: 'row', each: 'leg', when: 'warm leg' }],
     ['T', '°C', 'temperature of the conductors', 'temperature', { when: 'warm', value: 20 }],
-  ]), { ...twentyGiven, when: 'warm' }],
+    { ...twentyGiven, when: 'warm' },
+  ],
   // A current that the line does not pass must be seen before the drop that it would make.
   // biome-ignore format: one figure a row
-  steps: [...steps<DropCase>([
+  steps: [
     ['r_#', 'Ω/m', 'r20_# * (1 + alpha_# * (T - T_ref))', '@: one metre at its temperature', { each: 'leg', when: 'warm leg' }],
     ['r_#', 'Ω/m', 'r20_#', '@: one metre, at 20 °C', { each: 'leg', when: 'cold leg' }],
     ['R', 'Ω', '2 * r_1 * L', 'loop resistance: out and back, two conductors in series', { when: 'equal' }],
     ['R', 'Ω', '(r_1 + r_2) * L', 'loop resistance: out and back, in series', { when: 'unequal' }],
-  ]), ...currentSteps, ...voltageSteps, ...powerSteps, dropStep],
+    currentSteps,
+    voltageSteps,
+    powerSteps,
+    dropStep,
+  ],
   assumptions: [
     'Direct current, steady state. Joints are not included.',
     'The conductors are taken as they are stated: nominal ones give a nominal drop.',
@@ -181,19 +188,23 @@ export const voltageDropSheet: Sheet<VoltageDropInput, DropCase> = {
 
 type FaultCase = LineCase | 'some length' | 'no length';
 
-export const farEndFaultCurrentSheet: Sheet<FarEndFaultInput, FaultCase> = {
+export const farEndFaultCurrentSheet: BookSheet<FarEndFaultInput, FaultCase> = {
   title: 'Current into a short at the far end',
   needs: ['supplyVoltage', 'conductor|out', 'length', 'tripCurrent'],
   keys: ['back', 'temperature', 'sourceResistance'],
   // biome-ignore format: one figure a row
-  givens: [...givens([
+  givens: [
     ['V', 'V', 'voltage of the supply, the lowest it may have', 'supplyVoltage'],
     ['R_S', 'Ω', 'resistance inside the supply', 'sourceResistance', { value: 0 }],
-  ]), ...legGivens, lineTemperatureGiven, twentyGiven, lineLengthGiven, ...givens([
+    legGivens,
+    lineTemperatureGiven,
+    twentyGiven,
+    lineLengthGiven,
     ['I_trip', 'A', 'current that surely opens the protective device', 'tripCurrent'],
-  ])],
+  ],
   // biome-ignore format: one figure a row
-  steps: [...legSteps, ...steps<FaultCase>([
+  steps: [
+    legSteps,
     ['R', 'Ω', 'r * L + R_S', 'supply and line, out and back, at their highest resistance', { core: 'resistance' }],
     ['L_max', 'm', '(V / I_trip - R_S) / r', 'longest line whose far end still opens the device', { core: 'longestProtected', when: 'some length' }],
     ['I_0', 'A', 'V / R_S', 'current into a short at the supply itself: even that does not open the device', { when: 'no length' }],
@@ -201,7 +212,7 @@ export const farEndFaultCurrentSheet: Sheet<FarEndFaultInput, FaultCase> = {
     ['I_F', 'A', 'V / R', 'least current into a short at the far end', { core: 'faultCurrent' }],
     ['k', '1', '(I_F - I_trip) / I_trip', 'how far the current lies above the trip current, as a fraction of it', { core: 'check.marginFraction' }],
     ['I_more', 'A', 'I_F - I_trip', 'margin over the trip current; under 0 the short does not open the device', { core: 'check.margin' }],
-  ])],
+  ],
   assumptions: ['A bolted short. The least current counts: the lowest voltage, the thinnest and hottest conductors.'],
   validity: 'Steady direct current by Ohm’s law. How fast a device opens at that current is on its own curve.',
   cautions: [
@@ -229,21 +240,24 @@ export const farEndFaultCurrentSheet: Sheet<FarEndFaultInput, FaultCase> = {
 
 type PermittedCase = LineCase | LoadCase;
 
-export const leastPermittedDropSheet: Sheet<LeastPermittedDropInput, PermittedCase> = {
+export const leastPermittedDropSheet: BookSheet<LeastPermittedDropInput, PermittedCase> = {
   title: 'The least drop that must be permitted',
   needs: ['supplyVoltage', 'conductor|out', 'length', 'power|current|loadResistance'],
   keys: [...circuitKeys, 'connections', 'connectionResistance'],
   givens: [
-    given('V_#', 'V', '@: voltage of the supply', 'supplyVoltage', { each: 'supply' }),
-    ...loadGivens,
-    ...legGivens,
+    ['V_#', 'V', '@: voltage of the supply', 'supplyVoltage', { each: 'supply' }],
+    loadGivens,
+    legGivens,
     lineTemperatureGiven,
     twentyGiven,
     lineLengthGiven,
-    ...connectionGivens,
+    connectionGivens,
   ],
   // biome-ignore format: one figure a row
-  steps: [...legSteps, lineLoopStep, ...steps<PermittedCase>([
+  steps: [
+    legSteps,
+    lineLoopStep,
+    steps([
     ['D_#', 'V²', 'V_#^2 - 4 * P * R', '@: discriminant: what stands under the root of V I = P + I² R', { source: 'constant-power', when: 'constant power', no: {
       says: CANNOT, steps: [step('P_max', 'W', 'V_1^2 / (4 * R)', 'the most that this line delivers to any load', { source: 'collapse' })],
     } }],
@@ -256,10 +270,10 @@ export const leastPermittedDropSheet: Sheet<LeastPermittedDropInput, PermittedCa
     ['W_#', 'V', 'I_# * R', '@: voltage lost along the line', { latex: 'V_{\\mathrm{drop},#}', when: 'constant resistance' }],
     ['W_#', 'V', 'I * R', '@: voltage lost along the line', { latex: 'V_{\\mathrm{drop},#}', when: 'constant current' }],
     ['k_#', '1', 'W_# / V_#', '@: the drop as a fraction of the supply voltage'],
-  ], { each: 'supply' }), ...steps([
+  ], { each: 'supply' }),
     ['k', '1', 'max([k_#,])', 'the least fraction that must be permitted, the larger of these; it is the one', { least: ['k_#'], core: 'fraction' }],
     ['V_most', 'V', 'max([W_#,])', 'the least drop in volts that must be permitted, the larger; it is the one', { least: ['W_#'], core: 'volts' }],
-  ])],
+  ],
   assumptions: [`Direct current, steady state. Every conductor ${AT_MOST}; the device at the load stated.`],
   validity:
     'A power drops most at the lowest supply voltage, a resistance most volts at the highest and the same fraction at both, a current the same volts at both.',

@@ -4,8 +4,8 @@ import { operatingPoint } from '../../circuit/index.ts';
 import { requireObject, requirePositive } from '../../quantity/guards.ts';
 import { InputError } from '../../quantity/input-error.ts';
 import type { Ohms, Volts, Watts } from '../../quantity/units.ts';
-import { given, givens, step, steps } from '../engine/rows.ts';
-import type { Sheet, SheetGiven, SheetNo, SheetStep, SlipRow } from '../engine/sheet.ts';
+import { type BookSheet, given, givens, step, steps } from '../engine/rows.ts';
+import type { SheetGiven, SheetNo, SheetStep, SlipRow } from '../engine/sheet.ts';
 
 /** The case of each kind of load. */
 export type LoadCase = 'constant power' | 'constant current' | 'constant resistance';
@@ -24,7 +24,7 @@ export const loadKeys: readonly string[] = ['power', 'current', 'loadResistance'
 export const CANNOT = 'the line cannot carry the load: there is no such current';
 
 /** The most power of a line: the explanation of a collapse. */
-const collapseStep: SheetStep<never> = step('P_max', 'W', 'V^2 / (4 * R)', 'the most that this line delivers to any load', {
+const collapseStep = step('P_max', 'W', 'V^2 / (4 * R)', 'the most that this line delivers to any load', {
   source: 'collapse',
   core: 'maximumLoadPower',
 });
@@ -92,11 +92,11 @@ export const pointSlips: readonly SlipRow<never>[] = [
   ['percent-of-wrong-voltage', { k_drop: 'I * R / (V - I * R)' }],
 ];
 
-export const operatingPointSheet: Sheet<OperatingPointInput, LoadCase> = {
+export const operatingPointSheet: BookSheet<OperatingPointInput, LoadCase> = {
   title: 'Where a load settles at the end of a line',
   needs: ['supplyVoltage', 'resistance', 'power|current|loadResistance'],
-  givens: [supplyGiven, ...givens([['R', 'Ω', 'resistance of the line, out and back', 'resistance']]), ...loadGivens],
-  steps: [...currentSteps, dropStep, ...powerSteps, ...voltageSteps],
+  givens: [supplyGiven, ['R', 'Ω', 'resistance of the line, out and back', 'resistance'], loadGivens],
+  steps: [currentSteps, dropStep, powerSteps, voltageSteps],
   assumptions: ['Direct current, steady state.'],
   validity: 'Any resistive line.',
   slips: pointSlips,
@@ -117,25 +117,27 @@ export interface MostPowerInput {
   readonly load: { readonly power: Watts };
 }
 
-export const mostPowerSheet: Sheet<MostPowerInput, never> = {
+export const mostPowerSheet: BookSheet<MostPowerInput, never> = {
   title: 'The most power a line can carry, and why there are two roots',
   core: 'operatingPoint',
   needs: ['supplyVoltage', 'resistance', 'power'],
   // biome-ignore format: one figure a row
-  givens: givens([
+  givens: [
     ['V', 'V', 'voltage at the supply', 'supplyVoltage'],
     ['R', 'Ω', 'resistance of the line, out and back', 'resistance'],
     ['P', 'W', 'power that the load draws, whatever its voltage', 'load.power'],
-  ]),
+  ],
   // biome-ignore format: one figure a row
-  steps: [...quadraticSteps.slice(0, 1), ...steps([
+  steps: [
+    quadraticSteps.slice(0, 1),
     ['I_1', 'A', '2 * P / (V + sqrt(D))', 'smaller current: more load, more current, and the voltage holds', { source: 'constant-power', core: 'current' }],
     ['V_1', 'V', '(V + sqrt(D)) / 2', 'voltage at the load with it, above V/2: here the load settles', { source: 'constant-power', core: 'loadVoltage' }],
     ['P_1', 'W', 'I_1^2 * R', 'heat in the line with it', { core: 'lineLoss' }],
     ['I_2', 'A', '(V + sqrt(D)) / (2 * R)', 'larger current: the same power at less voltage, and no load stays there', { source: 'constant-power' }],
     ['V_2', 'V', 'P / I_2', 'voltage at the load with it, under V/2'],
     ['P_2', 'W', 'I_2^2 * R', 'heat in the line with it: more than the load takes'],
-  ]), { ...collapseStep, meaning: 'the most that this line delivers: where D is 0 the two roots meet, at V/2' }],
+    { ...collapseStep, meaning: 'the most that this line delivers: where D is 0 the two roots meet, at V/2' },
+  ],
   assumptions: ['Direct current, steady state.'],
   validity: 'A load that holds its power constant, as most electronics do.',
   slips: [

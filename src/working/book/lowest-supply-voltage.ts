@@ -7,12 +7,12 @@ import { DEVICE_VOLTAGE } from '../../limits/device-voltage.ts';
 import type { Limit, LimitName } from '../../limits/index.ts';
 import { PSE_POWER } from '../../limits/pse-power.ts';
 import { VOLTAGE_DROP } from '../../limits/voltage-drop.ts';
-import type { LowestSupplyVoltage, LowestSupplyVoltageInput, PoweredRunInput } from '../../plan/index.ts';
+import type { LowestSupplyVoltageInput, PoweredRunInput } from '../../plan/index.ts';
 import { lowestSupplyVoltage } from '../../plan/index.ts';
 import { isPowered } from '../../plan/one-unknown.ts';
 import { InputError } from '../../quantity/input-error.ts';
-import { given, steps } from '../engine/rows.ts';
-import type { Figures, Reading, ReadingRow, Sheet, SheetStep } from '../engine/sheet.ts';
+import { type BookSheet, steps } from '../engine/rows.ts';
+import type { Figures, Reading, ReadingRow } from '../engine/sheet.ts';
 import { temperatureAssumption } from './conductors.ts';
 import { jointAssumption } from './joints.ts';
 import {
@@ -29,7 +29,6 @@ import {
 import { AT_MOST, type LineCase, lineReading } from './line.ts';
 import { type LoadCase, loadCase, loadGivens, loadKeys } from './load.ts';
 import {
-  type Asked,
   asked,
   granted,
   inCoreOrder,
@@ -54,7 +53,7 @@ const LEAST = 1e-6;
 
 /** A voltage that one limit asks for. */
 // biome-ignore format: one figure a row
-const limitSteps: readonly SheetStep<Case>[] = [...ampacityAsVoltageSteps, ...steps<Case>([
+const limitSteps = [...ampacityAsVoltageSteps, ...steps<Case>([
   ['V_#', 'V', '2 * sqrt(P * R)', '@: least voltage, under which no current carries the power', { source: 'collapse', when: 'collapse of a power' }],
   ['V_#', 'V', 'I * R', '@: least voltage, under which even a short takes less', { when: 'collapse of a current' }],
   ['V_#', 'V', 'P_lim * sqrt(R / (P_lim - P))', '@: least voltage, at which the heat in the run is all that the port may source more', { when: 'power of the port' }],
@@ -66,7 +65,7 @@ const limitSteps: readonly SheetStep<Case>[] = [...ampacityAsVoltageSteps, ...st
   ['V_#', 'V', 'Vd_# + P / (Vd_# / R)', '@: least voltage: the drop, and what the power has at the current that makes it', { when: 'permitted drop in volts' }],
 ], { each: 'limit', core: '<limit>' })];
 
-const core: Asked<LowestSupplyVoltageInput, LowestSupplyVoltage> = asked((input: LowestSupplyVoltageInput) => {
+const core = asked((input: LowestSupplyVoltageInput) => {
   const answer = lowestSupplyVoltage(input);
   if (isPowered<Run, Line>(input)) requireOthersMet(answer, input.cabling);
   else {
@@ -88,24 +87,27 @@ function requireNoMore({ load, permittedDrop, ampacity }: Line): void {
   }
 }
 
-export const lowestSupplyVoltageSheet: Sheet<LowestSupplyVoltageInput, Case> = {
+export const lowestSupplyVoltageSheet: BookSheet<LowestSupplyVoltageInput, Case> = {
   title: 'The lowest supply voltage at which a run holds',
   needs: ['poeClass|conductor|out'],
   keys: [...openRunKeys, 'pdPower', ...openLineKeys, ...loadKeys],
   givens: [
-    ...loadGivens,
+    loadGivens,
     portPowerGiven,
-    ...loopGivens,
-    ...openGivens,
-    ...voltageLimitGivens,
-    given('V_most', 'V', 'the highest voltage that there may be', 'the type of the port, or maximumVoltage', { ifUsed: true }),
+    loopGivens,
+    openGivens,
+    voltageLimitGivens,
+    ['V_most', 'V', 'the highest voltage that there may be', 'the type of the port, or maximumVoltage', { ifUsed: true }],
   ],
   // biome-ignore format: one figure a row
-  steps: [...loopSteps, ...openSteps('supply voltage'), ...limitSteps, ...steps<Case>([
+  steps: [
+    loopSteps,
+    openSteps('supply voltage'),
+    limitSteps,
     ['V', 'V', 'max([V_#,])', 'the lowest supply voltage, the highest of these, set by', { least: ['V_#'], core: 'supplyVoltage', when: 'bounded' }],
     ['V_left', 'V', 'V_most - V', 'what is left up to the highest voltage that there may be', { when: 'bounded', no: {
       says: 'no supply voltage is enough: the run would need more than there may be', steps: [], isQuiet: true } }],
-  ])],
+  ],
   assumptions: [`Direct current, steady state. Every conductor ${AT_MOST}; the device at the load stated.`],
   validity: 'Up to 57 V at a port, and to 1000 V on two wires or to the most that the device bears.',
   cautions: ['Above 60 V DC a circuit is outside extra-low voltage: for a licensed practitioner and the local code.'],

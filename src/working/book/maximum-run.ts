@@ -11,8 +11,8 @@ import { maximumRun } from '../../plan/index.ts';
 import { copperFraction } from '../../plan/material-check.ts';
 import { isPowered } from '../../plan/one-unknown.ts';
 import { supplyRange } from '../../plan/two-wire-run.ts';
-import { given, givens, steps } from '../engine/rows.ts';
-import type { Reading, Sheet } from '../engine/sheet.ts';
+import { type BookSheet, givens, steps } from '../engine/rows.ts';
+import type { Reading } from '../engine/sheet.ts';
 import {
   type CablingCase,
   cablingRows,
@@ -53,7 +53,7 @@ const UNBOUNDED = 'nothing bounds the length of this run';
 const FIXED = 'no length meets the limit on @: the length plays no part in it';
 const MISSED = 'no length meets the limit on @: even a run of none misses it';
 
-export const maximumRunSheet: Sheet<MaximumRunInput, Case> = {
+export const maximumRunSheet: BookSheet<MaximumRunInput, Case> = {
   title: 'The longest run that every limit allows',
   needs: ['poeClass|supplyVoltage'],
   keys: [
@@ -72,32 +72,51 @@ export const maximumRunSheet: Sheet<MaximumRunInput, Case> = {
     'cabling',
   ],
   // biome-ignore format: one figure a row
-  givens: [...supplyGivens, ...loadGivens, portPowerGiven, ...givens<Case>([
+  givens: [
+    supplyGivens,
+    loadGivens,
+    portPowerGiven,
     ['r20', 'Ω/m', `@: one metre of one conductor at 20 °C, ${AT_MOST}`, 'cable', { source: 'row', each: 'own' }],
     ['alpha', '1/K', 'temperature coefficient at 20 °C', 'cable', { source: 'row', when: 'powered' }],
-  ]), ...legGivens, given('T', '°C', 'temperature of the conductors', 'temperature', { value: 20 }), twentyGiven, ...connectionGivens,
-  ...lossGivens, ...cordGivens, ...cordLossGivens, ...fixedGivens, ...givens<Case>([
+    legGivens,
+    ['T', '°C', 'temperature of the conductors', 'temperature', { value: 20 }],
+    twentyGiven,
+    connectionGivens,
+    lossGivens,
+    cordGivens,
+    cordLossGivens,
+    fixedGivens,
+    givens([
     ['v_#', 'm', '@: value here', 'cords', { when: 'm' }],
     ['v_#', '°C', '@: value here', 'temperature', { when: '°C' }],
     ['w_#', 'm', '@: limit', 'cabling', { source: 'row', when: 'm' }],
     ['w_#', '°C', '@: limit', 'cabling', { source: 'row', when: '°C' }],
-  ], { each: 'fixed' }), ...categoryGivens, ...resistanceLimitGivens, ...lengthGivens],
+  ], { each: 'fixed' }),
+    categoryGivens,
+    resistanceLimitGivens,
+    lengthGivens,
+  ],
   // biome-ignore format: one figure a row
-  steps: [...fixedSteps(['W', 'm', '1', '°C', 'V', 'A'], FIXED), ...categorySteps(FIXED), ...steps<Case>([
+  steps: [
+    fixedSteps(['W', 'm', '1', '°C', 'V', 'A'], FIXED),
+    categorySteps(FIXED),
     ['r', 'Ω/m', 'r20 * (1 + alpha * (T - T_ref))', 'one metre of one conductor at its temperature', { when: 'powered' }],
-  ]), ...legSteps, ...restSteps, ...steps<Case>([
+    legSteps,
+    restSteps,
     ['R_20', 'Ω', 'n * R_c + [rc20_# * Lc_#]', 'the same at 20 °C', { latex: 'R_{0,20}', when: 'cords' }],
     ['R_20', 'Ω', 'R_0', 'the same at 20 °C', { latex: 'R_{0,20}', when: 'no cords' }],
-  ]), ...lossSteps, ...mostResistanceSteps(MISSED),
-  // From the most resistance to a length, under the conditions under which it is judged.
-  ...steps<Case>([
+    lossSteps,
+    mostResistanceSteps(MISSED),
+    // From the most resistance to a length, under the conditions under which it is judged.
+    steps([
     ['L_#', 'm', '(X_# / f_# - R_0) / r', '@: the length it allows', { source: 'three-loops', when: 'as it is' }],
     ['L_#', 'm', '(X_# - R_0) / r', '@: the length it allows', { when: 'out and back' }],
     ['L_#', 'm', '(X_# / f_# - R_20) / r20', '@: the length it allows, at 20 °C', { source: 'three-loops', when: 'at 20 °C' }],
     ['L_#', 'm', '(X_# / f_# - n * R_c) / r20', '@: the length it allows, at 20 °C and without cords', { source: 'three-loops', when: 'without cords' }],
-  ], { each: 'limit', no: { says: MISSED, steps: [] } }), ...lengthSteps(MISSED), ...steps<Case>([
+  ], { each: 'limit', no: { says: MISSED, steps: [] } }),
+    lengthSteps(MISSED),
     ['L', 'm', 'min([L_#,])', 'the longest run: the shortest of these lengths, set by', { least: ['L_#'], core: 'length', when: 'bounded' }],
-  ])],
+  ],
   assumptions: [`Direct current, steady state. Every conductor ${AT_MOST}; the device at the load stated.`],
   validity: 'Installed cable, one way. Rules of cabling are lengths and loops at 20 °C; power is judged hot.',
   slips: [

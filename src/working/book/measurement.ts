@@ -1,4 +1,5 @@
 /** From the readings of shorted pairs to the loops that power sees, and to the lengths of a cable that give them. @module */
+
 import { loopOf } from '../../cable/field/expected-reading.ts';
 import { CONNECTIONS } from '../../cable/field/from-measurement.ts';
 import { readingBounds } from '../../cable/field/loaded-voltage.ts';
@@ -7,8 +8,8 @@ import type { Cable, FromMeasurementInput, RunPair } from '../../cable/index.ts'
 import { fromMeasurement } from '../../cable/index.ts';
 import { COPPER_COEFFICIENT } from '../../conductor/annealed-copper.ts';
 import { InputError } from '../../quantity/input-error.ts';
-import { givens, steps } from '../engine/rows.ts';
-import type { Reading, ReadingRow, Sheet, SheetStep } from '../engine/sheet.ts';
+import { type BookSheet, givens, steps } from '../engine/rows.ts';
+import type { Reading, ReadingRow, SheetStep } from '../engine/sheet.ts';
 import { boundedCable, boundedPieceGivens, boundedPieceRows, boundedPieceSteps } from './bounded-pieces.ts';
 import { coefficientSource, twentyGiven } from './conductors.ts';
 import { connectionAssumption, connectionSource, MOST_OF_CONNECTION } from './joints.ts';
@@ -67,7 +68,7 @@ const LONGEST = 'length at most: what the lowest reading has beyond the least of
 
 /** The lengths, from the readings, what cords and connections have of them, and one metre of cable. */
 // biome-ignore format: one figure a row
-const lengthSteps: readonly SheetStep<Case>[] = [...boundedPieceSteps('cords', '', ''), ...steps<Case>([
+const lengthSteps = [...boundedPieceSteps('cords', '', ''), ...steps<Case>([
   ['X_l', 'Ω', '[Zl_#] + 2 * n * R_0', 'cords and connections at least', { source: 'field-loop-reading', when: 'cable, cords' }],
   ['X_l', 'Ω', '2 * n * R_0', 'cords and connections at least', { source: 'field-loop-reading', when: 'cable, no cords' }],
   ['X_h', 'Ω', '[Zh_#] + 2 * n * R_c', 'cords and connections at most', { source: 'field-loop-reading', when: 'cable, cords' }],
@@ -86,12 +87,12 @@ const lengthSteps: readonly SheetStep<Case>[] = [...boundedPieceSteps('cords', '
   ['d', 'Ω', 'max((L_l - K_h) * z_h, (K_l - L_h) * z_l, (L_l - L_h) / (1 / z_l + 1 / z_h))', MISSED, { source: 'field-loop-reading', core: 'lengths[0].distance', when: 'no length fits, length known' }],
 ])];
 
-export const fromMeasurementSheet: Sheet<FromMeasurementInput, Case> = {
+export const fromMeasurementSheet: BookSheet<FromMeasurementInput, Case> = {
   title: 'From a reading to the loops that power sees, and to a length',
   needs: ['pairs', 'scope'],
   keys: ['leadResistance', 'temperature', 'cable', 'cords', 'connections', 'connectionResistance', 'accuracyFraction', 'accuracyFixed'],
   // biome-ignore format: one figure a row
-  givens: [...givens<Case>([
+  givens: [
     ['x_#', 'Ω', '@: as the meter shows it', 'pairs', { each: 'read' }],
     ['R_lead', 'Ω', 'leads, in every reading', 'leadResistance', { value: 0 }],
     ['k_a', '1', 'meter may be off by this fraction of its reading', 'accuracy.fraction', { when: 'meter with bounds', value: 0 }],
@@ -100,30 +101,34 @@ export const fromMeasurementSheet: Sheet<FromMeasurementInput, Case> = {
     ['T_l', '°C', 'temperature of the conductors, at least', 'temperature.low', { when: 'two temperatures' }],
     ['T_h', '°C', 'temperature of the conductors, at most', 'temperature.high', { when: 'two temperatures' }],
     ['alpha', '1/K', 'temperature coefficient of resistance at 20 °C', 'cable', { source: 'row' }],
-  ]), twentyGiven, ...givens<Case>([
+    twentyGiven,
     ['N', '1', 'pairs that were read', 'pairs', { when: 'unread' }],
-  ]), ...givens<Case>([
+    givens([
     ['r_n', 'Ω/m', 'one metre of one usual conductor at 20 °C', 'cable', { source: 'row' }],
     ['r_m', 'Ω/m', 'the same at the highest resistance that its limit allows', 'cable', { source: 'row' }],
     ['t', '1', 'what a thick conductor of its gauge has of the usual resistance', 'cable', { source: 'row' }],
     ['n', '1', 'connections', 'connections'],
     ['R_c', 'Ω', 'one connection at most, one conductor', 'connectionResistance', { source: 'row' }],
     ['R_0', 'Ω', 'one connection at least: nothing', 'connectionResistance'],
-  ], { when: 'cable' }), ...boundedPieceGivens('cords'), ...givens<Case>([
+  ], { when: 'cable' }),
+    boundedPieceGivens('cords'),
+    givens([
     ['K_l', 'm', 'length that is known, at least', 'knownLength'],
     ['K_h', 'm', 'length that is known, at most', 'knownLength'],
-  ], { when: 'no length fits, length known' })],
+  ], { when: 'no length fits, length known' }),
+  ],
   // biome-ignore format: one figure a row
-  steps: [...steps<Case>([
+  steps: [
     ['T', '°C', '(T_l + T_h) / 2', 'temperature of the conductors, midway', { when: 'two temperatures' }],
     ['k_T', '1', '1 + alpha * (T - T_ref)', 'resistance at that temperature, in parts of what it is at 20 °C'],
-  ]), ...steps<Case>([
+    steps([
     ['m_#', 'Ω', 'x_# - R_lead', '@: its loop, the reading less the leads', { core: 'readings[@].measured.value', source: 'field-loop-reading', when: 'clear' }],
     ['m_#', 'Ω', '0', '@: its loop, of which the leads leave nothing', { core: 'readings[@].measured.value', source: 'field-loop-reading', when: 'within the leads' }],
     ['ml_#', 'Ω', 'max(x_# - (k_a * x_# + R_a) - R_lead, 0)', '@: its loop at least, by the meter', { core: 'readings[@].measured.low', source: 'data-sheet', when: 'meter with bounds' }],
     ['mh_#', 'Ω', 'x_# + (k_a * x_# + R_a) - R_lead', '@: its loop at most, by the meter', { core: 'readings[@].measured.high', source: 'data-sheet', when: 'meter with bounds' }],
     ['c_#', 'Ω', 'm_# / k_T', '@: its loop brought to 20 °C', { core: 'readings[@].at20.value' }],
-  ], { each: 'read' }), ...steps<Case>([
+  ], { each: 'read' }),
+    steps([
     ['m_high', 'Ω', 'max([m_#,])', 'the highest of the readings, at its least', { when: 'cable, exact meter' }],
     ['m_high', 'Ω', 'max([ml_#,])', 'the highest of the readings, at its least', { when: 'cable, meter with bounds' }],
     ['m_low', 'Ω', 'min([m_#,])', 'the lowest of the readings, at its most', { when: 'cable, exact meter' }],
@@ -132,7 +137,11 @@ export const fromMeasurementSheet: Sheet<FromMeasurementInput, Case> = {
     ['M_c', 'Ω', '([c_#]) / N', 'mean of the pairs that were read, at 20 °C', { when: 'unread' }],
     ['m_#', 'Ω', 'M_m', '@: its loop, not read and taken to be the mean', { each: 'unread' }],
     ['c_#', 'Ω', 'M_c', '@: the same at 20 °C', { each: 'unread' }],
-  ], { source: 'field-loop-reading' }), ...loopSteps('m', 'T', 'measured', 'as they were'), ...loopSteps('c', '20', 'at20', 'at 20 °C'), ...lengthSteps],
+  ], { source: 'field-loop-reading' }),
+    loopSteps('m', 'T', 'measured', 'as they were'),
+    loopSteps('c', '20', 'at20', 'at 20 °C'),
+    lengthSteps,
+  ],
   tables: [
     ['Each pair that was read', 'pair', 'read'],
     ['Pairs that were not read', 'pair', 'unread'],

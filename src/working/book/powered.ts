@@ -4,8 +4,8 @@ import type { PoeClass, PowerAtPdInput, PsePowerForInput } from '../../ethernet/
 import { powerAtPd, psePowerFor } from '../../ethernet/index.ts';
 import { appliedLimits, loopThatPowerSees } from '../../ethernet/power-at-pd.ts';
 import { portVoltageRange } from '../../ethernet/pse-voltage.ts';
-import { given, givens, steps } from '../engine/rows.ts';
-import type { Figures, Reading, Sheet, SheetGiven, SheetStep, SlipRow, Some } from '../engine/sheet.ts';
+import { type BookSheet, given, givens, steps } from '../engine/rows.ts';
+import type { Figures, Reading, SheetGiven, SheetStep, SlipRow, Some } from '../engine/sheet.ts';
 import { quadraticSteps, reported } from './load.ts';
 import { basisAssumption } from './runs.ts';
 
@@ -32,7 +32,7 @@ export function typeAssumption(
 }
 
 // biome-ignore format: one figure a row
-const drawGivens: readonly SheetGiven<DrawCase>[] = givens<DrawCase>([
+const drawGivens = givens<DrawCase>([
   ['P', 'W', 'power that the device draws', 'pdPower', { when: 'draw stated' }],
     ['P', 'W', 'power that the device draws: all that its class allows', 'pdPower', { source: 'ieee-802.3-class', when: 'draw of the class' }],
 ], { latex: 'P_{\\mathrm{PD}}' });
@@ -41,9 +41,9 @@ const voltageGivens = (detail: string): SheetGiven<DrawCase>[] => givens<DrawCas
   ['V', 'V', `voltage at the port${detail}`, 'pseVoltage', { when: 'voltage stated' }],
   ['V', 'V', 'voltage at the port: the lowest of its type', 'pseVoltage', { source: 'ieee-802.3-pse-voltage', when: 'voltage of the type' }],
 ], { latex: 'V_{\\mathrm{PSE}}' });
-const loopGiven: SheetGiven<PoweredCase> = given('R', 'Ω', 'resistance of the loop that power sees', 'resistance', { when: 'loop' });
+const loopGiven = given('R', 'Ω', 'resistance of the loop that power sees', 'resistance', { when: 'loop' });
 // biome-ignore format: one figure a row
-const wireGivens: readonly SheetGiven<PoweredCase>[] = givens<PoweredCase>([
+const wireGivens = givens<PoweredCase>([
   ['R_w', 'Ω', 'one conductor of the run, end to end; runResistance works it out', 'resistance.twoPair', { when: 'run' }],
     ['m', '1', 'pairsets that carry power', 'pairs', { source: 'ieee-802.3-class' }],
 ]);
@@ -99,28 +99,30 @@ function readPowered(
   };
 }
 
-export const powerAtPdSheet: Sheet<PowerAtPdInput, PoweredCase> = {
+export const powerAtPdSheet: BookSheet<PowerAtPdInput, PoweredCase> = {
   title: 'Power at a powered device',
   needs: ['poeClass', 'resistance|run'],
   keys: [...poweredKeys, ...runKeys],
   givens: [
-    given('P_PSE', 'W', 'power of the class at the port', 'poeClass', { source: 'ieee-802.3-class' }),
-    ...drawGivens,
-    ...voltageGivens(''),
+    ['P_PSE', 'W', 'power of the class at the port', 'poeClass', { source: 'ieee-802.3-class' }],
+    drawGivens,
+    voltageGivens(''),
     loopGiven,
-    ...wireGivens,
+    wireGivens,
   ],
   // biome-ignore format: one figure a row
-  steps: [...currentSteps('totalCurrent', 'pairsetCurrent', 'conductorCurrent'), ...steps<PoweredCase>([
+  steps: [
+    currentSteps('totalCurrent', 'pairsetCurrent', 'conductorCurrent'),
     ['V_PD', 'V', '(V + sqrt(D)) / 2', 'voltage at the device', { source: 'constant-power', core: 'operating.loadVoltage' }],
     ['P_in', 'W', 'V * I', 'power that the port sources for it', { core: 'operating.supplyPower' }],
     ['I_PSE', 'A', 'P_PSE / V', 'current of the port when it sources the power of the class', { when: 'class bites' }],
     ['P_left', 'W', 'P_PSE - I_PSE^2 * R - P', 'what is left beyond the draw; under 0 the device may not have all it draws', { when: 'class bites' }],
     ['P_left', 'W', 'V^2 / (4 * R) - P', 'what is left beyond the draw; under 0 the device may not have all it draws', { source: 'collapse', when: 'collapse bites' }],
-  ]), ...steps<PoweredCase>([
+    steps([
     ['P_av', 'W', 'P_PSE - I_PSE^2 * R', 'power available at the device: that of the port less the heat in the run', { when: 'class bites' }],
     ['P_av', 'W', 'V^2 / (4 * R)', 'power available at the device: the line delivers no more, whatever the port may give', { source: 'collapse', when: 'collapse bites' }],
-  ], { core: 'available' })],
+  ], { core: 'available' }),
+  ],
   assumptions: ['Direct current, steady state; all conductors alike; a device that holds its power constant.'],
   validity:
     'IEEE 802.3 classes 0 to 8, single-signature. What is available is not what is allowed: a device may draw no more than its class.',
@@ -143,27 +145,34 @@ export const powerAtPdSheet: Sheet<PowerAtPdInput, PoweredCase> = {
     }),
 };
 
-export const psePowerForSheet: Sheet<PsePowerForInput, PoweredCase> = {
+export const psePowerForSheet: BookSheet<PsePowerForInput, PoweredCase> = {
   title: 'Power that a port must source',
   needs: ['poeClass'],
   keys: [...poweredKeys, 'resistance', ...runKeys],
   givens: [
-    ...drawGivens,
-    ...voltageGivens(', the lowest it may have: there it must source most'),
+    drawGivens,
+    voltageGivens(', the lowest it may have: there it must source most'),
     loopGiven,
-    given('R', 'Ω', 'resistance of the loop that power sees: the worst that the type allows', 'resistance', {
-      source: 'ieee-802.3-channel',
-      when: 'worst channel',
-    }),
-    ...wireGivens,
-    given('P_class', 'W', 'power of the class at the port', 'poeClass', { source: 'ieee-802.3-class' }),
+    [
+      'R',
+      'Ω',
+      'resistance of the loop that power sees: the worst that the type allows',
+      'resistance',
+      {
+        source: 'ieee-802.3-channel',
+        when: 'worst channel',
+      },
+    ],
+    wireGivens,
+    ['P_class', 'W', 'power of the class at the port', 'poeClass', { source: 'ieee-802.3-class' }],
   ],
   // biome-ignore format: one figure a row
-  steps: [...currentSteps('average.totalCurrent', 'average.pairsetCurrent', 'average.conductorCurrent'), ...steps([
+  steps: [
+    currentSteps('average.totalCurrent', 'average.pairsetCurrent', 'average.conductorCurrent'),
     ['P_loss', 'W', 'I^2 * R', 'heat in the run', { core: 'average.atLowest.lineLoss' }],
     ['P_left', 'W', 'P_class - (P + P_loss)', 'what the power of the class leaves; under 0 the port may switch the device off', { source: 'ieee-802.3-class' }],
     ['P_PSE', 'W', 'P + P_loss', 'power that the port sources: what the device takes and what the run turns to heat', { core: 'average.psePower' }],
-  ])],
+  ],
   assumptions: ['Direct current, steady state; all conductors alike; a device that holds its power constant. Average draw, not the peak.'],
   validity: 'IEEE 802.3 classes 0 to 8, single-signature.',
   slips: [

@@ -2,8 +2,8 @@
 import type { Cable, RunResistanceInput, Segment } from '../../cable/index.ts';
 import { runResistance } from '../../cable/index.ts';
 import type { SourceKey } from '../../sources/sources.ts';
-import { given, givens, steps } from '../engine/rows.ts';
-import type { ReadingRow, Sheet, SheetGiven, SheetStep } from '../engine/sheet.ts';
+import { type BookSheet, given, givens, steps } from '../engine/rows.ts';
+import type { ReadingRow, SheetGiven, SheetStep } from '../engine/sheet.ts';
 import { coefficientSource, twentyGiven } from './conductors.ts';
 import {
   connectionAssumption,
@@ -49,7 +49,7 @@ export const pieceGivens: readonly SheetGiven<never>[] = givens([
 
 /** From the pieces to one conductor of the run. */
 // biome-ignore format: one figure a row
-const pieceSteps: readonly SheetStep<RunCase>[] = steps<RunCase>([
+const pieceSteps = steps<RunCase>([
   ['r_#', 'Ω/m', 'r20_# * (1 + alpha_# * (T_# - T_ref))', '@: one metre at its temperature', { each: 'piece' }],
     ['R_#', 'Ω', 'r_# * L_#', '@: one conductor, end to end', { each: 'piece' }],
     ['R_w', 'Ω', '[R_#] + n * R_c', 'one conductor of the whole run', { when: 'pieces' }],
@@ -144,22 +144,25 @@ export function cordsCase(cords: readonly Segment[]): CordCase {
   return cords.length === 0 ? 'no cords' : 'cords';
 }
 
-export const runResistanceSheet: Sheet<RunResistanceInput, RunCase> = {
+export const runResistanceSheet: BookSheet<RunResistanceInput, RunCase> = {
   title: 'The three loops of a run',
   needs: ['segments'],
   keys: ['connections', 'connectionResistance', 'basis'],
   givens: [
-    ...pieceGivens,
+    pieceGivens,
     { ...twentyGiven, when: 'pieces' },
-    ...jointCountGiven,
-    given('R_c', 'Ω', 'one connection, one conductor', 'connectionResistance', { source: 'row', value: MOST_OF_CONNECTION }),
+    jointCountGiven,
+    ['R_c', 'Ω', 'one connection, one conductor', 'connectionResistance', { source: 'row', value: MOST_OF_CONNECTION }],
   ],
   // biome-ignore format: one figure a row
-  steps: [...pieceSteps, ...steps([
+  steps: [
+    pieceSteps,
+    steps([
     ['R_pairset', 'Ω', 'R_w / 2 + R_w / 2', 'one pairset: out on both wires of a pair, back on both of another', { core: 'twoPair' }],
     ['R_four', 'Ω', 'R_pairset / 2', 'two pairsets in parallel', { core: 'fourPair' }],
     ['R_loop', 'Ω', '2 * R_w', 'one pair shorted at the far end, as a meter reads it', { core: 'pairLoop' }],
-  ], { source: 'three-loops' })],
+  ], { source: 'three-loops' }),
+  ],
   assumptions: ['All conductors of a piece alike.'],
   validity: 'Direct current.',
   slips: [

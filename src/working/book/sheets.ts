@@ -13,6 +13,7 @@ import type { FarEndFaultInput, NetworkInput, OperatingPointInput, VoltageDropIn
 import type { LoopResistanceInput, UniformWireInput } from '../../conductor/index.ts';
 import type { PairUnbalanceInput, PowerAtPdInput, PsePowerForInput } from '../../ethernet/index.ts';
 import type { LeastPermittedDropInput, LowestSupplyVoltageInput, MaximumRunInput, SwitchBudgetInput } from '../../plan/index.ts';
+import { type BookSheet, sheetOf } from '../engine/rows.ts';
 import type { Sheet } from '../engine/sheet.ts';
 import { type BoundsWorkingInput, boundsSheet } from './bounds.ts';
 import { ampacitySheet, type RemotePoweringInput, remotePoweringSheet } from './bundle-load.ts';
@@ -111,7 +112,7 @@ export interface WorkingInputs {
 export type WorkingName = keyof WorkingInputs;
 
 /** The sheets, in the order of a course. */
-export const sheets: { readonly [Name in WorkingName]: Sheet<WorkingInputs[Name]> } = {
+const book: { readonly [Name in WorkingName]: BookSheet<WorkingInputs[Name]> } = {
   awg: awgSheet,
   uniformWire: uniformWireSheet,
   resistancePerMetre: resistancePerMetreSheet,
@@ -143,3 +144,8 @@ export const sheets: { readonly [Name in WorkingName]: Sheet<WorkingInputs[Name]
   bundleRise: bundleRiseSheet,
   remotePowering: remotePoweringSheet,
 };
+
+/** The sheets, by name, as the engine reads them. */
+export const sheets: { readonly [Name in WorkingName]: Sheet<WorkingInputs[Name]> } = Object.fromEntries(
+  Object.entries(book).map(([name, sheet]) => [name, sheetOf(sheet as BookSheet<never>)]),
+) as never;

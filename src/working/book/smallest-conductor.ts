@@ -1,15 +1,16 @@
 /** What gauge: every candidate beside the most that one metre may have, and the thinnest that passes. @module */
+
 import { isCopper } from '../../cable/copper.ts';
 import type { Cable } from '../../cable/index.ts';
 import { atMaximum } from '../../conductor/to-maximum.ts';
-import type { SmallestCableInput, SmallestConductor, SmallestTwoWireInput } from '../../plan/index.ts';
+import type { SmallestCableInput, SmallestTwoWireInput } from '../../plan/index.ts';
 import { smallestConductor } from '../../plan/index.ts';
 import { isPowered } from '../../plan/one-unknown.ts';
 import { supplyRange } from '../../plan/two-wire-run.ts';
 import { InputError } from '../../quantity/input-error.ts';
 import type { SourceKey } from '../../sources/sources.ts';
-import { given, givens, steps } from '../engine/rows.ts';
-import type { Reading, ReadingRow, Sheet } from '../engine/sheet.ts';
+import { type BookSheet, givens, steps } from '../engine/rows.ts';
+import type { Reading, ReadingRow } from '../engine/sheet.ts';
 import { coefficientSource, temperatureAssumption, twentyGiven } from './conductors.ts';
 import { connectionCases, connectionGivens, jointAssumption, jointCases } from './joints.ts';
 import {
@@ -25,7 +26,6 @@ import {
 import { AT_MOST, type LineCase } from './line.ts';
 import { type LoadCase, loadCase, loadGivens, loadKeys } from './load.ts';
 import {
-  type Asked,
   asked,
   inCoreOrder,
   openGivens,
@@ -45,7 +45,7 @@ export type SmallestConductorInput = SmallestTwoWireInput | SmallestCableInput;
 
 type Case = FixedCase | LimitCase | LineCase | LoadCase | RunCase | 'free' | 'copper' | 'not copper';
 
-const core: Asked<SmallestConductorInput, SmallestConductor> = asked((input: SmallestConductorInput) => {
+const core = asked((input: SmallestConductorInput) => {
   const answer = smallestConductor(input);
   if (isPowered<SmallestCableInput, SmallestTwoWireInput>(input)) requireNoCabling(input.cabling);
   else requireLoadResistance(input.load);
@@ -56,7 +56,7 @@ const core: Asked<SmallestConductorInput, SmallestConductor> = asked((input: Sma
 const NOT_EVEN = 'no conductor meets the limit on @: even one of no resistance misses it';
 const REST = { says: 'no conductor meets the limit on @: the rest of the run misses it alone', steps: [] };
 
-export const smallestConductorSheet: Sheet<SmallestConductorInput, Case> = {
+export const smallestConductorSheet: BookSheet<SmallestConductorInput, Case> = {
   title: 'The smallest conductor that will do',
   needs: ['candidates', 'length', 'poeClass|supplyVoltage'],
   keys: [
@@ -70,33 +70,44 @@ export const smallestConductorSheet: Sheet<SmallestConductorInput, Case> = {
   ],
   // biome-ignore format: one figure a row
   givens: [
-    ...supplyGivens, ...loadGivens, portPowerGiven,
-    given('L', 'm', 'length of the run, one way', 'length'),
-    given('T', '°C', 'temperature of the conductors', 'temperature', { value: 20 }),
-    twentyGiven, ...connectionGivens, ...cordGivens, ...openGivens, ...resistanceLimitGivens, ...givens([
+    supplyGivens,
+    loadGivens,
+    portPowerGiven,
+    ['L', 'm', 'length of the run, one way', 'length'],
+    ['T', '°C', 'temperature of the conductors', 'temperature', { value: 20 }],
+    twentyGiven,
+    connectionGivens,
+    cordGivens,
+    openGivens,
+    resistanceLimitGivens,
+    givens([
       ['r20_#', 'Ω/m', `@: one metre of one conductor at 20 °C, ${AT_MOST}`, 'candidates[]'],
       ['alpha_#', '1/K', '@: temperature coefficient at 20 °C', 'candidates[]'],
     ], { source: 'row', each: 'candidate' }),
   ],
   // biome-ignore format: one figure a row
-  steps: [...openSteps('conductor'), ...restSteps, ...mostResistanceSteps(NOT_EVEN), ...steps<Case>([
+  steps: [
+    openSteps('conductor'),
+    restSteps,
+    mostResistanceSteps(NOT_EVEN),
+    steps([
     ['Y_#', 'Ω', 'X_# / f_# - R_0', '@: what the whole of the wire may have, the rest of the run taken off', { source: 'three-loops', when: 'one of the loops' }],
     ['Y_#', 'Ω', 'X_# - R_0', '@: what the wire may have, out and back, the joints taken off', { when: 'out and back' }],
-  ], { each: 'limit', no: REST }), ...steps<Case>([
+  ], { each: 'limit', no: REST }),
     ['Y', 'Ω', 'min([Y_#,])', 'the least of these, set by', { least: ['Y_#'], when: 'bounded' }],
     ['q', 'Ω/m', 'Y / (2 * L)', 'the most that one metre of one conductor may have: there are two, out and back', { when: 'bounded, two-wire' }],
     ['q', 'Ω/m', 'Y / L', 'the most that one metre of one conductor may have', { source: 'three-loops', when: 'bounded, powered' }],
-  ]), ...steps<Case>([
+    steps([
     ['r_#', 'Ω/m', 'r20_# * (1 + alpha_# * (T - T_ref))', '@: one metre at its temperature'],
     ['d_#', 'Ω/m', 'q - r_#', '@: what is left of the most; under 0 it is too thin', { when: 'bounded, copper' }],
     ['p_#', 'Ω/m', 'r20_# * round(q / (q + r_#))', '@: counted at 20 °C where the most is no less than it has, and not at all where it is too thin', { when: 'bounded, copper' }],
     ['p_#', 'Ω/m', 'r20_#', '@: counted at 20 °C, for nothing bounds it', { when: 'free, copper' }],
     ['p_#', 'Ω/m', '0 * r20_#', '@: not counted, for it is not copper', { source: 'copper-conductors', when: 'not copper' }],
-  ], { each: 'candidate' }), ...steps<Case>([
+  ], { each: 'candidate' }),
     ['d_most', 'Ω/m', 'max([d_#,])', 'what the one with the least resistance has left of the most', { when: 'bounded', no: {
       says: 'none of these is thick enough', steps: [], isQuiet: true } }],
     ['p', 'Ω/m', 'max([p_#,])', 'the thinnest that passes has the most at 20 °C: it is', { least: ['p_#'], core: 'candidates[@].resistancePerMetre' }],
-  ])],
+  ],
   tables: [['The candidates, thinnest first', 'candidate', 'candidate']],
   assumptions: [`Direct current, steady state. Every conductor ${AT_MOST}; the device at the load stated.`],
   validity:

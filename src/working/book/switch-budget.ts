@@ -1,9 +1,10 @@
 /** The power budget of a switch, by the classes of what is plugged into it, or by what that draws. @module */
+
 import { poeClass } from '../../ethernet/index.ts';
 import type { BudgetBasis, SwitchBudgetInput } from '../../plan/index.ts';
 import { switchBudget } from '../../plan/index.ts';
-import { givens, steps } from '../engine/rows.ts';
-import type { ReadingRow, Sheet } from '../engine/sheet.ts';
+import { type BookSheet, steps } from '../engine/rows.ts';
+import type { ReadingRow } from '../engine/sheet.ts';
 import { type AdmittedPort, admittedPorts, type PortCase } from './admitted-ports.ts';
 
 type Case =
@@ -20,12 +21,12 @@ type Case =
   | 'reserve'
   | 'nanowatts';
 
-export const switchBudgetSheet: Sheet<SwitchBudgetInput, Case> = {
+export const switchBudgetSheet: BookSheet<SwitchBudgetInput, Case> = {
   title: 'The power budget of a switch',
   needs: ['capacity', 'ports'],
   keys: ['basis', 'reserve', 'policy'],
   // biome-ignore format: one figure a row
-  givens: givens<Case>([
+  givens: [
     ['C', 'W', 'power that the switch has for its ports, with the supplies that work', 'capacity, budgetBySupplies or supplies', { when: 'published' }],
     ['w_#', 'W', '@: rating of a supply that works', 'supplies[].power', { each: 'supply' }],
     ['P_sys', 'W', 'power that the switch itself takes', 'systemLoad', { when: 'by supplies', value: 0 }],
@@ -42,9 +43,10 @@ export const switchBudgetSheet: Sheet<SwitchBudgetInput, Case> = {
     ['R_#', 'Ω', '@: resistance of the loop that power sees', 'ports[].resistance', { source: 'row', each: 'port', when: 'run' }],
     ['n_#', '1', '@: how many', 'ports', { each: 'port' }],
     ['q_#', '1', '@: how many keep power, lowest priority and highest number shed first', 'ports[].priority', { each: 'port', when: 'shed' }],
-  ]),
+  ],
   // biome-ignore format: one figure a row
-  steps: [...steps<Case>([
+  steps: [
+    steps([
     ['D_#', 'V²', 'V_#^2 - 4 * p_# * R_#', '@: discriminant, what stands under the root: under 0, the run cannot carry the draw', { source: 'constant-power', when: 'run' }],
     ['I_#', 'A', '2 * p_# / (V_# + sqrt(D_#))', '@: current of the port', { source: 'constant-power', when: 'carried' }],
     ['S_#', 'W', 'V_# * I_#', '@: power that the port sources', { core: '@.power', when: 'by flow' }],
@@ -56,7 +58,7 @@ export const switchBudgetSheet: Sheet<SwitchBudgetInput, Case> = {
     ['P_#', 'W', 'round(S_# / u) * u', '@: set aside, in whole nanowatts', { when: 'by flow, whole' }],
     ['P_#', 'W', 'round(M_# / u + 1 / 2) * u', '@: set aside, in whole nanowatts rounded up, as they are added', { source: 'measured-power', when: 'measured, rounded up' }],
     ['P_#', 'W', 'M_#', '@: set aside, what was measured', { source: 'measured-power', core: '@.power', when: 'measured, whole' }],
-  ], { each: 'port' }), ...steps<Case>([
+  ], { each: 'port' }),
     ['C', 'W', 'max([w_#] - P_sys, 0)', 'power that the switch has for its ports, an estimate: the ratings, less what it takes itself', { source: 'supply-ratings', core: 'capacity', when: 'by supplies' }],
     ['C_use', 'W', 'C * (1 - k)', 'what may be given out', { source: 'switch-data-sheet' }],
     ['P_dem', 'W', '[n_# * P_#]', 'what all the ports would take', { core: 'demand', when: 'ports' }],
@@ -66,7 +68,7 @@ export const switchBudgetSheet: Sheet<SwitchBudgetInput, Case> = {
     ['P_all', 'W', '[n_# * P_#]', 'what is given out', { core: 'allocated', when: 'ports, fits' }],
     ['P_all', 'W', '[q_# * P_#]', 'what is given out', { core: 'allocated', when: 'shed' }],
     ['P_all', 'W', '0', 'what is given out: nothing is plugged in', { core: 'allocated', when: 'no ports' }],
-  ])],
+  ],
   assumptions: [],
   validity: 'Up to 1 MW. Who is shed depends on priority and port number, and on the limits of cards and ports.',
   // Who takes too little for a port, or keeps nothing back, sheds others or none: only the demand is then this slip alone.

@@ -5,14 +5,14 @@ import { conductorsOf } from '../../cable/unbalance.ts';
 import type { PairResistance, PairUnbalanceInput } from '../../ethernet/index.ts';
 import { pairUnbalance } from '../../ethernet/index.ts';
 import { appliedLimits } from '../../ethernet/power-at-pd.ts';
-import { givens, steps } from '../engine/rows.ts';
-import type { ReadingRow, Sheet, SheetGiven, SheetStep } from '../engine/sheet.ts';
+import { type BookSheet, givens, steps } from '../engine/rows.ts';
+import type { ReadingRow, SheetStep } from '../engine/sheet.ts';
 import { quadraticSteps, reported } from './load.ts';
 import { type DrawCase, drawCases, typeAssumption } from './powered.ts';
 
 /** The two conductors of each pair. */
 // biome-ignore format: one figure a row
-const conductorGivens: readonly SheetGiven<never>[] = givens([
+const conductorGivens = givens([
   ['Ra_#', 'Ω', '@: first conductor, end to end', 'pairs, the first of each'],
   ['Rb_#', 'Ω', '@: second conductor, end to end', 'pairs, the second of each'],
 ], { each: 'pair' });
@@ -36,28 +36,34 @@ const LIMITS = { k_p: 'pairFraction', F_p: 'pairFloor', k_t: 'pairToPairFraction
   keyof UnbalanceLimits
 >;
 
-export const unbalanceSheet: Sheet<UnbalanceInput, never> = {
+export const unbalanceSheet: BookSheet<UnbalanceInput, never> = {
   title: 'How unlike the conductors and the pairs of a run are',
   needs: ['pairs'],
   keys: Object.values(LIMITS),
   // From memory where the caller states none.
   // biome-ignore format: one figure a row
-  givens: [...givens([
+  givens: [
+    givens([
     ['k_p', '1', 'difference permitted within a pair, as a fraction of the sum', 'limits.pairFraction', { latex: 'k_{\\mathrm{p}}', value: 0.03 }],
     ['F_p', 'Ω', 'difference permitted within a pair, whatever the fraction says', 'limits.pairFloor', { latex: 'F_{\\mathrm{p}}', value: 0.2 }],
     ['k_t', '1', 'difference permitted between two pairs, as a fraction of the sum', 'limits.pairToPairFraction', { latex: 'k_{\\mathrm{t}}', value: 0.07 }],
     ['F_t', 'Ω', 'difference permitted between two pairs, whatever the fraction says', 'limits.pairToPairFloor', { latex: 'F_{\\mathrm{t}}', value: 0.1 }],
-  ], { source: 'row' }), ...conductorGivens],
+  ], { source: 'row' }),
+    conductorGivens,
+  ],
   // biome-ignore format: one figure a row
-  steps: [...steps([
+  steps: [
+    steps([
     ['d_#', 'Ω', 'abs(Ra_# - Rb_#)', '@: difference of its two conductors', { source: 'ieee-802.3-unbalance', core: 'pairs[@].difference' }],
     ['S_#', 'Ω', 'Ra_# + Rb_#', '@: sum of its two conductors'],
-  ], { each: 'pair' }), ...marginSteps('pair', 'pairs', 'p'), ...parallelSteps({ core: 'pairs[@].parallel' }), ...steps([
+  ], { each: 'pair' }),
+    marginSteps('pair', 'pairs', 'p'),
+    parallelSteps({ core: 'pairs[@].parallel' }),
     ['d_#', 'Ω', 'abs(<one> - <other>)', '@: difference of the two pairs, each in parallel', { general: { formula: 'abs(Rp_i - Rp_j)', latex: '\\operatorname{abs}\\left(R_{p,i} - R_{p,j}\\right)' }, source: 'ieee-802.3-unbalance', core: 'pairToPair[@].difference', each: 'two' }],
     ['S_#', 'Ω', '<one> + <other>', '@: sum of the two pairs, each in parallel', { general: { formula: 'Rp_i + Rp_j', latex: 'R_{p,i} + R_{p,j}' }, each: 'two' }],
-  ]), ...marginSteps('two', 'pairToPair', 't'), ...steps([
+    marginSteps('two', 'pairToPair', 't'),
     ['M', 'Ω', 'min([M_#,])', 'the least margin of all: that of', { least: ['M_#'], source: 'ieee-802.3-unbalance', core: 'leastMargin' }],
-  ])],
+  ],
   tables: [
     ['Within each pair', 'pair', 'pair'],
     ['Two pairs against each other', 'two pairs', 'two'],
@@ -104,31 +110,35 @@ function twoByTwo(pairs: readonly ReadingRow<never>[]): ReadingRow<never>[] {
 
 type DivisionCase = DrawCase | 'port' | 'device' | 'neither' | 'port alone' | 'device alone' | 'port and device' | 'two pairs a rail';
 
-export const pairUnbalanceSheet: Sheet<PairUnbalanceInput, DivisionCase> = {
+export const pairUnbalanceSheet: BookSheet<PairUnbalanceInput, DivisionCase> = {
   title: 'How the current of a device divides between unlike pairs',
   needs: ['poeClass', 'pairs'],
   keys: ['positive', 'psePairResistance', 'pdPairResistance', 'pseType', 'pseVoltage', 'pdPower'],
   // biome-ignore format: one figure a row
-  givens: [...givens<DivisionCase>([
+  givens: [
     ['V', 'V', 'voltage at the port', 'pseVoltage', { when: 'voltage stated' }],
     ['V', 'V', 'voltage at the port: the lowest of its type', 'pseVoltage', { source: 'ieee-802.3-pse-voltage', when: 'voltage of the type' }],
     ['P', 'W', 'power that the device draws', 'pdPower', { when: 'draw stated' }],
     ['P', 'W', 'power that the device draws: all that its class allows', 'pdPower', { source: 'ieee-802.3-class', when: 'draw of the class' }],
-  ]), ...conductorGivens, ...givens<DivisionCase>([
+    conductorGivens,
+    givens([
     ['Rx_#', 'Ω', '@: what the port adds', 'psePairResistance', { latex: 'R_{\\mathrm{PSE},#}', when: 'port' }],
     ['Ry_#', 'Ω', '@: what the device adds', 'pdPairResistance', { latex: 'R_{\\mathrm{PD},#}', when: 'device' }],
-  ], { each: 'pair' })],
+  ], { each: 'pair' }),
+  ],
   // biome-ignore format: one figure a row
-  steps: [...parallelSteps({}), ...steps<DivisionCase>([
+  steps: [
+    parallelSteps({}),
+    steps([
     ['R_#', 'Ω', 'Rp_#', '@: the same: nothing is added', { when: 'neither' }],
     ['R_#', 'Ω', 'Rp_# + Rx_#', '@: with what the port adds, in series', { when: 'port alone' }],
     ['R_#', 'Ω', 'Rp_# + Ry_#', '@: with what the device adds, in series', { when: 'device alone' }],
     ['R_#', 'Ω', 'Rp_# + Rx_# + Ry_#', '@: with what port and device add, in series', { when: 'port and device' }],
-  ], { core: 'pairs[@].resistance', each: 'pair' }), ...steps([
+  ], { core: 'pairs[@].resistance', each: 'pair' }),
     ['G_#', 'S', '1 / R_#', '@: conductance', { each: 'pair' }],
     ['Gr_#', 'S', '<sum>', '@: conductance of its pairs in parallel', { latex: 'G_{\\mathrm{rail},#}', each: 'rail' }],
     ['R', 'Ω', '1 / Gr_1 + 1 / Gr_2', 'resistance of the whole loop: out on one rail, back on the other', { core: 'resistance' }],
-  ]), ...reported(quadraticSteps, 'operating.current'), ...steps([
+    reported(quadraticSteps, 'operating.current'),
     ['V_PD', 'V', '(V + sqrt(D)) / 2', 'voltage at the device', { source: 'constant-power', core: 'operating.loadVoltage' }],
     ['s_#', '1', 'G_# / <rail>', '@: share of the current of its rail, in the ratio of the conductances', { general: { formula: 'G_k / Gr', latex: '\\frac{G_{k}}{G_{\\mathrm{rail}}}' }, core: 'pairs[@].share', each: 'flow' }],
     ['I_#', 'A', 'I * s_#', '@: current', { core: 'pairs[@].current', each: 'flow' }],
@@ -139,7 +149,7 @@ export const pairUnbalanceSheet: Sheet<PairUnbalanceInput, DivisionCase> = {
     ['B_most', 'A', 'max([B_#,])', 'largest bias current of a pair: that of', { least: ['B_#'], latex: 'B_{\\max}', core: 'largestBiasCurrent' }],
     ['I_wire', 'A', 'max([Ia_#,], [Ib_#,])', 'largest current of a conductor', { core: 'largestConductorCurrent' }],
     ['I_pair', 'A', 'max([I_#,])', 'largest current of a pair: that of', { least: ['I_#'], core: 'largestPairCurrent' }],
-  ])],
+  ],
   tables: [
     ['The resistance of each pair', 'pair', 'pair'],
     ['The current of each pair, and of its two conductors', 'pair', 'flow'],

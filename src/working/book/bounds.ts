@@ -1,13 +1,10 @@
 /** What a load gets when its line is only known between limits: the same steps at the best ends, the middle and the worst. @module */
 import type { RunResistance } from '../../cable/index.ts';
-import type { Load, OperatingPointInput, VoltageDropInput } from '../../circuit/index.ts';
-import { operatingPoint, voltageDrop } from '../../circuit/index.ts';
-import type { PowerAtPdInput } from '../../ethernet/index.ts';
-import { powerAtPd } from '../../ethernet/index.ts';
+import { type Load, type OperatingPointInput, operatingPoint, type VoltageDropInput, voltageDrop } from '../../circuit/index.ts';
+import { type PowerAtPdInput, powerAtPd } from '../../ethernet/index.ts';
 import { appliedLimits, loopThatPowerSees } from '../../ethernet/power-at-pd.ts';
 import { type FoundRange, filledIn, rangesIn } from '../../plan/bounds/ranges.ts';
-import type { Ranged } from '../../plan/index.ts';
-import { bounds } from '../../plan/index.ts';
+import { bounds, type Ranged } from '../../plan/index.ts';
 import { requireObject, requireOneOf } from '../../quantity/guards.ts';
 import { InputError } from '../../quantity/input-error.ts';
 import { type BookSheet, givens, steps } from '../engine/rows.ts';

@@ -3,8 +3,7 @@
 import { AMBIENT_FACTORS } from '../../cable/heat/ambient-factors-table.ts';
 import { AMPACITIES, AMPACITY_BUNDLES, AMPACITY_RATINGS } from '../../cable/heat/ampacity-table.ts';
 import { CODE_CAUTION } from '../../cable/heat/caution.ts';
-import type { AmpacityInput } from '../../cable/index.ts';
-import { ampacity, remotePowering } from '../../cable/index.ts';
+import { type AmpacityInput, ampacity, remotePowering } from '../../cable/index.ts';
 import { requireObject } from '../../quantity/guards.ts';
 import type { Amperes } from '../../quantity/units.ts';
 import { type BookSheet, steps } from '../engine/rows.ts';

@@ -2,8 +2,7 @@
 
 import { HEAT_CAUTION } from '../../cable/heat/caution.ts';
 import { INSTALLATIONS, type InstallationRow } from '../../cable/heat/installations-table.ts';
-import type { BundleRiseInput, OwnInstallation } from '../../cable/index.ts';
-import { bundleRise } from '../../cable/index.ts';
+import { type BundleRiseInput, bundleRise, type OwnInstallation } from '../../cable/index.ts';
 import { HOTTEST } from '../../quantity/guards.ts';
 import { all, type BookSheet, givens, steps } from '../engine/rows.ts';
 import type { Figures, Reading, SheetGiven } from '../engine/sheet.ts';

@@ -6,19 +6,21 @@ import type { Cable, Segment } from '../../cable/index.ts';
 import { INSERTION_LOSS } from '../../cable/insertion-loss-table.ts';
 import { LENGTH_DERATING } from '../../cable/length-derating-table.ts';
 import type { PoeClass } from '../../ethernet/index.ts';
-import { CABLE_CATEGORY } from '../../limits/cable-category.ts';
-import { CABLE_TEMPERATURE } from '../../limits/cable-temperature.ts';
-import { CHANNEL_LENGTH } from '../../limits/channel-length.ts';
-import { CHANNEL_LOOP } from '../../limits/channel-loop.ts';
-import { CHANNEL_RESISTANCE } from '../../limits/channel-resistance.ts';
-import { CONDUCTOR_GAUGE } from '../../limits/conductor-gauge.ts';
-import { CONNECTIONS } from '../../limits/connections.ts';
-import { CORD_LENGTH } from '../../limits/cord-length.ts';
-import { DERATED_LENGTH } from '../../limits/derated-length.ts';
+import {
+  CABLE_CATEGORY,
+  CABLE_TEMPERATURE,
+  CHANNEL_LENGTH,
+  CHANNEL_LOOP,
+  CHANNEL_RESISTANCE,
+  CONDUCTOR_GAUGE,
+  CONNECTIONS,
+  CORD_LENGTH,
+  DERATED_LENGTH,
+  INSERTION_LOSS_LENGTH,
+  PERMANENT_LINK_LENGTH,
+  PERMANENT_LINK_LOOP,
+} from '../../limits/all.ts';
 import type { Limit, LimitName } from '../../limits/index.ts';
-import { INSERTION_LOSS_LENGTH } from '../../limits/insertion-loss-length.ts';
-import { PERMANENT_LINK_LENGTH } from '../../limits/permanent-link-length.ts';
-import { PERMANENT_LINK_LOOP } from '../../limits/permanent-link-loop.ts';
 import { closestCord, closestGauge, deratedRule, type Held } from '../../plan/cabling-checks.ts';
 import type { CablingRules } from '../../plan/cabling-rules.ts';
 import { categoryCheck } from '../../plan/category-check.ts';

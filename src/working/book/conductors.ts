@@ -2,8 +2,19 @@
 
 import { COPPER_COEFFICIENT } from '../../conductor/annealed-copper.ts';
 import { gaugeNumber } from '../../conductor/gauge.ts';
-import type { AwgOptions, AwgSize, Conductor, LoopResistanceInput, TemperatureLine, UniformWireInput } from '../../conductor/index.ts';
-import { awg, loopResistance, resistanceAtTemperature, resistancePerMetre, uniformWire } from '../../conductor/index.ts';
+import {
+  type AwgOptions,
+  type AwgSize,
+  awg,
+  type Conductor,
+  type LoopResistanceInput,
+  loopResistance,
+  resistanceAtTemperature,
+  resistancePerMetre,
+  type TemperatureLine,
+  type UniformWireInput,
+  uniformWire,
+} from '../../conductor/index.ts';
 import { material } from '../../conductor/material.ts';
 import { requireObject } from '../../quantity/guards.ts';
 import type { Celsius } from '../../quantity/units.ts';

@@ -1,8 +1,7 @@
 /** Meters at a run: what one should show, and source and line from two readings. @module */
 
 import { readingBounds } from '../../cable/field/loaded-voltage.ts';
-import type { ExpectedReadingInput, LoadedVoltageInput } from '../../cable/index.ts';
-import { expectedReading, loadedVoltage } from '../../cable/index.ts';
+import { type ExpectedReadingInput, expectedReading, type LoadedVoltageInput, loadedVoltage } from '../../cable/index.ts';
 import { type BookSheet, step, steps } from '../engine/rows.ts';
 import type { SheetStep } from '../engine/sheet.ts';
 import { boundedPieceGivens, boundedPieceRows, boundedPieceSteps } from './bounded-pieces.ts';

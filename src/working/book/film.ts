@@ -1,8 +1,7 @@
 /** How a warm cylinder sheds heat to still air. @module */
 
 import { HEAT_CAUTION } from '../../cable/heat/caution.ts';
-import type { FilmCoefficientInput } from '../../cable/index.ts';
-import { filmCoefficient } from '../../cable/index.ts';
+import { type FilmCoefficientInput, filmCoefficient } from '../../cable/index.ts';
 import { type BookSheet, givens, steps } from '../engine/rows.ts';
 import type { SheetGiven, SheetStep } from '../engine/sheet.ts';
 

@@ -1,14 +1,5 @@
-/** How much: for each limit the largest load that passes, then the smallest of these (of a resistance the largest). @module */
-
-import { AMPACITY } from '../../limits/ampacity.ts';
-import { COLLAPSE } from '../../limits/collapse.ts';
-import { DEVICE_VOLTAGE } from '../../limits/device-voltage.ts';
-import { PD_POWER } from '../../limits/pd-power.ts';
-import { PD_VOLTAGE } from '../../limits/pd-voltage.ts';
-import { PSE_POWER } from '../../limits/pse-power.ts';
-import { VOLTAGE_DROP } from '../../limits/voltage-drop.ts';
-import type { LoadKind, PoweredRunInput, TwoWireHighestLoadInput } from '../../plan/index.ts';
-import { highestLoad } from '../../plan/index.ts';
+import { AMPACITY, COLLAPSE, DEVICE_VOLTAGE, PD_POWER, PD_VOLTAGE, PSE_POWER, VOLTAGE_DROP } from '../../limits/all.ts';
+import { highestLoad, type LoadKind, type PoweredRunInput, type TwoWireHighestLoadInput } from '../../plan/index.ts';
 import { isPowered } from '../../plan/one-unknown.ts';
 import { supplyRange } from '../../plan/two-wire-run.ts';
 import { InputError } from '../../quantity/input-error.ts';
@@ -19,10 +10,9 @@ import { jointAssumption } from './joints.ts';
 import {
   ampacityCaution,
   dropAsVoltageSteps,
-  type FixedCase,
   type FixedRow,
   fixedOhmsRows,
-  type LimitCase,
+  type HeldCase,
   type LowestVoltages,
   limitRow,
   lowestVoltages,
@@ -31,12 +21,12 @@ import {
   supplyGivens,
   voltageLimitGivens,
 } from './limits.ts';
-import { AT_MOST, type LineCase, type LineInput, lineReading } from './line.ts';
+import { AT_MOST, type LineInput, lineReading } from './line.ts';
 import type { LoadCase } from './load.ts';
 import {
   asked,
   granted,
-  inCoreOrder,
+  heldReading,
   openGivens,
   openLineKeys,
   openRunKeys,
@@ -45,18 +35,14 @@ import {
   requireOthersMet,
   runAssumptions,
 } from './open-run.ts';
-import { loopGivens, loopSteps, type RunCase, runReading } from './runs.ts';
+import { loopGivens, loopSteps, runReading } from './runs.ts';
 
 type Run = Omit<PoweredRunInput, 'pdPower'>;
 /** What highestLoad takes. */
 export type HighestLoadInput = Run | TwoWireHighestLoadInput;
 
 type Case =
-  | FixedCase
-  | LimitCase
-  | LineCase
-  | LoadCase
-  | RunCase
+  | HeldCase
   // All that the class of the device allows.
   | 'power of the class'
   | 'most current'
@@ -125,6 +111,8 @@ export const highestLoadSheet: BookSheet<HighestLoadInput, Case> = {
   read: (input) => (isPowered<Run, TwoWireHighestLoadInput>(input) ? readRun(input) : readLine(input)),
 };
 
+const UNBOUNDED = 'nothing bounds the load of this run';
+
 function readRun(input: Run): Reading<Case> {
   const { installed, cords = [], minimumVoltage, maximumResistance, pseVoltage } = input;
   const { limits } = granted({ ...input, pdPower: 0 });
@@ -138,12 +126,14 @@ function readRun(input: Run): Reading<Case> {
   // Beyond half the supply voltage the line gives way before the port must source that much.
   if (R > 0 && 2 * psePowerLimit * R <= V * V) limit.push(limitRow(PSE_POWER, ['power of the port']));
   const fixed = [...portRows(limits, undefined, pseVoltage, pieces), ...fixedOhmsRows(maximumResistance), ...voltages.fixed];
-  return {
+  return heldReading(core.answer(input), UNBOUNDED, {
     values: { V, P_lim: psePowerLimit, P_class: pdPower, m: pairs / 2 },
-    cases: [...cases, 'constant power', 'bounded'],
-    rows: { ...rows, ...inCoreOrder(core.answer(input), fixed, [...limit, ...voltages.limit]) },
+    cases: [...cases, 'constant power'],
+    rows,
+    fixed,
+    limit: [...limit, ...voltages.limit],
     assumptions: runAssumptions(input, limits),
-  };
+  });
 }
 
 const KINDS: Readonly<Record<LoadKind, LoadCase>> = {
@@ -163,14 +153,15 @@ function readLine(input: TwoWireHighestLoadInput): Reading<Case> {
   if (R > 0 && kind === 'constant power') limit.push(limitRow(COLLAPSE, ['collapse of a power']));
   if (R > 0 && kind === 'constant current') limit.push(limitRow(COLLAPSE, ['collapse of a current']));
   limit.push(...voltages.limit, ...dropRows(input, V, high, R, kind), ...ampacityRows(input.ampacity, V, R, kind));
-  return {
+  return heldReading(core.answer(input), UNBOUNDED, {
     values: { V, V_hi: high },
-    cases: [...cases, kind, limit.length > 0 && 'bounded'],
-    rows: { ...rows, ...inCoreOrder(core.answer(input), fixed, limit) },
+    cases: [...cases, kind],
+    rows,
+    fixed,
+    limit,
     assumptions: [temperatureAssumption(input.temperature), jointAssumption(input)],
     cautions: [ampacityCaution(input)],
-    no: limit.length === 0 ? 'nothing bounds the load of this run' : undefined,
-  };
+  });
 }
 
 /** A permitted drop. More than half of its supply voltage no power loses along the line: that is left to the collapse. */

@@ -1,7 +1,6 @@
 /** How hot: each limit as a resistance, as the most that one metre may have, and as a temperature; the lowest of these. @module */
 import type { Segment } from '../../cable/index.ts';
-import type { PoweredRunInput, TwoWireRunInput, UnequalTwoWireRunInput } from '../../plan/index.ts';
-import { highestTemperature } from '../../plan/index.ts';
+import { highestTemperature, type PoweredRunInput, type TwoWireRunInput, type UnequalTwoWireRunInput } from '../../plan/index.ts';
 import { isPowered } from '../../plan/one-unknown.ts';
 import { supplyRange } from '../../plan/two-wire-run.ts';
 import { COLDEST, HOTTEST } from '../../quantity/guards.ts';
@@ -12,19 +11,18 @@ import { twentyGiven } from './conductors.ts';
 import { connectionGivens, jointAssumption } from './joints.ts';
 import {
   ampacityCaution,
-  type FixedCase,
-  type LimitCase,
+  type HeldCase,
   lineLimitRows,
   mostResistanceSteps,
   portPowerGiven,
   resistanceLimitGivens,
   supplyGivens,
 } from './limits.ts';
-import { AT_MOST, type LineCase, legGivens, lineLengthGiven, lineReading, perMetre } from './line.ts';
-import { type LoadCase, loadCase, loadGivens, loadKeys } from './load.ts';
+import { AT_MOST, legGivens, lineLengthGiven, lineReading, perMetre } from './line.ts';
+import { loadCase, loadGivens, loadKeys } from './load.ts';
 import {
   asked,
-  inCoreOrder,
+  heldReading,
   openGivens,
   openLineKeys,
   openRunKeys,
@@ -35,13 +33,13 @@ import {
   requireNoCabling,
   runAssumptions,
 } from './open-run.ts';
-import { cordGivens, cordsCase, pieceGivens, pieceRows, type RunCase, restSteps, runReading } from './runs.ts';
+import { cordGivens, cordsCase, pieceGivens, pieceRows, restSteps, runReading } from './runs.ts';
 
 type Line = TwoWireRunInput | UnequalTwoWireRunInput;
 /** What highestTemperature takes. */
 export type HighestTemperatureInput = PoweredRunInput | Line;
 
-type Case = FixedCase | LimitCase | LineCase | LoadCase | RunCase | 'line';
+type Case = HeldCase | 'line';
 
 const core = asked((input: HighestTemperatureInput) => {
   const answer = highestTemperature(input);
@@ -126,25 +124,25 @@ function readRun(input: PoweredRunInput): Reading<Case> {
   const { limits, P, values, cases, limit, idle } = poweredRun(input);
   const run = runReading(installed, limits.pairs, input);
   const fixed = [...portRows(limits, P, pseVoltage, [...installed, ...cords]), ...idle];
-  return {
+  return heldReading(core.answer(input), UNBOUNDED, {
     values,
-    cases: [...run.cases, ...cases, cordsCase(cords), limit.length > 0 && 'bounded'],
-    rows: { ...run.rows, cord: pieceRows(cords, 'c'), ...inCoreOrder(core.answer(input), fixed, limit) },
+    cases: [...run.cases, ...cases, cordsCase(cords)],
+    rows: { ...run.rows, cord: pieceRows(cords, 'c') },
+    fixed,
+    limit,
     assumptions: runAssumptions(input, limits),
-    no: limit.length === 0 ? UNBOUNDED : undefined,
-  };
+  });
 }
 
 function readLine(input: Line): Reading<Case> {
   const supply = supplyRange(input.supplyVoltage);
   const { cases, rows } = lineReading(input);
-  const { limit, fixed } = lineLimitRows(input, supply);
-  return {
+  return heldReading(core.answer(input), UNBOUNDED, {
     values: { V: supply.low, V_hi: supply.high },
-    cases: [...cases, loadCase(input.load), 'line', limit.length > 0 && 'bounded'],
-    rows: { ...rows, ...inCoreOrder(core.answer(input), fixed, limit) },
+    cases: [...cases, loadCase(input.load), 'line'],
+    rows,
+    ...lineLimitRows(input, supply),
     assumptions: [jointAssumption(input)],
     cautions: [ampacityCaution(input)],
-    no: limit.length === 0 ? UNBOUNDED : undefined,
-  };
+  });
 }

@@ -2,22 +2,26 @@
 
 import type { Load } from '../../circuit/index.ts';
 import type { PoeClass } from '../../ethernet/index.ts';
-import { LIMIT_WORDS, type LimitName } from '../../limits/all.ts';
-import { AMPACITY } from '../../limits/ampacity.ts';
-import { COLLAPSE } from '../../limits/collapse.ts';
-import { DEVICE_OVERVOLTAGE } from '../../limits/device-overvoltage.ts';
-import { DEVICE_RESISTANCE } from '../../limits/device-resistance.ts';
-import { DEVICE_VOLTAGE } from '../../limits/device-voltage.ts';
+import {
+  AMPACITY,
+  COLLAPSE,
+  DEVICE_OVERVOLTAGE,
+  DEVICE_RESISTANCE,
+  DEVICE_VOLTAGE,
+  LIMIT_WORDS,
+  type LimitName,
+  PD_VOLTAGE,
+  PSE_POWER,
+  VOLTAGE_DROP,
+} from '../../limits/all.ts';
 import type { Limit } from '../../limits/index.ts';
-import { PD_VOLTAGE } from '../../limits/pd-voltage.ts';
-import { PSE_POWER } from '../../limits/pse-power.ts';
-import { VOLTAGE_DROP } from '../../limits/voltage-drop.ts';
 import { judgedLoop } from '../../plan/device-resistance.ts';
 import type { PermittedDrop, ResistanceLimit } from '../../plan/index.ts';
 import type { SourceKey } from '../../sources/sources.ts';
 import { given, givens, steps } from '../engine/rows.ts';
 import type { Figures, ReadingRow, SheetGiven, SheetNo, SheetStep } from '../engine/sheet.ts';
 import type { WorkingUnit } from '../engine/working-unit.ts';
+import type { LineCase } from './line.ts';
 import type { LoadCase } from './load.ts';
 import type { RunCase } from './runs.ts';
 
@@ -65,6 +69,8 @@ export type FixedCase =
 
 export type LimitRow = ReadingRow<LimitCase>;
 export type FixedRow = ReadingRow<FixedCase>;
+/** Every case of a run or a line that is held to limits. */
+export type HeldCase = FixedCase | LimitCase | LineCase | LoadCase | RunCase;
 type Case = LimitCase | LoadCase | RunCase;
 
 /** The lowest voltage of the supply, the highest, and the power of the port. */

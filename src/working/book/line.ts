@@ -1,10 +1,8 @@
 /** A line of two wires: what sheets share, and three sheets. @module */
-import type { FarEndFaultInput, VoltageDropInput } from '../../circuit/index.ts';
-import { farEndFaultCurrent, voltageDrop } from '../../circuit/index.ts';
+import { type FarEndFaultInput, farEndFaultCurrent, type VoltageDropInput, voltageDrop } from '../../circuit/index.ts';
 import type { Conductor } from '../../conductor/index.ts';
 import { atMaximum } from '../../conductor/to-maximum.ts';
-import type { LeastPermittedDropInput } from '../../plan/index.ts';
-import { leastPermittedDrop } from '../../plan/index.ts';
+import { type LeastPermittedDropInput, leastPermittedDrop } from '../../plan/index.ts';
 import { supplyRange } from '../../plan/two-wire-run.ts';
 import { type BookSheet, given, givens, step, steps } from '../engine/rows.ts';
 import type { ReadingRow, ReadingRows, SheetGiven, SheetStep, Some } from '../engine/sheet.ts';

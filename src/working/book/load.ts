@@ -1,6 +1,5 @@
 /** A load at the end of a line: what sheets share, and two sheets. @module */
-import type { Load, OperatingPointInput } from '../../circuit/index.ts';
-import { operatingPoint } from '../../circuit/index.ts';
+import { type Load, type OperatingPointInput, operatingPoint } from '../../circuit/index.ts';
 import { requireObject, requirePositive } from '../../quantity/guards.ts';
 import { InputError } from '../../quantity/input-error.ts';
 import type { Ohms, Volts, Watts } from '../../quantity/units.ts';

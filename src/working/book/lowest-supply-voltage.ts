@@ -1,14 +1,9 @@
 /** How low: the voltage that each limit asks for, and the highest of them. @module */
 
 import type { Load } from '../../circuit/index.ts';
-import { AMPACITY } from '../../limits/ampacity.ts';
-import { COLLAPSE } from '../../limits/collapse.ts';
-import { DEVICE_VOLTAGE } from '../../limits/device-voltage.ts';
+import { AMPACITY, COLLAPSE, DEVICE_VOLTAGE, PSE_POWER, VOLTAGE_DROP } from '../../limits/all.ts';
 import type { Limit, LimitName } from '../../limits/index.ts';
-import { PSE_POWER } from '../../limits/pse-power.ts';
-import { VOLTAGE_DROP } from '../../limits/voltage-drop.ts';
-import type { LowestSupplyVoltageInput, PoweredRunInput } from '../../plan/index.ts';
-import { lowestSupplyVoltage } from '../../plan/index.ts';
+import { type LowestSupplyVoltageInput, lowestSupplyVoltage, type PoweredRunInput } from '../../plan/index.ts';
 import { isPowered } from '../../plan/one-unknown.ts';
 import { InputError } from '../../quantity/input-error.ts';
 import { type BookSheet, steps } from '../engine/rows.ts';
@@ -18,20 +13,19 @@ import { jointAssumption } from './joints.ts';
 import {
   ampacityAsVoltageSteps,
   ampacityCaution,
-  type FixedCase,
   fixedOhmsRows,
-  type LimitCase,
+  type HeldCase,
   limitRow,
   lowestVoltages,
   portPowerGiven,
   voltageLimitGivens,
 } from './limits.ts';
-import { AT_MOST, type LineCase, lineReading } from './line.ts';
-import { type LoadCase, loadCase, loadGivens, loadKeys } from './load.ts';
+import { AT_MOST, lineReading } from './line.ts';
+import { loadCase, loadGivens, loadKeys } from './load.ts';
 import {
   asked,
   granted,
-  inCoreOrder,
+  heldReading,
   openGivens,
   openLineKeys,
   openRunKeys,
@@ -41,11 +35,11 @@ import {
   requireOthersMet,
   runAssumptions,
 } from './open-run.ts';
-import { loopGivens, loopSteps, type RunCase, runReading } from './runs.ts';
+import { loopGivens, loopSteps, runReading } from './runs.ts';
 
 type Run = Omit<PoweredRunInput, 'pseVoltage'>;
 type Line = Exclude<LowestSupplyVoltageInput, Run>;
-type Case = FixedCase | LimitCase | LineCase | LoadCase | RunCase | 'drop';
+type Case = HeldCase | 'drop';
 
 /** The core looks no further, either way. [V] */
 const MOST = 1000;
@@ -155,13 +149,14 @@ function readRun(input: Run): Reading<Case> {
     ...lowestVoltages(limits, minimumVoltage).flatMap(([name, U]) => lowestRow(name, U, { power: P }, R)),
   ];
   const fixed = [...portRows(limits, P, undefined, pieces), ...fixedOhmsRows(maximumResistance)];
-  return {
+  return heldReading(core.answer(input), UNBOUNDED, {
     values: { P, P_lim: W, m: pairs / 2, V_most: limits.pseVoltageMax },
-    cases: [...cases, 'constant power', limit.length > 0 && 'bounded'],
-    rows: { ...rows, ...inCoreOrder(core.answer(input), fixed, limit) },
+    cases: [...cases, 'constant power'],
+    rows,
+    fixed,
+    limit,
     assumptions: runAssumptions(input, limits),
-    no: limit.length === 0 ? UNBOUNDED : undefined,
-  };
+  });
 }
 
 const UNBOUNDED = 'any supply voltage will do: nothing bounds it';
@@ -194,12 +189,13 @@ function readLine(input: Line): Reading<Case> {
       limit.push(...lowestRow(AMPACITY, P / ampacity, load, R, 'most current of a power', { 'Iz_#': ampacity }));
     if (I !== undefined) fixed.push(limitRow(AMPACITY, ['A'], { 'v_#': I, 'w_#': ampacity }));
   }
-  return {
+  return heldReading(core.answer(input), UNBOUNDED, {
     values: { V_most: Math.min(maximumVoltage, MOST) },
-    cases: [...cases, loadCase(load), limit.length > 0 && 'bounded'],
-    rows: { ...rows, ...inCoreOrder(core.answer(input), fixed, limit) },
+    cases: [...cases, loadCase(load)],
+    rows,
+    fixed,
+    limit,
     assumptions: [temperatureAssumption(input.temperature), jointAssumption(input)],
     cautions: [ampacityCaution(input)],
-    no: limit.length === 0 ? UNBOUNDED : undefined,
-  };
+  });
 }

@@ -2,12 +2,15 @@
 
 import type { Segment } from '../../cable/index.ts';
 import { legsOf } from '../../circuit/voltage-drop.ts';
-import { MATERIAL } from '../../limits/material.ts';
-import { PD_POWER } from '../../limits/pd-power.ts';
-import { PSE_VOLTAGE } from '../../limits/pse-voltage.ts';
+import { MATERIAL, PD_POWER, PSE_VOLTAGE } from '../../limits/all.ts';
 import { CABLING_RULES } from '../../plan/cabling-rules.ts';
-import type { MaximumPoweredRunInput, MaximumRunInput, TwoWireCircuit, UnequalTwoWireCircuit } from '../../plan/index.ts';
-import { maximumRun } from '../../plan/index.ts';
+import {
+  type MaximumPoweredRunInput,
+  type MaximumRunInput,
+  maximumRun,
+  type TwoWireCircuit,
+  type UnequalTwoWireCircuit,
+} from '../../plan/index.ts';
 import { copperFraction } from '../../plan/material-check.ts';
 import { isPowered } from '../../plan/one-unknown.ts';
 import { supplyRange } from '../../plan/two-wire-run.ts';
@@ -28,11 +31,10 @@ import { coefficientSource, temperatureAssumption, twentyGiven } from './conduct
 import { connectionAssumption, connectionCases, connectionGivens, jointAssumption, jointCases } from './joints.ts';
 import {
   ampacityCaution,
-  type FixedCase,
   type FixedRow,
   fixedGivens,
   fixedSteps,
-  type LimitCase,
+  type HeldCase,
   limitRow,
   lineLimitRows,
   mostResistanceSteps,
@@ -40,14 +42,14 @@ import {
   resistanceLimitGivens,
   supplyGivens,
 } from './limits.ts';
-import { AT_MOST, circuitKeys, type LineCase, legGivens, legRows, legSteps } from './line.ts';
-import { type LoadCase, loadCase, loadGivens } from './load.ts';
+import { AT_MOST, circuitKeys, legGivens, legRows, legSteps } from './line.ts';
+import { loadCase, loadGivens } from './load.ts';
 import { poweredRun } from './open-run.ts';
 import { poweredKeys, typeAssumption } from './powered.ts';
-import { cordGivens, cordsCase, pieceRows, type RunCase, restSteps } from './runs.ts';
+import { cordGivens, cordsCase, pieceRows, restSteps } from './runs.ts';
 
 type Line = TwoWireCircuit | UnequalTwoWireCircuit;
-type Case = CablingCase | FixedCase | LimitCase | LineCase | LoadCase | RunCase | 'light draw' | 'usual conductors stated';
+type Case = CablingCase | HeldCase | 'light draw' | 'usual conductors stated';
 
 const UNBOUNDED = 'nothing bounds the length of this run';
 const FIXED = 'no length meets the limit on @: the length plays no part in it';

@@ -2,18 +2,14 @@
 
 import type { Segment } from '../../cable/index.ts';
 import type { Load } from '../../circuit/index.ts';
-import type { PoeClass, PoeClassNumber, PseType } from '../../ethernet/index.ts';
-import { assignedClass, poeClass } from '../../ethernet/index.ts';
+import { assignedClass, type PoeClass, type PoeClassNumber, type PseType, poeClass } from '../../ethernet/index.ts';
 import { appliedLimits } from '../../ethernet/power-at-pd.ts';
-import { LIMITS } from '../../limits/all.ts';
-import { MATERIAL } from '../../limits/material.ts';
-import { PD_POWER } from '../../limits/pd-power.ts';
-import { PSE_VOLTAGE } from '../../limits/pse-voltage.ts';
+import { LIMITS, MATERIAL, PD_POWER, PSE_VOLTAGE } from '../../limits/all.ts';
 import type { CablingStandard, ResistanceLimit } from '../../plan/index.ts';
 import { copperFraction } from '../../plan/material-check.ts';
 import { InputError } from '../../quantity/input-error.ts';
 import { givens, steps } from '../engine/rows.ts';
-import type { Figures, ReadingRow, ReadingRows, SheetGiven, SheetStep, Some } from '../engine/sheet.ts';
+import type { Figures, Reading, ReadingRow, ReadingRows, SheetGiven, SheetStep, Some } from '../engine/sheet.ts';
 import { connectionAssumption, type Joined } from './joints.ts';
 import {
   type FixedCase,
@@ -21,6 +17,7 @@ import {
   fixedGivens,
   fixedSteps,
   idleRows,
+  type LimitCase,
   type LimitRow,
   limitRow,
   loopGivens,
@@ -173,7 +170,7 @@ export function asked<Input, Found extends Answer>(ask: (input: Input) => Found)
 }
 
 /** The rows in the order in which the core looks at them: which of those that are missed it names hangs on that. */
-export function inCoreOrder<Case extends string>(
+function inCoreOrder<Case extends string>(
   { feasible, governedBy, limits }: Answer,
   fixed: readonly FixedRow[],
   limit: readonly ReadingRow<Case>[],
@@ -190,6 +187,21 @@ export function inCoreOrder<Case extends string>(
     missed: missed === undefined ? [] : [{ ...missed, values: {}, number: at + 1 }],
     // What the core calls the value of a limit, if it has it.
     limit: limit.map((row) => (placeOf(row) < 0 ? row : { ...row, links: { limit: `limits[${placeOf(row)}].value` } })),
+  };
+}
+
+/** A reading that is held to limits: those that bound what is asked for, and those that are met or missed whatever it is. */
+export function heldReading<Case extends string>(
+  answer: Answer,
+  unbounded: string | undefined,
+  { fixed, limit, ...reading }: Reading<Case> & { readonly fixed: readonly FixedRow[]; readonly limit: readonly ReadingRow<Case>[] },
+): Reading<Case | FixedCase | LimitCase> {
+  const isBounded = limit.length > 0;
+  return {
+    ...reading,
+    cases: [...(reading.cases ?? []), isBounded && 'bounded'],
+    rows: { ...reading.rows, ...inCoreOrder(answer, fixed, limit) },
+    no: isBounded ? undefined : unbounded,
   };
 }
 

@@ -1,7 +1,6 @@
 /** A powered device: what arrives at it, and what its port must source. @module */
 import type { RunResistance } from '../../cable/index.ts';
-import type { PoeClass, PowerAtPdInput, PsePowerForInput } from '../../ethernet/index.ts';
-import { powerAtPd, psePowerFor } from '../../ethernet/index.ts';
+import { type PoeClass, type PowerAtPdInput, type PsePowerForInput, powerAtPd, psePowerFor } from '../../ethernet/index.ts';
 import { appliedLimits, loopThatPowerSees } from '../../ethernet/power-at-pd.ts';
 import { portVoltageRange } from '../../ethernet/pse-voltage.ts';
 import { type BookSheet, given, givens, steps } from '../engine/rows.ts';

@@ -1,6 +1,5 @@
 /** A run of pieces: what sheets share, and its three loops. @module */
-import type { Cable, RunResistanceInput, Segment } from '../../cable/index.ts';
-import { runResistance } from '../../cable/index.ts';
+import { type Cable, type RunResistanceInput, runResistance, type Segment } from '../../cable/index.ts';
 import type { SourceKey } from '../../sources/sources.ts';
 import { type BookSheet, given, givens, steps } from '../engine/rows.ts';
 import type { ReadingRow, SheetGiven, SheetStep } from '../engine/sheet.ts';

@@ -3,8 +3,7 @@
 import { isCopper } from '../../cable/copper.ts';
 import type { Cable } from '../../cable/index.ts';
 import { atMaximum } from '../../conductor/to-maximum.ts';
-import type { SmallestCableInput, SmallestTwoWireInput } from '../../plan/index.ts';
-import { smallestConductor } from '../../plan/index.ts';
+import { type SmallestCableInput, type SmallestTwoWireInput, smallestConductor } from '../../plan/index.ts';
 import { isPowered } from '../../plan/one-unknown.ts';
 import { supplyRange } from '../../plan/two-wire-run.ts';
 import { InputError } from '../../quantity/input-error.ts';
@@ -15,19 +14,18 @@ import { coefficientSource, temperatureAssumption, twentyGiven } from './conduct
 import { connectionCases, connectionGivens, jointAssumption, jointCases } from './joints.ts';
 import {
   ampacityCaution,
-  type FixedCase,
-  type LimitCase,
+  type HeldCase,
   lineLimitRows,
   mostResistanceSteps,
   portPowerGiven,
   resistanceLimitGivens,
   supplyGivens,
 } from './limits.ts';
-import { AT_MOST, type LineCase } from './line.ts';
-import { type LoadCase, loadCase, loadGivens, loadKeys } from './load.ts';
+import { AT_MOST } from './line.ts';
+import { loadCase, loadGivens, loadKeys } from './load.ts';
 import {
   asked,
-  inCoreOrder,
+  heldReading,
   openGivens,
   openLineKeys,
   openRunKeys,
@@ -38,12 +36,12 @@ import {
   requireNoCabling,
   runAssumptions,
 } from './open-run.ts';
-import { cordGivens, cordsCase, pieceRows, type RunCase, restSteps } from './runs.ts';
+import { cordGivens, cordsCase, pieceRows, restSteps } from './runs.ts';
 
 /** What smallestConductor takes. */
 export type SmallestConductorInput = SmallestTwoWireInput | SmallestCableInput;
 
-type Case = FixedCase | LimitCase | LineCase | LoadCase | RunCase | 'free' | 'copper' | 'not copper';
+type Case = HeldCase | 'free' | 'copper' | 'not copper';
 
 const core = asked((input: SmallestConductorInput) => {
   const answer = smallestConductor(input);
@@ -141,28 +139,30 @@ function readRun(input: SmallestCableInput): Reading<Case> {
   const sorted = [...candidates].sort((a, b) => b.maximumResistancePerMetre - a.maximumResistancePerMetre);
   const own = sorted.filter(({ material }) => isCopper(material)).at(-1) ?? (sorted.at(-1) as Cable);
   const fixed = [...portRows(limits, P, pseVoltage, [{ cable: own, length }, ...cords]), ...idle];
-  return {
+  return heldReading(core.answer(input), undefined, {
     values,
-    cases: [...cases, cordsCase(cords), ...connectionCases(input), limit.length > 0 ? 'bounded' : 'free'],
+    cases: [...cases, cordsCase(cords), ...connectionCases(input), limit.length === 0 && 'free'],
+    fixed,
+    limit,
     rows: {
       cord: pieceRows(cords, 'c'),
-      ...inCoreOrder(core.answer(input), fixed, limit),
       candidate: sorted.map(({ title, material, maximumResistancePerMetre, temperatureCoefficient, source }) =>
         candidateRow(title, maximumResistancePerMetre, temperatureCoefficient, source, isCopper(material)),
       ),
     },
     assumptions: [temperatureAssumption(temperature), ...runAssumptions(input, limits)],
-  };
+  });
 }
 
 function readLine(input: SmallestTwoWireInput): Reading<Case> {
   const supply = supplyRange(input.supplyVoltage);
   const { limit, fixed } = lineLimitRows(input, supply);
-  return {
+  return heldReading(core.answer(input), undefined, {
     values: { V: supply.low, V_hi: supply.high },
-    cases: ['two-wire', loadCase(input.load), ...jointCases(input), limit.length > 0 ? 'bounded' : 'free'],
+    cases: ['two-wire', loadCase(input.load), ...jointCases(input), limit.length === 0 && 'free'],
+    fixed,
+    limit,
     rows: {
-      ...inCoreOrder(core.answer(input), fixed, limit),
       candidate: input.candidates
         .map((conductor) => atMaximum(conductor))
         .sort((a, b) => b.resistancePerMetre - a.resistancePerMetre)
@@ -172,5 +172,5 @@ function readLine(input: SmallestTwoWireInput): Reading<Case> {
     },
     assumptions: [temperatureAssumption(input.temperature), jointAssumption(input)],
     cautions: [ampacityCaution(input)],
-  };
+  });
 }

@@ -1,8 +1,7 @@
 /** The power budget of a switch, by the classes of what is plugged into it, or by what that draws. @module */
 
 import { poeClass } from '../../ethernet/index.ts';
-import type { BudgetBasis, SwitchBudgetInput } from '../../plan/index.ts';
-import { switchBudget } from '../../plan/index.ts';
+import { type BudgetBasis, type SwitchBudgetInput, switchBudget } from '../../plan/index.ts';
 import { type BookSheet, steps } from '../engine/rows.ts';
 import type { ReadingRow } from '../engine/sheet.ts';
 import { type AdmittedPort, admittedPorts, type PortCase } from './admitted-ports.ts';

@@ -1,9 +1,7 @@
 /** Unlike conductors and pairs: how unlike they are, and how the current of a device divides between them. @module */
-import type { RunPair, UnbalanceInput, UnbalanceLimits } from '../../cable/index.ts';
-import { unbalance } from '../../cable/index.ts';
+import { type RunPair, type UnbalanceInput, type UnbalanceLimits, unbalance } from '../../cable/index.ts';
 import { conductorsOf } from '../../cable/unbalance.ts';
-import type { PairResistance, PairUnbalanceInput } from '../../ethernet/index.ts';
-import { pairUnbalance } from '../../ethernet/index.ts';
+import { type PairResistance, type PairUnbalanceInput, pairUnbalance } from '../../ethernet/index.ts';
 import { appliedLimits } from '../../ethernet/power-at-pd.ts';
 import { type BookSheet, givens, steps } from '../engine/rows.ts';
 import type { ReadingRow, SheetStep } from '../engine/sheet.ts';

@@ -4,7 +4,7 @@
  * From a clone: `npx tsx examples/one-run.ts`. In your own project import from `farend`.
  */
 // biome-ignore-all lint/suspicious/noConsole: an example prints
-import { type Check, cable, checkPoweredRun, fahrenheit, feet, isInputError, type PoeClassNumber } from '../src/index.ts';
+import { type Check, checkPoweredRun, fahrenheit, feet, isInputError, type PoeClassNumber } from '../src/index.ts';
 import { source } from '../src/sources/index.ts';
 
 interface Form {
@@ -18,14 +18,15 @@ interface Form {
 function answer(form: Form): string {
   try {
     const run = checkPoweredRun({
-      installed: [{ cable: cable('cat6'), length: feet(form.lengthInFeet), temperature: fahrenheit(form.temperatureInFahrenheit) }],
-      cords: [{ cable: cable('cord-28'), length: 3 }],
+      installed: [{ cable: 'cat6', length: feet(form.lengthInFeet), temperature: fahrenheit(form.temperatureInFahrenheit) }],
+      cords: [{ cable: 'cord-28', length: 3 }],
       connections: 2,
       poeClass: form.poeClass,
       minimumVoltage: form.minimumVoltage,
     });
-    if (!run.power.feasible) return `collapse: this line delivers at most ${run.power.operating.maximumLoadPower.toFixed(1)} W`;
-    const arrives = `${run.power.operating.loadVoltage.toFixed(1)} V arrive`;
+    const { operating } = run;
+    if (!operating.feasible) return `collapse: this line delivers at most ${operating.maximumLoadPower.toFixed(1)} W`;
+    const arrives = `${operating.loadVoltage.toFixed(1)} V arrive`;
     return `power ${run.verdict.power}, cabling ${run.verdict.cabling}; ${arrives}; ${sentence(run.governing)}`;
   } catch (error) {
     if (isInputError(error)) return `please correct ${error.parameter}: ${error.expected}`;

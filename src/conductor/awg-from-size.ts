@@ -2,7 +2,7 @@
 import { requirePositive } from '../quantity/guards.ts';
 import { InputError } from '../quantity/input-error.ts';
 import type { Millimetres, SquareMillimetres } from '../quantity/units.ts';
-import { gaugeName, LARGEST_GAUGE, SMALLEST_GAUGE } from './gauge.ts';
+import { gaugeName, gaugeOfDiameter, LARGEST_GAUGE, SMALLEST_GAUGE } from './gauge.ts';
 
 /** Where a wire lies on the gauge. */
 export interface GaugeOfWire {
@@ -51,7 +51,7 @@ export function awgFromArea(area: SquareMillimetres): GaugeOfWire {
 }
 
 function gaugeOf(diameter: Millimetres, received: number, parameter: string, expected: string): GaugeOfWire {
-  const fractional = 36 - (39 * Math.log(diameter / 0.127)) / Math.log(92);
+  const fractional = gaugeOfDiameter(diameter);
   const nearest = Math.round(fractional);
   if (nearest < LARGEST_GAUGE || nearest > SMALLEST_GAUGE) throw new InputError('range', parameter, expected, received);
   // Math.round gives -0 for what lies just above 1/0.

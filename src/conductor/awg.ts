@@ -1,9 +1,11 @@
 /** A conductor from its American Wire Gauge. @module */
-import { requireInteger, requireObject, requireOneOf } from '../quantity/guards.ts';
+import type { Fields } from '../quantity/fields.ts';
+import { requireInteger, requireKeys, requireObject, requireOneOf } from '../quantity/guards.ts';
 import { InputError } from '../quantity/input-error.ts';
-import type { Conductor, CorrectableConductor, Stranding } from './conductor.ts';
+import { layFactor } from './annealed-copper.ts';
+import { type Conductor, type CorrectableConductor, STRANDINGS, type Stranding } from './conductor.ts';
 import { type AwgFamily, type AwgSize, formulaDiameter, gaugeName, gaugeNumber, tabulatedDiameter } from './gauge.ts';
-import { type CorrectableMaterial, type MaterialName, wireMetal } from './material.ts';
+import { type CorrectableMaterial, type MaterialName, materialNames, wireMetal } from './material.ts';
 
 export type { AwgFamily, AwgSize } from './gauge.ts';
 
@@ -19,8 +21,15 @@ export interface AwgOptions {
   readonly strands?: number | undefined;
 }
 
-/** ASTM B496: the lay of the strands makes each longer than the cable, 2 % as the standard increment. */
-const LAY_FACTOR = 1.02;
+const FAMILIES = ['formula', 'astm-b258'] as const;
+
+/** @internal */
+export const AWG_FIELDS: Fields<AwgOptions, 'material' | 'family'> = {
+  stranding: { oneOf: () => STRANDINGS, optional: true },
+  material: { oneOf: () => materialNames, default: 'annealed-copper' },
+  family: { oneOf: () => FAMILIES, default: 'formula' },
+  strands: { whole: [2, 10_000], optional: true },
+};
 
 /** How a conductor is made of a metal whose temperature coefficient is known. */
 export interface CorrectableAwgOptions extends AwgOptions {
@@ -51,21 +60,21 @@ export function awg(size: AwgSize, options?: CorrectableAwgOptions): Correctable
 export function awg(size: AwgSize, options?: AwgOptions): Conductor;
 export function awg(size: AwgSize, options: AwgOptions = {}): Conductor {
   requireObject(options, 'options', 'an object');
+  requireKeys(options, ['stranding', 'material', 'family', 'strands'], 'options');
   const { strands, material = 'annealed-copper', family = 'formula' } = options;
   const { stranding = strands === undefined ? 'solid' : 'stranded' } = options;
   const gauge = gaugeNumber(size);
-  requireOneOf(stranding, ['solid', 'stranded'], 'options.stranding');
+  requireOneOf(stranding, STRANDINGS, 'options.stranding');
   if (strands !== undefined) {
     requireInteger(strands, 2, 10_000, 'options.strands');
     if (stranding === 'solid') throw new InputError('conflict', 'options.strands', 'no strands in a solid conductor', strands);
   }
-  requireOneOf(family, ['formula', 'astm-b258'], 'options.family');
+  requireOneOf(family, FAMILIES, 'options.family');
   const diameter = family === 'formula' ? formulaDiameter(gauge) : tabulatedDiameter(gauge);
   const strandDiameter = stranding === 'solid' ? diameter : diameter / Math.sqrt(strands ?? 7);
   const { conductivity, temperatureCoefficient } = wireMetal(material, 'options.material', strandDiameter);
 
   const area = (Math.PI / 4) * diameter * diameter;
-  const lay = stranding === 'stranded' ? LAY_FACTOR : 1;
   const metal = material === 'annealed-copper' ? '' : ` ${material.replaceAll('-', ' ')}`;
   return {
     name: `${gaugeName(gauge)} AWG${stranding === 'stranded' ? ' stranded' : ''}${metal}`,
@@ -75,7 +84,7 @@ export function awg(size: AwgSize, options: AwgOptions = {}): Conductor {
     material,
     stranding,
     ...(strands === undefined ? {} : { strands }),
-    resistancePerMetre: lay / (conductivity * area),
+    resistancePerMetre: layFactor(stranding) / (conductivity * area),
     ...(temperatureCoefficient === undefined ? {} : { temperatureCoefficient }),
     basis: 'nominal',
     source: family === 'formula' ? 'astm-b258' : 'astm-b258-rounded',

@@ -1,10 +1,16 @@
 /** A conductor from the ohms per kilometre on its data sheet. @module */
-import { requireObject, requireOneOf, requirePositive, requireTemperature } from '../quantity/guards.ts';
-import { InputError } from '../quantity/input-error.ts';
+import { type Fields, readInput } from '../quantity/fields.ts';
 import type { Celsius } from '../quantity/units.ts';
-import type { Conductor, CorrectableConductor, ResistanceBasis, Stranding } from './conductor.ts';
-import { type CorrectableMaterial, type MaterialName, wireMetal } from './material.ts';
-import { requireTwenty } from './resistance-per-metre.ts';
+import {
+  type Conductor,
+  type CorrectableConductor,
+  RESISTANCE_BASES,
+  type ResistanceBasis,
+  STRANDINGS,
+  type Stranding,
+} from './conductor.ts';
+import { type CorrectableMaterial, type MaterialName, materialNames, wireMetal } from './material.ts';
+import { CONDUCTOR_TEMPERATURE, requireTwenty } from './resistance-per-metre.ts';
 
 /** What a data sheet says of one conductor. */
 export interface ConductorFromResistanceInput {
@@ -28,6 +34,16 @@ export interface CorrectableResistanceInput extends ConductorFromResistanceInput
   readonly material?: CorrectableMaterial | undefined;
 }
 
+/** @internal */
+export const CONDUCTOR_FROM_RESISTANCE_FIELDS: Fields<ConductorFromResistanceInput, 'temperature' | 'material' | 'basis' | 'stranding'> = {
+  ohmsPerKilometre: { positive: 'Ω/km' },
+  temperature: () => CONDUCTOR_TEMPERATURE,
+  material: { oneOf: () => materialNames, default: 'annealed-copper' },
+  basis: { oneOf: () => RESISTANCE_BASES, default: 'maximum' },
+  stranding: { oneOf: () => STRANDINGS, default: 'solid' },
+  name: { text: 'any', optional: true },
+};
+
 /**
  * A conductor whose resistance is known from a data sheet or a measurement.
  *
@@ -45,16 +61,9 @@ export interface CorrectableResistanceInput extends ConductorFromResistanceInput
 export function conductorFromResistance(input: CorrectableResistanceInput): CorrectableConductor;
 export function conductorFromResistance(input: ConductorFromResistanceInput): Conductor;
 export function conductorFromResistance(input: ConductorFromResistanceInput): Conductor {
-  requireObject(input, 'input', 'an object with ohmsPerKilometre');
-  const { ohmsPerKilometre, temperature = 20, basis = 'maximum', stranding = 'solid', name } = input;
-  const { material: materialName = 'annealed-copper' } = input;
-  requirePositive(ohmsPerKilometre, 'ohmsPerKilometre', 'Ω/km');
-  requireTemperature(temperature, 'temperature');
-  requireOneOf(basis, ['nominal', 'maximum', 'measured'], 'basis');
-  requireOneOf(stranding, ['solid', 'stranded'], 'stranding');
-  const { conductivity, temperatureCoefficient } = wireMetal(materialName, 'material');
-  if (name !== undefined && typeof name !== 'string') throw new InputError('type', 'name', 'a text', name);
-  if (temperatureCoefficient === undefined) requireTwenty(temperature, materialName, 'temperature');
+  const { ohmsPerKilometre, temperature, material, basis, stranding, name } = readInput(CONDUCTOR_FROM_RESISTANCE_FIELDS, input);
+  const { conductivity, temperatureCoefficient } = wireMetal(material, 'material');
+  if (temperatureCoefficient === undefined) requireTwenty(temperature, material, 'temperature');
 
   const resistancePerMetre = ohmsPerKilometre / 1000 / (1 + (temperatureCoefficient ?? 0) * (temperature - 20));
   const area = 1 / (conductivity * resistancePerMetre);
@@ -63,7 +72,7 @@ export function conductorFromResistance(input: ConductorFromResistanceInput): Co
     area,
     diameter: Math.sqrt((4 / Math.PI) * area),
     geometry: 'equivalent',
-    material: materialName,
+    material,
     stranding,
     resistancePerMetre,
     ...(temperatureCoefficient === undefined ? {} : { temperatureCoefficient }),

@@ -4,10 +4,16 @@ import type { SourceKey } from '../sources/sources.ts';
 import type { MaterialName } from './material.ts';
 
 /** Whether a resistance is the nominal one, the most a standard allows, or one that was measured. */
-export type ResistanceBasis = 'nominal' | 'maximum' | 'measured';
+export type ResistanceBasis = (typeof RESISTANCE_BASES)[number];
+
+/** @internal */
+export const RESISTANCE_BASES = ['nominal', 'maximum', 'measured'] as const;
 
 /** One wire or many strands. */
-export type Stranding = 'solid' | 'stranded';
+export type Stranding = (typeof STRANDINGS)[number];
+
+/** @internal */
+export const STRANDINGS = ['solid', 'stranded'] as const;
 
 /** One conductor, as plain data. */
 export interface Conductor {

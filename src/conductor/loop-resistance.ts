@@ -1,8 +1,8 @@
 /** Out and back through two equal conductors. @module */
-import { requireNonNegative, requireObject } from '../quantity/guards.ts';
+import { type Fields, readInput } from '../quantity/fields.ts';
 import type { Celsius, Metres, Ohms } from '../quantity/units.ts';
 import type { Conductor } from './conductor.ts';
-import { resistancePerMetre } from './resistance-per-metre.ts';
+import { CONDUCTOR, CONDUCTOR_TEMPERATURE, resistancePerMetre } from './resistance-per-metre.ts';
 
 /** A loop of two equal conductors. */
 export interface LoopResistanceInput {
@@ -12,6 +12,13 @@ export interface LoopResistanceInput {
   /** Conductor temperature; 20 if absent. [°C] */
   readonly temperature?: Celsius | undefined;
 }
+
+/** @internal */
+export const LOOP_RESISTANCE_FIELDS: Fields<LoopResistanceInput, 'temperature'> = {
+  conductor: () => CONDUCTOR,
+  length: { nonNegative: 'm', about: 'One way.' },
+  temperature: () => CONDUCTOR_TEMPERATURE,
+};
 
 /**
  * Resistance of two equal conductors in series: one pair shorted at its far end, or a two-wire DC circuit.
@@ -24,7 +31,6 @@ export interface LoopResistanceInput {
  * loopResistance({ conductor: awg(24), length: 100 }).toFixed(2); // => '16.84'
  */
 export function loopResistance(input: LoopResistanceInput): Ohms {
-  requireObject(input, 'input', 'an object with conductor and length');
-  requireNonNegative(input.length, 'length', 'm');
-  return 2 * resistancePerMetre(input.conductor, input.temperature) * input.length + 0; // `+ 0`: no -0
+  const { conductor, length, temperature } = readInput(LOOP_RESISTANCE_FIELDS, input);
+  return 2 * resistancePerMetre(conductor, temperature) * length + 0; // `+ 0`: no -0
 }

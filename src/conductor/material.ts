@@ -1,13 +1,18 @@
 /** What a conductor metal is: resistivity, temperature coefficient, density. @module */
-import { requireObject, requireOneOf, requirePositive } from '../quantity/guards.ts';
+import { type Fields, readInput } from '../quantity/fields.ts';
+import { requireOneOf } from '../quantity/guards.ts';
 import { InputError } from '../quantity/input-error.ts';
 import type { Millimetres } from '../quantity/units.ts';
 import type { SourceKey } from '../sources/sources.ts';
+import { COPPER_COEFFICIENT, COPPER_CONDUCTIVITY } from './copper-standard.ts';
 import { MATERIAL_FACTS, MATERIALS } from './tables/materials.ts';
 import { RESISTIVITY_BANDS } from './tables/resistivity-bands.ts';
 
 /** The name of a conductor metal. */
 export type MaterialName = keyof typeof MATERIALS;
+
+/** Every conductor metal. */
+export const materialNames: readonly MaterialName[] = /* @__PURE__ */ Object.keys(MATERIALS) as MaterialName[];
 
 /** A metal whose resistance can be brought to another temperature: one with a known temperature coefficient. */
 export type CorrectableMaterial = {
@@ -32,15 +37,19 @@ export interface ConductorMaterial {
   readonly source: SourceKey;
 }
 
-/** What is known of the wire that the metal is drawn into. */
-export interface MaterialOptions {
+/** A metal, and what is known of the wire that it is drawn into. */
+export interface MaterialInput {
+  readonly name: MaterialName;
   /** Diameter of the wire, or of one strand; tinned and hard-drawn copper are graded by it. [mm] */
   readonly diameter?: Millimetres | undefined;
 }
 
-/** IACS: conductivity [MS/m] and temperature coefficient at 20 °C [1/K] of annealed copper (IEC 60028). */
-const IACS = 58;
-const IACS_COEFFICIENT = 0.00393;
+/** @internal */
+export const MATERIAL_FIELDS: Fields<MaterialInput> = {
+  name: { oneOf: () => materialNames },
+  diameter: { positive: 'mm', optional: true },
+};
+
 /** Density of copper, IACS. [g/cm³] */
 const COPPER_DENSITY = 8.89;
 
@@ -53,21 +62,19 @@ const COPPER_DENSITY = 8.89;
  * the copper-clad steels, phosphor bronze and silver. `copper-clad-steel-40` and `-30` are the trade's names: their true
  * conductivities are 39.2 and 29.4 % IACS. `copper-clad-aluminium` is clad wire of unknown make.
  *
- * @param name - The metal.
- * @param options - Diameter of the wire or strand [mm], for tinned and hard-drawn copper.
+ * @param input - The metal, and the diameter of the wire or strand [mm], for tinned and hard-drawn copper.
  * @returns The metal at 20 °C.
  * @throws {@link InputError} If the metal is not known, or the wire is thinner than its standard goes.
  * @example
- * material('aluminium').temperatureCoefficient; // => 0.00403
+ * material({ name: 'aluminium' }).temperatureCoefficient; // => 0.00403
  * @example Tinned 24 AWG (ASTM B33), in percent of annealed copper
- * material('tinned-copper', { diameter: 0.511 }).iacs.toFixed(2); // => '96.16'
+ * material({ name: 'tinned-copper', diameter: 0.511 }).iacs.toFixed(2); // => '96.16'
  * @example The trade's "40 %"
- * material('copper-clad-steel-40').iacs.toFixed(1); // => '39.2'
+ * material({ name: 'copper-clad-steel-40' }).iacs.toFixed(1); // => '39.2'
  */
-export function material(name: MaterialName, options: MaterialOptions = {}): ConductorMaterial {
-  requireObject(options, 'options', 'an object');
-  if (options.diameter !== undefined) requirePositive(options.diameter, 'options.diameter', 'mm');
-  return findMaterial(name, 'name', options.diameter);
+export function material(input: MaterialInput): ConductorMaterial {
+  const { name, diameter } = readInput(MATERIAL_FIELDS, input);
+  return findMaterial(name, 'name', diameter);
 }
 
 /** @internal */
@@ -81,7 +88,7 @@ export function findMaterial(name: MaterialName, parameter: string, diameter?: M
     resistivity: figure !== null && figure < 1 ? figure : 1 / metal.conductivity,
     ...(best === undefined ? {} : { bestResistivity: best }),
     ...metal,
-    iacs: (100 * metal.conductivity) / IACS,
+    iacs: (100 * metal.conductivity) / COPPER_CONDUCTIVITY,
     ...(density === null ? {} : { density }),
     source,
   };
@@ -101,9 +108,12 @@ export function wireMetal(name: MaterialName, parameter: string, diameter?: Mill
   const [figure, coefficient] = MATERIALS[name];
   let conductivity: number;
   if (figure === null) conductivity = conductivityByDiameter(name, parameter, diameter);
-  else conductivity = figure < 1 ? 1 / figure : (figure * IACS) / 100;
+  else conductivity = figure < 1 ? 1 / figure : (figure * COPPER_CONDUCTIVITY) / 100;
   if (coefficient === null) return { conductivity };
-  return { conductivity, temperatureCoefficient: coefficient === 'copper' ? (IACS_COEFFICIENT * conductivity) / IACS : coefficient };
+  return {
+    conductivity,
+    temperatureCoefficient: coefficient === 'copper' ? (COPPER_COEFFICIENT * conductivity) / COPPER_CONDUCTIVITY : coefficient,
+  };
 }
 
 /** Conductivity of a wire of that diameter; without one, the least that the metal has at any. [MS/m] */

@@ -1,5 +1,6 @@
 /** A conductor from its metric size. @module */
-import { refuse, requireObject, requireOneOf } from '../quantity/guards.ts';
+import type { Fields } from '../quantity/fields.ts';
+import { refuse, requireKeys, requireObject, requireOneOf } from '../quantity/guards.ts';
 import { InputError } from '../quantity/input-error.ts';
 import type { SquareMillimetres } from '../quantity/units.ts';
 import type { CorrectableConductor } from './conductor.ts';
@@ -18,6 +19,18 @@ export interface MetricOptions {
   /** `copper` if absent; aluminium in classes 1 and 2 from 10 mm². */
   readonly material?: 'copper' | 'aluminium' | undefined;
 }
+
+const CLASSES = [1, 2, 5, 6] as const;
+const COATINGS = ['plain', 'tinned'] as const;
+/** The metals of the tables that print copper and aluminium. @internal */
+export const TABULATED_METALS = ['copper', 'aluminium'] as const;
+
+/** @internal */
+export const METRIC_FIELDS: Fields<MetricOptions, 'coating' | 'material'> = {
+  class: { oneOf: () => CLASSES, optional: true },
+  coating: { oneOf: () => COATINGS, default: 'plain' },
+  material: { oneOf: () => TABULATED_METALS, default: 'copper' },
+};
 
 /**
  * A conductor of a metric size at the most resistance IEC 60228 allows it: 0.5 to 95 mm², classes 1, 2, 5 and 6.
@@ -38,10 +51,11 @@ export interface MetricOptions {
  */
 export function metric(size: SquareMillimetres, options: MetricOptions = {}): CorrectableConductor {
   requireObject(options, 'options', 'an object');
+  requireKeys(options, ['class', 'coating', 'material'], 'options');
   const { coating = 'plain', material = 'copper' } = options;
-  requireOneOf(coating, ['plain', 'tinned'], 'options.coating');
-  requireOneOf(material, ['copper', 'aluminium'], 'options.material');
-  if (options.class !== undefined) requireOneOf(options.class, [1, 2, 5, 6], 'options.class');
+  requireOneOf(coating, COATINGS, 'options.coating');
+  requireOneOf(material, TABULATED_METALS, 'options.material');
+  if (options.class !== undefined) requireOneOf(options.class, CLASSES, 'options.class');
 
   const small: readonly number[] | undefined = BELOW_IEC_60228.find(([listed]) => listed === size);
   const row: readonly (number | null)[] | undefined = small ?? IEC_60228.find(([listed]) => listed === size);
@@ -50,14 +64,10 @@ export function metric(size: SquareMillimetres, options: MetricOptions = {}): Co
     refuse(size, 'size', `a size of the table: ${sizes} mm²`);
   }
   const flexible = options.class === 5 || options.class === 6;
-  if (small === undefined) requireOneOf(options.class, [1, 2, 5, 6], 'options.class');
+  if (small === undefined) requireOneOf(options.class, CLASSES, 'options.class');
   else if (options.class !== undefined && !flexible) {
-    throw new InputError(
-      'conflict',
-      'options.class',
-      '5, 6 or none: sizes under 0.5 mm² are printed for bunched wires only',
-      options.class,
-    );
+    const expected = '5, 6 or none: sizes under 0.5 mm² are printed for bunched wires only';
+    throw new InputError('conflict', 'options.class', expected, options.class);
   }
   const ohmsPerKilometre = row[column(small !== undefined, options.class, coating, material)];
   if (typeof ohmsPerKilometre !== 'number') {

@@ -1,4 +1,5 @@
 /** Resistance of one conductor, hot or cold. @module */
+import type { DefaultField, Field } from '../quantity/fields.ts';
 import { refuse, requireComputed, requireObject, requirePositive, requireTemperature } from '../quantity/guards.ts';
 import { InputError } from '../quantity/input-error.ts';
 import type { Celsius, OhmsPerMetre } from '../quantity/units.ts';
@@ -33,6 +34,12 @@ export function resistancePerMetre(conductor: Conductor, temperature: Celsius = 
 export function atTemperature(at20: number, coefficient: number, temperature: Celsius): number {
   return at20 * (1 + coefficient * (temperature - 20));
 }
+
+/** @internal */
+export const CONDUCTOR_TEMPERATURE: DefaultField<Celsius> = { temperature: '°C', default: 20, source: 'library-default' };
+
+/** @internal */
+export const CONDUCTOR: Field<Conductor> = { check: (value, path) => requireConductor(value, path), type: 'Conductor' };
 
 /** @internal */
 export function requireTwenty(temperature: Celsius, material: string, parameter: string): void {

@@ -1,9 +1,10 @@
 /** From the resistance a conductor should have to the most it may have, and back. @module */
-import { refuse, requireObject, requirePositive } from '../quantity/guards.ts';
+import { type Fields, readInput } from '../quantity/fields.ts';
+import { requirePositive } from '../quantity/guards.ts';
 import { InputError } from '../quantity/input-error.ts';
 import type { SourceKey } from '../sources/sources.ts';
 import type { Conductor } from './conductor.ts';
-import { requireConductor } from './resistance-per-metre.ts';
+import { CONDUCTOR, requireConductor } from './resistance-per-metre.ts';
 
 /** ASTM B3: ±1 % of diameter, so 2 % of resistance. */
 const DIAMETER_TOLERANCE_FACTOR = 1.02;
@@ -11,11 +12,18 @@ const DIAMETER_TOLERANCE_FACTOR = 1.02;
 const FINE_WIRE = 0.254;
 const FINE_TOLERANCE = 0.00254;
 
-/** How far the most a conductor may have lies above its nominal resistance. */
-export interface AllowanceOptions {
+/** A conductor, and how far the most it may have lies above its nominal resistance. */
+export interface AllowanceInput {
+  readonly conductor: Conductor;
   /** Maximum resistance over nominal resistance: a ratio of at least 1. */
   readonly allowance?: number | undefined;
 }
+
+/** @internal */
+export const ALLOWANCE_FIELDS: Fields<AllowanceInput> = {
+  conductor: () => CONDUCTOR,
+  allowance: { between: [1, 2], is: 'a ratio', unit: 'of maximum to nominal resistance', optional: true },
+};
 
 /** An allowance between the nominal resistance and the most it may be. */
 export interface Allowance {
@@ -31,16 +39,14 @@ export interface Allowance {
  * the lay), or by the `allowance` given. A conductor whose basis is `maximum` or `measured` is returned as it is: nothing
  * is added twice. Solid wire thinner than 30 AWG has a wider tolerance: see {@link diameterAllowance}.
  *
- * @param conductor - Any conductor.
- * @param options - The allowance, 1.02 if absent.
+ * @param input - Any conductor, and the allowance; 1.02 if absent.
  * @returns A conductor with `basis: 'maximum'` (or `'measured'`), resistance at 20 °C [Ω/m].
  * @throws {@link InputError} If the conductor is not one, or the allowance is not from 1 to 2.
  * @example
- * (toMaximum(awg(18)).resistancePerMetre / awg(18).resistancePerMetre).toFixed(2); // => '1.02'
+ * (toMaximum({ conductor: awg(18) }).resistancePerMetre / awg(18).resistancePerMetre).toFixed(2); // => '1.02'
  */
-export function toMaximum(conductor: Conductor, options: AllowanceOptions = {}): Conductor {
-  requireConductor(conductor, 'conductor');
-  const allowance = requireAllowance(options);
+export function toMaximum(input: AllowanceInput): Conductor {
+  const { conductor, allowance } = readInput(ALLOWANCE_FIELDS, input);
   return allowance === undefined ? atMaximum(conductor) : atMaximum(conductor, allowance, conductor.source);
 }
 
@@ -56,25 +62,24 @@ export function atMaximum(conductor: Conductor, allowance: number = DIAMETER_TOL
  * What {@link toMaximum} made is brought back by the same 2 %. A maximum from a table or a data sheet does not say how far
  * above nominal it lies (IEC 60228 by 4 to 16 %): there the allowance must be given.
  *
- * @param conductor - Any conductor that was not measured.
- * @param options - The allowance that the maximum contains; 1.02 if absent and the maximum came from {@link toMaximum}.
+ * @param input - Any conductor that was not measured, and the allowance that its maximum contains; 1.02 if absent and the
+ *   maximum came from {@link toMaximum}.
  * @returns A conductor with `basis: 'nominal'`, resistance at 20 °C [Ω/m].
  * @throws {@link InputError} If the conductor is not one, was measured, or its allowance is not known.
  * @example
- * toNominal(toMaximum(awg(18))).resistancePerMetre.toFixed(5) === awg(18).resistancePerMetre.toFixed(5); // => true
+ * toNominal({ conductor: toMaximum({ conductor: awg(18) }) }).resistancePerMetre.toFixed(5) === awg(18).resistancePerMetre.toFixed(5); // => true
  * @example A data sheet with 10 % to spare
- * toNominal(metric(0.22), { allowance: 1.1 }).resistancePerMetre.toFixed(4); // => '0.0873'
+ * toNominal({ conductor: metric(0.22), allowance: 1.1 }).resistancePerMetre.toFixed(4); // => '0.0873'
  */
-export function toNominal(conductor: Conductor, options: AllowanceOptions = {}): Conductor {
-  requireConductor(conductor, 'conductor');
-  const given = requireAllowance(options);
+export function toNominal(input: AllowanceInput): Conductor {
+  const { conductor, allowance: given } = readInput(ALLOWANCE_FIELDS, input);
   if (conductor.basis === 'nominal') return { ...conductor };
   if (conductor.basis !== 'maximum') {
     throw new InputError('conflict', 'conductor.basis', 'nominal or maximum: a measured resistance has no allowance', conductor.basis);
   }
   const allowance = given ?? (conductor.source === 'astm-b3' ? DIAMETER_TOLERANCE_FACTOR : undefined);
   if (allowance === undefined) {
-    throw new InputError('missing', 'options.allowance', 'the ratio of this maximum to the nominal resistance, from 1 to 2', allowance);
+    throw new InputError('missing', 'allowance', 'the ratio of this maximum to the nominal resistance, from 1 to 2', allowance);
   }
   return { ...conductor, resistancePerMetre: conductor.resistancePerMetre / allowance, basis: 'nominal' };
 }
@@ -90,18 +95,11 @@ export function toNominal(conductor: Conductor, options: AllowanceOptions = {}):
  * @example
  * diameterAllowance(awg(36)).factor.toFixed(2); // => '1.04'
  * @example
- * toMaximum(awg(36), { allowance: diameterAllowance(awg(36)).factor }).basis; // => 'maximum'
+ * toMaximum({ conductor: awg(36), allowance: diameterAllowance(awg(36)).factor }).basis; // => 'maximum'
  */
 export function diameterAllowance(conductor: Conductor): Allowance {
   requireConductor(conductor, 'conductor');
   requirePositive(conductor.diameter, 'conductor.diameter', 'mm');
   const factor = conductor.diameter >= FINE_WIRE ? DIAMETER_TOLERANCE_FACTOR : 1 + (2 * FINE_TOLERANCE) / conductor.diameter;
   return { factor, source: 'astm-b3' };
-}
-
-function requireAllowance(options: AllowanceOptions): number | undefined {
-  requireObject(options, 'options', 'an object');
-  const { allowance } = options;
-  if (allowance === undefined || (typeof allowance === 'number' && allowance >= 1 && allowance <= 2)) return allowance;
-  refuse(allowance, 'options.allowance', 'a ratio from 1 to 2: maximum over nominal');
 }

@@ -1,5 +1,6 @@
 /** R = ρ L / A, solved for whichever of the four is not known. @module */
-import { requireObject, requirePositive } from '../quantity/guards.ts';
+import { type AnyField, type Fields, readInput, unitOf } from '../quantity/fields.ts';
+import { requirePositive } from '../quantity/guards.ts';
 import { InputError } from '../quantity/input-error.ts';
 import type { Metres, Ohms, SquareMillimetres } from '../quantity/units.ts';
 
@@ -27,8 +28,13 @@ export interface UniformWire {
   readonly area: SquareMillimetres;
 }
 
-const UNITS = { resistance: 'Ω', resistivity: 'Ω·mm²/m', length: 'm', area: 'mm²' } as const;
-const NAMES = ['resistance', 'resistivity', 'length', 'area'] as const;
+/** @internal */
+export const UNIFORM_WIRE_FIELDS: Fields<UniformWireInput> = {
+  resistance: { positive: 'Ω', optional: true },
+  resistivity: { positive: 'Ω·mm²/m', optional: true },
+  length: { positive: 'm', optional: true },
+  area: { positive: 'mm²', optional: true },
+};
 
 /**
  * The law of a uniform conductor, `R = ρ · L / A`: give three, have the fourth.
@@ -44,21 +50,19 @@ const NAMES = ['resistance', 'resistivity', 'length', 'area'] as const;
  * uniformWire({ resistance: 0.25, resistivity: 0.02, length: 40 }).area; // => 3.2
  */
 export function uniformWire(input: UniformWireInput): UniformWire {
-  requireObject(input, 'input', 'an object with three of resistance, resistivity, length and area');
-  const missing = NAMES.filter((name) => input[name] === undefined);
-  if (missing.length > 1)
-    throw new InputError('missing', missing[0] as string, 'three of resistance, resistivity, length and area', undefined);
-  if (missing.length === 0) throw new InputError('conflict', 'input', 'three of the four: the fourth follows from them', input);
-  for (const name of NAMES) if (input[name] !== undefined) requirePositive(input[name], name, UNITS[name]);
-
-  const { resistance = 0, resistivity = 0, length = 0, area = 0 } = input;
-  const [asked] = missing;
-  const solved = {
-    resistance: asked === 'resistance' ? (resistivity * length) / area : resistance,
-    resistivity: asked === 'resistivity' ? (resistance * area) / length : resistivity,
-    length: asked === 'length' ? (resistance * area) / resistivity : length,
-    area: asked === 'area' ? (resistivity * length) / resistance : area,
+  const given = readInput(UNIFORM_WIRE_FIELDS, input);
+  const { resistance = 0, resistivity = 0, length = 0, area = 0 } = given;
+  const solve = {
+    resistance: () => (resistivity * length) / area,
+    resistivity: () => (resistance * area) / length,
+    length: () => (resistance * area) / resistivity,
+    area: () => (resistivity * length) / resistance,
   };
-  requirePositive(solved[asked as (typeof NAMES)[number]], asked as string, UNITS[asked as (typeof NAMES)[number]]);
-  return solved;
+  const missing = (Object.keys(solve) as (keyof UniformWire)[]).filter((name) => given[name] === undefined);
+  const [unknown] = missing;
+  if (unknown === undefined) throw new InputError('conflict', 'input', 'three of the four: the fourth follows from them', input);
+  if (missing.length > 1) throw new InputError('missing', unknown, 'three of resistance, resistivity, length and area', undefined);
+  const solved = solve[unknown]();
+  requirePositive(solved, unknown, unitOf(UNIFORM_WIRE_FIELDS[unknown] as AnyField) ?? '');
+  return { resistance, resistivity, length, area, [unknown]: solved };
 }

@@ -2,14 +2,16 @@
 import { type ConductorsByPair, conductorsOf, parallel, type RunPair, type UnbalanceLimits, unbalance } from '../cable/unbalance.ts';
 import { constantPower, type FeasiblePoint, type InfeasiblePoint } from '../circuit/operating-point.ts';
 import type { Check, CheckName } from '../limits/check.ts';
-import { held, MARGINAL_BELOW, requireMarginalBelow } from '../limits/held.ts';
+import { held, MARGINAL_BELOW } from '../limits/held.ts';
 import type { Limit } from '../limits/limit.ts';
 import { PAIR_TO_PAIR_UNBALANCE } from '../limits/pair-to-pair-unbalance.ts';
 import { PAIR_UNBALANCE } from '../limits/pair-unbalance.ts';
-import { requireArray, requireNonNegative, requireObject, requireOneOf, requirePositive } from '../quantity/guards.ts';
+import { type Assumption, type Fields, type OptionalField, readInput } from '../quantity/fields.ts';
+import { requireNonNegative, requireObject } from '../quantity/guards.ts';
 import { InputError } from '../quantity/input-error.ts';
 import type { Amperes, Ohms, Volts, Watts } from '../quantity/units.ts';
 import type { PoeClassNumber, PseType } from './class-table.ts';
+import { PD_POWER_FIELD, POE_CLASS_FIELD, PSE_TYPE_FIELD, PSE_VOLTAGE_FIELD, portAssumptions } from './port-fields.ts';
 import { appliedLimits } from './power-at-pd.ts';
 
 /** Resistance that a port or a device adds to each powered pair: one figure for all, or by pair. [Ω] */
@@ -39,6 +41,33 @@ export interface PairUnbalanceInput {
   readonly marginalBelow?: number | undefined;
 }
 
+/** @internal */
+export const PAIR_UNBALANCE_FIELDS: Fields<PairUnbalanceInput> = {
+  pairs: { check: (pairs) => conductorsOf(pairs), type: 'ConductorsByPair' },
+  positive: { list: { oneOf: () => PAIRSETS.flat() }, optional: true },
+  psePairResistance: () => PAIR_RESISTANCE_FIELD,
+  pdPairResistance: () => PAIR_RESISTANCE_FIELD,
+  poeClass: () => POE_CLASS_FIELD,
+  pseType: () => PSE_TYPE_FIELD,
+  pseVoltage: () => PSE_VOLTAGE_FIELD,
+  pdPower: () => PD_POWER_FIELD,
+  limits: {
+    check: (limits, path) => requireObject(limits, path, 'an object with fractions and floors'),
+    type: 'UnbalanceLimits',
+    optional: true,
+  },
+  marginalBelow: { fraction: 'limit', optional: true },
+};
+
+/** Of each pair, the figure is checked when it is added. */
+const PAIR_RESISTANCE_FIELD: OptionalField<PairResistance> = {
+  check: (value, path) => {
+    if (typeof value !== 'object' || value === null) requireNonNegative(value, path, 'Ω');
+  },
+  type: 'PairResistance',
+  optional: true,
+};
+
 /** The current of one pair and of its conductors. */
 export interface PairCurrent {
   readonly pair: RunPair;
@@ -66,7 +95,8 @@ interface PairUnbalanceCommon {
   readonly checks: readonly Check[];
   /** What the checks, in their order, are about: one pair, or two. */
   readonly checked: readonly (readonly RunPair[])[];
-  readonly assumptions: readonly string[];
+  /** What was taken for what the caller left out; a resistance that was left out is not in the circuit. */
+  readonly assumptions: readonly Assumption[];
 }
 
 /** How the current divides, or the plain no. */
@@ -101,16 +131,13 @@ export type PairUnbalance =
  * [result.scope, result.feasible && result.pairs[0]?.share.toFixed(3)]; // => ['channel alone', '0.535']
  */
 export function pairUnbalance(input: PairUnbalanceInput): PairUnbalance {
-  requireObject(input, 'input', 'an object with pairs and poeClass');
-  const { marginalBelow = MARGINAL_BELOW } = input;
-  requireMarginalBelow(marginalBelow);
-  const conductors = conductorsOf(input.pairs);
+  const stated = readInput(PAIR_UNBALANCE_FIELDS, input);
+  const { marginalBelow = MARGINAL_BELOW } = stated;
+  const conductors = conductorsOf(stated.pairs);
   const names = conductors.map(({ pair }) => pair);
-  const positive = positivePairs(names, input.positive);
-  const limits = appliedLimits({ ...input, pairs: names.length === 4 ? 4 : 2 });
-  const { pseVoltage = limits.pseVoltageMin, pdPower = limits.pdPower } = input;
-  requirePositive(pseVoltage, 'pseVoltage', 'V');
-  requireNonNegative(pdPower, 'pdPower', 'W');
+  const positive = positivePairs(names, stated.positive);
+  const limits = appliedLimits({ ...stated, pairs: names.length === 4 ? 4 : 2 });
+  const { pseVoltage = limits.pseVoltageMin, pdPower = limits.pdPower } = stated;
 
   const branches = conductors.map(({ pair, resistances }) => ({
     pair,
@@ -118,19 +145,23 @@ export function pairUnbalance(input: PairUnbalanceInput): PairUnbalance {
     polarity: positive.includes(pair) ? ('positive' as const) : ('negative' as const),
     resistance:
       parallel(...resistances) +
-      addedTo(pair, input.psePairResistance, 'psePairResistance') +
-      addedTo(pair, input.pdPairResistance, 'pdPairResistance'),
+      addedTo(pair, stated.psePairResistance, 'psePairResistance') +
+      addedTo(pair, stated.pdPairResistance, 'pdPairResistance'),
   }));
   const conductance = { positive: 0, negative: 0 };
   for (const { polarity, resistance } of branches) conductance[polarity] += 1 / resistance;
   const resistance = 1 / conductance.positive + 1 / conductance.negative;
   const operating = constantPower(pseVoltage, resistance, pdPower);
 
-  const { checks, checked } = unbalanceChecks(input, (pair) => positive.includes(pair), marginalBelow);
-  const scope = scopeOf(input);
-  const assumptions: string[] = [];
-  if (scope !== 'channel, PSE and PD') assumptions.push(`the division is that of the ${scope}: what else is in the circuit evens it out`);
-  if (input.positive === undefined) assumptions.push(`the positive pairs are ${positive.join(' and ')}`);
+  const { checks, checked } = unbalanceChecks(stated, (pair) => positive.includes(pair), marginalBelow);
+  const scope = scopeOf(stated);
+  const assumptions = portAssumptions(stated, limits, ['pdPower', 'pseVoltage', 'pseType']);
+  if (stated.positive === undefined) {
+    assumptions.push({ parameter: 'positive', value: positive.join(' and '), source: 'library-default' });
+  }
+  for (const parameter of ['psePairResistance', 'pdPairResistance'] as const) {
+    if (stated[parameter] === undefined) assumptions.push({ parameter, value: 0, unit: 'Ω', source: 'library-default' });
+  }
   const common = { scope, resistance, pseVoltage, checks, checked, assumptions };
   if (!operating.feasible) return { ...common, feasible: false, operating };
 
@@ -171,8 +202,6 @@ function positivePairs(names: readonly RunPair[], positive: readonly RunPair[] |
   if (pairsets.length * 2 !== names.length)
     throw new InputError('conflict', 'pairs', "'1,2' with '3,6', '4,5' with '7,8', or all four", names.join(' '));
   if (positive === undefined) return pairsets.map(([first]) => first);
-  requireArray(positive, 'positive', 'the positive pair of each pairset');
-  for (const [index, pair] of positive.entries()) requireOneOf(pair, PAIRSETS.flat(), `positive[${index}]`);
   const each = pairsets.every((pairset) => pairset.filter((pair) => positive.includes(pair)).length === 1);
   if (!each || positive.length !== pairsets.length) {
     throw new InputError('conflict', 'positive', 'one pair of each powered pairset', positive.join(' '));

@@ -3,18 +3,19 @@ import type { RunResistance } from '../cable/run-resistance.ts';
 import { constantPower, type FeasiblePoint, type InfeasiblePoint } from '../circuit/operating-point.ts';
 import type { Check, CheckName, Draft } from '../limits/check.ts';
 import { COLLAPSE } from '../limits/collapse.ts';
-import { DEVICE_VOLTAGE } from '../limits/device-voltage.ts';
-import { held, MARGINAL_BELOW, requireMarginalBelow } from '../limits/held.ts';
+import { held, MARGINAL_BELOW, MARGINAL_BELOW_FIELD, requireMarginalBelow } from '../limits/held.ts';
 import type { Limit } from '../limits/limit.ts';
 import { PD_POWER } from '../limits/pd-power.ts';
-import { PD_VOLTAGE } from '../limits/pd-voltage.ts';
-import { PSE_POWER } from '../limits/pse-power.ts';
-import { NO_LINE, resistanceAtLoadVoltage, resistanceAtPowerCollapse, resistanceAtSupplyPower } from '../limits/resistance-at.ts';
+import { NO_LINE, resistanceAtPowerCollapse } from '../limits/resistance-at.ts';
 import { type Verdict, worstVerdict } from '../limits/verdict.ts';
-import { requireComputed, requireNonNegative, requireObject, requirePositive } from '../quantity/guards.ts';
+import type { Fields } from '../quantity/fields.ts';
+import { hasMoreKeys, requireComputed, requireNonNegative, requireObject, requirePositive } from '../quantity/guards.ts';
+import { refuseUnknown } from '../quantity/nearest.ts';
 import type { Amperes, Ohms, Volts, Watts } from '../quantity/units.ts';
 import { CLASS_TABLE, type ClassRow, type PoeClassNumber, type PseType } from './class-table.ts';
-import { type PoeClass, poeClass } from './poe-class.ts';
+import { electricalLimits } from './electrical-limits.ts';
+import { classLimits, type PoeClass } from './poe-class.ts';
+import * as port from './port-fields.ts';
 import { voltageWindowCheck } from './voltage-window.ts';
 
 /** A powered device at the end of a run. */
@@ -36,6 +37,18 @@ export interface PowerAtPdInput {
   /** A margin under this fraction of the limit is marginal; 0.05 if absent. */
   readonly marginalBelow?: number | undefined;
 }
+
+/** @internal */
+export const POWER_AT_PD_FIELDS: Fields<PowerAtPdInput, 'marginalBelow'> = {
+  poeClass: () => port.POE_CLASS_FIELD,
+  resistance: { check: (resistance, path) => void loopThatPowerSees(resistance, 2, path) },
+  pseType: () => port.PSE_TYPE_FIELD,
+  pseVoltage: () => port.PSE_VOLTAGE_FIELD,
+  pdPower: () => port.PD_POWER_FIELD,
+  pairs: () => port.PAIRS_FIELD,
+  minimumVoltage: { positive: 'V', optional: true },
+  marginalBelow: () => MARGINAL_BELOW_FIELD,
+};
 
 interface PowerAtPdCommon {
   /** Most power that the class's printed PSE power delivers over this run. [W] */
@@ -88,7 +101,22 @@ export type PowerAtPd =
  */
 export function powerAtPd(input: PowerAtPdInput): PowerAtPd {
   requireObject(input, 'input', 'an object with poeClass and resistance');
-  const { minimumVoltage, marginalBelow = MARGINAL_BELOW } = input;
+  const { minimumVoltage, marginalBelow = MARGINAL_BELOW, pseType, pairs } = input;
+  if (
+    hasMoreKeys(
+      input,
+      input.poeClass,
+      input.resistance,
+      pseType,
+      input.pseVoltage,
+      input.pdPower,
+      pairs,
+      minimumVoltage,
+      input.marginalBelow,
+    )
+  ) {
+    refuseUnknown(input, Object.keys(POWER_AT_PD_FIELDS), '');
+  }
   const limits = appliedLimits(input);
   const { pseVoltage = limits.pseVoltageMin, pdPower: drawn = limits.pdPower } = input;
   requirePositive(pseVoltage, 'pseVoltage', 'V');
@@ -99,7 +127,8 @@ export function powerAtPd(input: PowerAtPdInput): PowerAtPd {
   const resistance = loopThatPowerSees(input.resistance, limits.pairs);
 
   const operating = constantPower(pseVoltage, resistance, pdPower);
-  const { pdPower: allowed, psePower, psePowerLimit, pdVoltageLimit } = limits;
+  const { pdPower: allowed, psePower } = limits;
+  const load = { power: pdPower };
   const checks: Check[] = [held(PD_POWER, pdPower, allowed, 0)];
   if (resistance > 0) {
     const most = operating.feasible ? (pseVoltage * pseVoltage) / (4 * resistance) : operating.maximumLoadPower;
@@ -127,14 +156,11 @@ export function powerAtPd(input: PowerAtPdInput): PowerAtPd {
   }
 
   const { current, loadVoltage, supplyPower } = operating;
-  const pse = judged(PSE_POWER, supplyPower, psePowerLimit, resistanceAtSupplyPower(pseVoltage, pdPower, psePowerLimit));
-  if (psePowerLimit !== psePower) pse.published = psePower;
-  checks.push(pse);
-  const voltage = judged(PD_VOLTAGE, loadVoltage, pdVoltageLimit, resistanceAtLoadVoltage(pseVoltage, pdPower, pdVoltageLimit));
-  if (pdVoltageLimit !== limits.pdVoltageMin) voltage.published = limits.pdVoltageMin;
-  checks.push(voltage);
-  if (minimumVoltage !== undefined) {
-    checks.push(judged(DEVICE_VOLTAGE, loadVoltage, minimumVoltage, resistanceAtLoadVoltage(pseVoltage, pdPower, minimumVoltage)));
+  for (const { limit, bound, printed } of electricalLimits(limits, minimumVoltage)) {
+    const value = limit.unit === 'W' ? supplyPower : loadVoltage;
+    const check = judged(limit, value, bound, limit.asResistance?.(pseVoltage, load, bound));
+    if (bound !== printed) check.published = printed;
+    checks.push(check);
   }
 
   const verdict = worstVerdict(checks);
@@ -173,7 +199,7 @@ export function powerAtPd(input: PowerAtPdInput): PowerAtPd {
 
 /** The class limits; those of the later editions where the device states just their power. @internal */
 export function appliedLimits(input: Pick<PowerAtPdInput, 'poeClass' | 'pseType' | 'pairs' | 'pdPower'>): PoeClass {
-  const limits = poeClass(input.poeClass, input);
+  const limits = classLimits(input.poeClass, input);
   if (limits.pdPowerLater === undefined || input.pdPower !== limits.pdPowerLater) return limits;
   const row = CLASS_TABLE[input.poeClass] as ClassRow;
   const weakest = limits.type === row.type;

@@ -1,4 +1,5 @@
 /** A value meets a bound: the one predicate, and the making of a check. @module */
+import type { DefaultField } from '../quantity/fields.ts';
 import { requireFraction } from '../quantity/guards.ts';
 import type { Check, CheckName, Draft } from './check.ts';
 import type { Limit } from './limit.ts';
@@ -6,6 +7,9 @@ import type { Verdict } from './verdict.ts';
 
 /** A margin under this fraction of the limit is `marginal`, unless the caller sets another. */
 export const MARGINAL_BELOW = 0.05;
+
+/** @internal */
+export const MARGINAL_BELOW_FIELD: DefaultField<number> = { fraction: 'limit', default: 0.05 };
 
 /** @internal */
 export function requireMarginalBelow(value: number): void {

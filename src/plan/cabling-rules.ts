@@ -3,10 +3,13 @@ import type { Celsius, Metres, Ohms } from '../quantity/units.ts';
 import type { SourceKey } from '../sources/sources.ts';
 
 /** Whose cabling rules a run is held against; `none` judges power alone. */
-export type CablingStandard = 'TIA-568' | 'ISO/IEC 11801' | 'none';
+export const CABLING_STANDARDS = ['TIA-568', 'ISO/IEC 11801', 'none'] as const;
 
-/** One rule: a limit and where it comes from. */
-interface Rule {
+/** One of them. */
+export type CablingStandard = (typeof CABLING_STANDARDS)[number];
+
+/** One rule: a limit and where it comes from. @internal */
+export interface Rule {
   readonly limit: number;
   readonly source: SourceKey;
 }

@@ -8,8 +8,8 @@ const NEVER_CLOSE: readonly CheckName[] = /* @__PURE__ */ (() =>
   LIMITS.filter((limit: Limit) => limit.keptOrNot).map(({ name }) => name))();
 
 /** A failing check before any other; then the smallest margin as a fraction of its limit. @internal */
-export function governingCheck(checks: readonly Check[], others: readonly Check[] = []): Check {
-  return others.reduce(closer, checks.reduce(closer));
+export function governingCheck(checks: readonly Check[]): Check {
+  return checks.reduce(closer);
 }
 
 function closer(closest: Check, check: Check): Check {

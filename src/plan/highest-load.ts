@@ -1,12 +1,11 @@
 /** How much: the highest load a run can carry. @module */
 
 import type { Load } from '../circuit/operating-point.ts';
-import type { CheckName } from '../limits/check.ts';
-import { requireObject, requireOneOf } from '../quantity/guards.ts';
-import { isPowered, poweredChecks, twoWireChecks } from './one-unknown.ts';
-import type { PoweredRunInput } from './powered-run.ts';
-import { solveUnknown, type UnknownLimit, type Unsolvable } from './solve-unknown.ts';
-import type { TwoWireRunInput, UnequalTwoWireRunInput } from './two-wire-run.ts';
+import type { AnyField, DefaultField } from '../quantity/fields.ts';
+import { isPowered, openRun } from './open-run.ts';
+import type { PoweredRunInput } from './powered-input.ts';
+import { type Answered, answered, solveUnknown } from './solve-unknown.ts';
+import type { TwoWireRunInput, UnequalTwoWireRunInput } from './two-wire-input.ts';
 
 /** What the load of a two-wire run is counted in. */
 export type LoadKind = 'power' | 'current' | 'resistance';
@@ -18,17 +17,10 @@ export type TwoWireHighestLoadInput = (Omit<TwoWireRunInput, 'load'> | Omit<Uneq
 };
 
 /** The highest load, or that nothing limits it, or that not even an idle device is served. */
-export type HighestLoad =
-  | {
-      readonly feasible: true;
-      readonly unbounded?: undefined;
-      /** Power [W], current [A], or the lowest load resistance [Ω]. */
-      readonly load: Load;
-      readonly governedBy: CheckName;
-      readonly limits: readonly UnknownLimit[];
-    }
-  | { readonly feasible: true; readonly unbounded: true; readonly limits: readonly UnknownLimit[] }
-  | Unsolvable;
+export type HighestLoad = Answered<{
+  /** Power [W], current [A], or the lowest load resistance [Ω]. */
+  readonly load: Load;
+}>;
 
 /** Next to nothing, and more than any line carries: between them lies every load this is about. */
 const IDLE = 1e-9;
@@ -48,26 +40,26 @@ const MOST = 1e9;
  * most.feasible && !most.unbounded && [most.load.power?.toFixed(2), most.governedBy]; // => ['25.50', 'pd-power']
  */
 export function highestLoad(input: Omit<PoweredRunInput, 'pdPower'> | TwoWireHighestLoadInput): HighestLoad {
-  requireObject(input, 'input', 'a run to a powered device, or a two-wire run');
-  if (isPowered<Omit<PoweredRunInput, 'pdPower'>, TwoWireHighestLoadInput>(input)) {
-    const solved = solveUnknown(0, MOST, (value) => poweredChecks({ ...input, pdPower: value > 0 && value < IDLE ? 0 : value }));
-    return named(solved, (power) => ({ power }));
+  const isKindAsked = !isPowered(input);
+  const open = openRun<{ kind: LoadKind }>(input, {
+    powered: ['pdPower'],
+    twoWire: ['load'],
+    asked: isKindAsked ? { kind: KIND as AnyField } : {},
+  });
+  const settled = (value: number): number => (value < IDLE ? 0 : value);
+  if (open.kind === 'powered') {
+    return answered(
+      solveUnknown(0, MOST, (value) => open.checksWith({ pdPower: settled(value) })),
+      (power) => ({ load: { power } }),
+    );
   }
-  const { kind = 'power', ...run } = input;
-  requireOneOf(kind, ['power', 'current', 'resistance'], 'kind');
-  if (kind === 'resistance') {
-    const solved = solveUnknown(MOST, IDLE, (resistance) => twoWireChecks({ ...run, load: { resistance } } as TwoWireRunInput));
-    return named(solved, (resistance) => ({ resistance }));
-  }
-  const loadOf = (value: number): Load => (kind === 'power' ? { power: value } : { current: value });
-  return named(
-    solveUnknown(0, MOST, (value) => twoWireChecks({ ...run, load: loadOf(value < IDLE ? 0 : value) } as TwoWireRunInput)),
-    loadOf,
+  const { kind } = open.run;
+  const [best, worst] = kind === 'resistance' ? [MOST, IDLE] : [0, MOST];
+  const loadOf = (value: number): Load => ({ [kind]: value }) as unknown as Load;
+  return answered(
+    solveUnknown(best, worst, (value) => open.checksWith({ load: loadOf(kind === 'resistance' ? value : settled(value)) })),
+    (value) => ({ load: loadOf(value) }),
   );
 }
 
-function named(solved: ReturnType<typeof solveUnknown>, loadOf: (value: number) => Load): HighestLoad {
-  if (!solved.feasible || solved.unbounded) return solved;
-  const { value, ...rest } = solved;
-  return { ...rest, load: loadOf(value) };
-}
+const KIND: DefaultField<LoadKind> = { oneOf: () => ['power', 'current', 'resistance'], default: 'power' };

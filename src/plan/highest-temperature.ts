@@ -1,27 +1,19 @@
 /** How hot: the highest conductor temperature at which a run still holds. @module */
-import type { Check, CheckName } from '../limits/check.ts';
-import { COLDEST, HOTTEST, requireObject } from '../quantity/guards.ts';
+import { COLDEST, HOTTEST } from '../quantity/guards.ts';
 import type { Celsius } from '../quantity/units.ts';
-import { isPowered, poweredChecks, twoWireChecks } from './one-unknown.ts';
-import type { PoweredRunInput } from './powered-run.ts';
-import { solveUnknown, type UnknownLimit, type Unsolvable } from './solve-unknown.ts';
-import type { TwoWireRunInput, UnequalTwoWireRunInput } from './two-wire-run.ts';
+import { openRun } from './open-run.ts';
+import type { PoweredRunInput } from './powered-input.ts';
+import { type Answered, answered, solveUnknown } from './solve-unknown.ts';
+import type { TwoWireRunInput, UnequalTwoWireRunInput } from './two-wire-input.ts';
 
 /** Rules for warm cable speak from 20 °C up to the 60 °C that cabling is for. [°C] */
 const WARM_RULES: readonly Celsius[] = [20, 60];
 
 /** The highest temperature, or that none up to 400 °C is too hot, or that none is cool enough. */
-export type HighestTemperature =
-  | {
-      readonly feasible: true;
-      readonly unbounded?: undefined;
-      /** [°C] */
-      readonly temperature: Celsius;
-      readonly governedBy: CheckName;
-      readonly limits: readonly UnknownLimit[];
-    }
-  | { readonly feasible: true; readonly unbounded: true; readonly limits: readonly UnknownLimit[] }
-  | Unsolvable;
+export type HighestTemperature = Answered<{
+  /** [°C] */
+  readonly temperature: Celsius;
+}>;
 
 /**
  * The highest conductor temperature at which no check of a run fails, and the one that each limit alone would allow.
@@ -39,13 +31,15 @@ export type HighestTemperature =
  * hottest.feasible && !hottest.unbounded && hottest.temperature.toFixed(1); // => '35.5'
  */
 export function highestTemperature(input: PoweredRunInput | TwoWireRunInput | UnequalTwoWireRunInput): HighestTemperature {
-  requireObject(input, 'input', 'a run to a powered device, or a two-wire run');
-  const checksAt = (temperature: Celsius): readonly Check[] =>
-    isPowered<PoweredRunInput, TwoWireRunInput | UnequalTwoWireRunInput>(input)
-      ? poweredChecks({ ...input, installed: input.installed?.map?.((piece) => ({ ...piece, temperature })) })
-      : twoWireChecks({ ...input, temperature });
-  const solved = solveUnknown(COLDEST, HOTTEST, checksAt, WARM_RULES);
-  if (!solved.feasible || solved.unbounded) return solved;
-  const { value, ...rest } = solved;
-  return { ...rest, temperature: value };
+  const open = openRun(input, {});
+  const solved = solveUnknown(
+    COLDEST,
+    HOTTEST,
+    (temperature) =>
+      open.kind === 'powered'
+        ? open.checksWith({ installed: open.run.installed.map((piece) => ({ ...piece, temperature })) })
+        : open.checksWith({ temperature }),
+    WARM_RULES,
+  );
+  return answered(solved, (temperature) => ({ temperature }));
 }

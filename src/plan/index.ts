@@ -9,12 +9,14 @@ export { type BundleFinding, type BundleLimits, type CheckBundleInput, type Chec
 export { type WarmPiece, type WarmRun, type WarmRunInput, warmRun } from './heat/warm-run.ts';
 export { type HighestLoad, highestLoad, type LoadKind, type TwoWireHighestLoadInput } from './highest-load.ts';
 export { type HighestTemperature, highestTemperature } from './highest-temperature.ts';
+export type { Doubt, DoubtCode, JudgedRun, RunVerdict } from './judged-run.ts';
 export { type LeastPermittedDrop, type LeastPermittedDropInput, leastPermittedDrop } from './least-permitted-drop.ts';
 export { type LowestSupplyVoltage, type LowestSupplyVoltageInput, lowestSupplyVoltage } from './lowest-supply-voltage.ts';
 export type { MaximumPoweredRunInput } from './maximum-powered-run.ts';
 export { type MaximumRunInput, maximumRun } from './maximum-run.ts';
-export { checkPoweredRun, type PoweredRun, type PoweredRunInput } from './powered-run.ts';
-export { type PoweredRemedyOptions, poweredRunRemedies } from './remedies.ts';
+export type { PoweredCircuit, PoweredRunInput } from './powered-input.ts';
+export { checkPoweredRun, type PoweredRun } from './powered-run.ts';
+export { type RemedyOptions, remedies } from './remedies.ts';
 export type { Remedy, RemedyName, RemedyStep } from './remedy.ts';
 export type { MaximumRun, RunLimit } from './run-limit.ts';
 export {
@@ -24,12 +26,20 @@ export {
   type SmallestTwoWireInput,
   smallestConductor,
 } from './smallest-conductor.ts';
-export type { UnknownLimit, Unsolvable } from './solve-unknown.ts';
+export type { Answered, UnknownLimit, Unsolvable } from './solve-unknown.ts';
 export { type BatteryAutonomy, type BatteryAutonomyInput, batteryAutonomy } from './switch/battery-autonomy.ts';
-export { type BudgetChange, type BudgetStep, type BudgetSteps, budgetSteps, type SupplyLoss, supplyLoss } from './switch/budget-steps.ts';
+export {
+  type BudgetChange,
+  type BudgetStep,
+  type BudgetSteps,
+  type BudgetStepsInput,
+  budgetSteps,
+  type SupplyLoss,
+  supplyLoss,
+} from './switch/budget-steps.ts';
 export type { SupplyCount } from './switch/capacity.ts';
 export type { PortFlow } from './switch/port-demand.ts';
-export { type AddedDevice, type RoomForMore, roomForMore } from './switch/room-for-more.ts';
+export { type AddedDevice, type RoomForMore, type RoomForMoreInput, roomForMore } from './switch/room-for-more.ts';
 export {
   type BudgetBasis,
   type BudgetedPort,
@@ -45,14 +55,12 @@ export {
 } from './switch/switch-budget.ts';
 export type { SwitchBudgetCommon } from './switch/switch-input.ts';
 export { type PortHeat, type PowerFigure, type SwitchMains, type SwitchMainsInput, switchMains } from './switch/switch-mains.ts';
-export { type TwoWireRemedyOptions, twoWireRemedies } from './two-wire-remedies.ts';
-export {
-  checkTwoWireRun,
-  type PermittedDrop,
-  type SupplyVoltage,
-  type TwoWireCircuit,
-  type TwoWireRun,
-  type TwoWireRunInput,
-  type UnequalTwoWireCircuit,
-  type UnequalTwoWireRunInput,
-} from './two-wire-run.ts';
+export type {
+  PermittedDrop,
+  SupplyVoltage,
+  TwoWireCircuit,
+  TwoWireRunInput,
+  UnequalTwoWireCircuit,
+  UnequalTwoWireRunInput,
+} from './two-wire-input.ts';
+export { checkTwoWireRun, type TwoWireRun } from './two-wire-run.ts';

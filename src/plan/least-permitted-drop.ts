@@ -1,9 +1,12 @@
 /** What drop must be permitted for a run to be in order. @module */
-import { MARGINAL_BELOW } from '../limits/held.ts';
-import { requireObject } from '../quantity/guards.ts';
+import { VOLTAGE_DROP } from '../limits/voltage-drop.ts';
+import { readInput } from '../quantity/fields.ts';
 import type { Volts } from '../quantity/units.ts';
+import { passesAt } from './absent-checks.ts';
 import { edge } from './edge.ts';
-import { checkTwoWireRun, type TwoWireRunInput, type UnequalTwoWireRunInput } from './two-wire-run.ts';
+import { without } from './open-run.ts';
+import { type PermittedDrop, TWO_WIRE_RUN_FIELDS, type TwoWireRunInput, type UnequalTwoWireRunInput } from './two-wire-input.ts';
+import { judgeTwoWireRun } from './two-wire-run.ts';
 
 /** A two-wire run whose permitted drop is asked for. */
 export type LeastPermittedDropInput = Omit<TwoWireRunInput, 'permittedDrop'> | Omit<UnequalTwoWireRunInput, 'permittedDrop'>;
@@ -32,21 +35,15 @@ export type LeastPermittedDrop =
  * drop.feasible && [drop.fraction.toFixed(4), drop.volts.toFixed(3)]; // => ['0.0362', '0.760']
  */
 export function leastPermittedDrop(input: LeastPermittedDropInput): LeastPermittedDrop {
-  requireObject(input, 'input', 'a two-wire run');
-  const run = { ...input, marginalBelow: input.marginalBelow ?? MARGINAL_BELOW } as TwoWireRunInput;
-  const { atLowest, atHighest } = checkTwoWireRun({ ...run, permittedDrop: undefined });
-  if (!atLowest.feasible || !atHighest.feasible) return { feasible: false };
-  const [fractions, volts] = [
-    [atLowest.dropFraction, atHighest.dropFraction],
-    [atLowest.voltageDrop, atHighest.voltageDrop],
-  ];
+  const run = readInput(without(TWO_WIRE_RUN_FIELDS, ['permittedDrop']) as never, input as never) as TwoWireRunInput;
+  const { operating, atHighest } = judgeTwoWireRun(run);
+  if (!operating.feasible || !atHighest.feasible) return { feasible: false };
   // The check is settled in ohms, where these figures may lie an ulp or two to the other side.
-  const met = (permittedDrop: TwoWireRunInput['permittedDrop']): boolean =>
-    checkTwoWireRun({ ...run, permittedDrop }).checks.every(({ name, margin }) => name !== 'voltage-drop' || margin >= 0);
+  const met = (permittedDrop: PermittedDrop): boolean => passesAt(VOLTAGE_DROP.name, judgeTwoWireRun({ ...run, permittedDrop }).checks);
   return {
     feasible: true,
-    fraction: leastMet(Math.max(...fractions), met, 1),
-    volts: leastMet(Math.max(...volts), (most) => met({ volts: most }), Number.MAX_VALUE),
+    fraction: leastMet(Math.max(operating.dropFraction, atHighest.dropFraction), met, 1),
+    volts: leastMet(Math.max(operating.voltageDrop, atHighest.voltageDrop), (volts) => met({ volts }), Number.MAX_VALUE),
   };
 }
 

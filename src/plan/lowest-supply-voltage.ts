@@ -1,13 +1,15 @@
 /** How low: the lowest supply voltage at which a run still holds. @module */
+import { PSE_VOLTAGE_MAX } from '../ethernet/port-table.ts';
+import { AMPACITY } from '../limits/ampacity.ts';
 import type { Check, CheckName } from '../limits/check.ts';
-import { requireObject } from '../quantity/guards.ts';
+import { VOLTAGE_DROP } from '../limits/voltage-drop.ts';
 import type { Volts } from '../quantity/units.ts';
 import { passesAt } from './absent-checks.ts';
 import { edge } from './edge.ts';
-import { isPowered, poweredChecks, twoWireChecks } from './one-unknown.ts';
-import type { PoweredRunInput } from './powered-run.ts';
-import { type Solved, solveUnknown, type UnknownLimit, type Unsolvable } from './solve-unknown.ts';
-import type { TwoWireRunInput, UnequalTwoWireRunInput } from './two-wire-run.ts';
+import { openRun } from './open-run.ts';
+import type { PoweredRunInput } from './powered-input.ts';
+import { type Answered, answered, type Solved, solveUnknown } from './solve-unknown.ts';
+import type { TwoWireRunInput, UnequalTwoWireRunInput } from './two-wire-input.ts';
 
 /** A run whose supply voltage is asked for. */
 export type LowestSupplyVoltageInput =
@@ -16,20 +18,11 @@ export type LowestSupplyVoltageInput =
   | Omit<UnequalTwoWireRunInput, 'supplyVoltage'>;
 
 /** The lowest voltage, or that any will do, or that none is enough. */
-export type LowestSupplyVoltage =
-  | {
-      readonly feasible: true;
-      readonly unbounded?: undefined;
-      /** At the port, or at the supply. [V] */
-      readonly supplyVoltage: Volts;
-      readonly governedBy: CheckName;
-      readonly limits: readonly UnknownLimit[];
-    }
-  | { readonly feasible: true; readonly unbounded: true; readonly limits: readonly UnknownLimit[] }
-  | Unsolvable;
+export type LowestSupplyVoltage = Answered<{
+  /** At the port, or at the supply. [V] */
+  readonly supplyVoltage: Volts;
+}>;
 
-/** Highest voltage at a port of any type (IEEE 802.3). [V] */
-const MOST_PSE: Volts = 57;
 /** Where the search for a two-wire supply ends; far above what may be called low voltage. [V] */
 const MOST_TWO_WIRE: Volts = 1000;
 const LEAST: Volts = 1e-6;
@@ -50,25 +43,25 @@ const LEAST: Volts = 1e-6;
  * least.feasible && !least.unbounded && least.supplyVoltage.toFixed(2); // => '48.13'
  */
 export function lowestSupplyVoltage(input: LowestSupplyVoltageInput): LowestSupplyVoltage {
-  requireObject(input, 'input', 'a run to a powered device, or a two-wire run');
-  const solved = isPowered<Omit<PoweredRunInput, 'pseVoltage'>, Exclude<LowestSupplyVoltageInput, Omit<PoweredRunInput, 'pseVoltage'>>>(
-    input,
-  )
-    ? solveUnknown(MOST_PSE, LEAST, (pseVoltage) => poweredChecks({ ...input, pseVoltage }))
-    : solveTwoWire(Math.min(input.maximumVoltage ?? MOST_TWO_WIRE, MOST_TWO_WIRE), input.load?.resistance !== undefined, (low) =>
-        twoWireChecks({ ...input, supplyVoltage: { low, high: low } } as TwoWireRunInput),
-      );
-  if (!solved.feasible || solved.unbounded) return solved;
-  const { value, ...rest } = solved;
-  return { ...rest, supplyVoltage: value };
+  const open = openRun(input, { powered: ['pseVoltage'], twoWire: ['supplyVoltage'] });
+  const solved =
+    open.kind === 'powered'
+      ? solveUnknown(PSE_VOLTAGE_MAX, LEAST, (pseVoltage) => open.checksWith({ pseVoltage }))
+      : solveTwoWire(open.run, open.checksWith);
+  return answered(solved, (supplyVoltage) => ({ supplyVoltage }));
 }
 
 /** Limits that a load in ohms reaches at a high voltage, for it then draws more: they bound the search from above. */
-const FROM_ABOVE: readonly CheckName[] = ['voltage-drop', 'ampacity'];
+const fromAbove = (): readonly CheckName[] => [VOLTAGE_DROP.name, AMPACITY.name];
 
-function solveTwoWire(top: Volts, isResistance: boolean, checksAt: (voltage: Volts) => readonly Check[]): Solved {
-  const isBorne = (voltage: Volts): boolean => FROM_ABOVE.every((name) => passesAt(name, checksAt(voltage)));
+function solveTwoWire(
+  { maximumVoltage = MOST_TWO_WIRE, load }: TwoWireRunInput,
+  checksWith: (change: Partial<TwoWireRunInput>) => readonly Check[],
+): Solved {
+  const top = Math.min(maximumVoltage, MOST_TWO_WIRE);
+  const checksAt = (volts: Volts): readonly Check[] => checksWith({ supplyVoltage: { low: volts, high: volts } });
+  const isBorne = (voltage: Volts): boolean => fromAbove().every((name) => passesAt(name, checksAt(voltage)));
   // Where not even the least voltage is borne, the limit is missed as it is.
-  const start = !isResistance || isBorne(top) || !isBorne(LEAST) ? top : edge(LEAST, top, isBorne);
+  const start = load.resistance === undefined || isBorne(top) || !isBorne(LEAST) ? top : edge(LEAST, top, isBorne);
   return solveUnknown(start, LEAST, checksAt);
 }

@@ -1,10 +1,9 @@
 /** How far: the longest run that every limit allows. @module */
-import { requireObject } from '../quantity/guards.ts';
 import { type MaximumPoweredRunInput, maximumPoweredRun } from './maximum-powered-run.ts';
 import { maximumTwoWireRun } from './maximum-two-wire-run.ts';
-import { isPowered } from './one-unknown.ts';
+import { isPowered } from './open-run.ts';
 import type { MaximumRun } from './run-limit.ts';
-import type { TwoWireCircuit, UnequalTwoWireCircuit } from './two-wire-run.ts';
+import type { TwoWireCircuit, UnequalTwoWireCircuit } from './two-wire-input.ts';
 
 /** A run to a powered device, or a two-wire DC circuit, whose length is asked for. */
 export type MaximumRunInput = MaximumPoweredRunInput | TwoWireCircuit | UnequalTwoWireCircuit;
@@ -27,7 +26,6 @@ export type MaximumRunInput = MaximumPoweredRunInput | TwoWireCircuit | UnequalT
  * run.feasible && !run.unbounded && [run.length.toFixed(1), run.governedBy]; // => ['69.3', 'device-resistance']
  */
 export function maximumRun(input: MaximumRunInput): MaximumRun {
-  requireObject(input, 'input', 'an object with cable and poeClass, or supplyVoltage, conductor and load');
   return isPowered<MaximumPoweredRunInput, TwoWireCircuit | UnequalTwoWireCircuit>(input)
     ? maximumPoweredRun(input)
     : maximumTwoWireRun(input);

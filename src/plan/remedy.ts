@@ -1,5 +1,6 @@
 /** What a person can change about a failing run. @module */
-import type { Verdict } from '../limits/verdict.ts';
+import { largestOnGrid } from './grid.ts';
+import type { RunVerdict } from './judged-run.ts';
 
 /** The kinds of change, least disturbance first. */
 export type RemedyName =
@@ -48,5 +49,34 @@ export interface Remedy extends RemedyStep {
   /** What must be changed as well, where no single change is enough. */
   readonly also?: readonly RemedyStep[];
   /** The verdicts that the run then has. */
-  readonly verdict: { readonly power: Verdict; readonly cabling: Verdict };
+  readonly verdict: RunVerdict;
+}
+
+/** One of several things that are changed together. @internal */
+export interface Step<Run> extends RemedyStep {
+  readonly change: Partial<Run>;
+}
+
+/** One kind of change to a run, and how far it has to go. @internal */
+export interface Change<Run> extends Pick<RemedyStep, 'remedy' | 'from' | 'unit'> {
+  /** The least disturbing value that passes; `undefined` if none does. */
+  readonly find: (passes: (value: number) => boolean) => number | undefined;
+  /** What is put into the run, or into each of the runs that take its place. */
+  readonly put: (value: number) => Partial<Run> | readonly Partial<Run>[];
+  /** The value as a person is told it, if that is another. */
+  readonly told?: (value: number) => number;
+  readonly use?: (value: number) => string;
+}
+
+/** The first of several values that passes. @internal */
+export function firstOf<Run>(values: readonly number[]): Change<Run>['find'] {
+  return (passes) => values.find(passes);
+}
+
+/** The largest value under `from` that passes, in so many steps per unit, and no less than `least`. @internal */
+export function downTo<Run>(from: number, perUnit: number, least: number): Change<Run>['find'] {
+  return (passes) => {
+    const value = largestOnGrid(from, perUnit, passes);
+    return value >= least ? value : undefined;
+  };
 }

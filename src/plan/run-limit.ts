@@ -2,9 +2,12 @@
 import type { Loop } from '../cable/run-resistance.ts';
 import { LIMITS } from '../limits/all.ts';
 import type { CheckName } from '../limits/check.ts';
-import type { CheckUnit } from '../limits/limit.ts';
+import { held } from '../limits/held.ts';
+import type { CheckUnit, Limit } from '../limits/limit.ts';
+import { LARGEST } from '../quantity/guards.ts';
 import type { Metres, Ohms } from '../quantity/units.ts';
 import type { SourceKey } from '../sources/sources.ts';
+import { longestPassing } from './longest.ts';
 
 /** One limit and the length it alone would allow. */
 export interface RunLimit {
@@ -50,6 +53,42 @@ export type MaximumRun =
       readonly unit: CheckUnit;
       readonly limits: readonly RunLimit[];
     };
+
+/** A limit that the installed length plays no part in: met, or missed at any length. @internal */
+export function fixedLimit(limit: Limit<CheckName>, value: number, bound: number, source: SourceKey = limit.source): RunLimit {
+  const { margin, unit } = held(limit, value, bound, 0);
+  return { limit: limit.name, source, ...(margin < 0 ? { shortfall: -margin, unit } : {}) };
+}
+
+/**
+ * A limit that more installed cable comes nearer to: the longest at which it is met.
+ *
+ * With `loop` the bound is the most ohms of that circuit; no bound allows any length.
+ * @internal
+ */
+export function growingLimit(
+  { name, unit }: Limit<CheckName>,
+  bound: number | undefined,
+  source: SourceKey,
+  valueAt: (length: Metres) => number,
+  loop?: Loop,
+): RunLimit {
+  if (bound === undefined) return { limit: name, source };
+  const length = longestAt(bound, valueAt);
+  return {
+    limit: name,
+    ...(loop === undefined ? {} : { resistance: bound, loop }),
+    source,
+    ...(length === undefined ? { shortfall: valueAt(0) - bound, unit: loop === undefined ? unit : 'Ω' } : { length }),
+  };
+}
+
+/** The longest at which a value that grows evenly with the length is within its bound; `undefined` where it is not at 0. [m] @internal */
+export function longestAt(bound: number, valueAt: (length: Metres) => number): Metres | undefined {
+  const none = valueAt(0);
+  const perMetre = valueAt(1) - none;
+  return longestPassing(perMetre > 0 ? (bound - none) / perMetre : LARGEST, (length) => valueAt(length) <= bound);
+}
 
 /** Names of the limits that belong to the cabling standard rather than to power. */
 const CABLING: readonly CheckName[] = /* @__PURE__ */ (() => LIMITS.filter(({ aspect }) => aspect === 'cabling').map(({ name }) => name))();

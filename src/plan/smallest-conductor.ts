@@ -1,16 +1,17 @@
 /** What gauge: the smallest of the conductors, or cables, at hand that will do. @module */
 import type { Cable } from '../cable/cable.ts';
+import { type CableOrName, readCable } from '../cable/read-cable.ts';
 import type { Conductor } from '../conductor/conductor.ts';
-import { toMaximum } from '../conductor/to-maximum.ts';
+import { requireConductor } from '../conductor/resistance-per-metre.ts';
+import { atMaximum } from '../conductor/to-maximum.ts';
 import type { Check, CheckName } from '../limits/check.ts';
 import type { CheckUnit } from '../limits/limit.ts';
-import { requireArray, requireObject } from '../quantity/guards.ts';
-import { InputError } from '../quantity/input-error.ts';
+import type { AnyFields } from '../quantity/fields.ts';
 import type { Celsius, Metres, OhmsPerMetre } from '../quantity/units.ts';
 import { governingCheck } from './governing-check.ts';
-import { isPowered, poweredChecks, twoWireChecks } from './one-unknown.ts';
-import type { PoweredRunInput } from './powered-run.ts';
-import type { TwoWireRunInput } from './two-wire-run.ts';
+import { isPowered, openRun } from './open-run.ts';
+import type { PoweredCircuit, PoweredFacts } from './powered-input.ts';
+import type { TwoWireRunInput } from './two-wire-input.ts';
 
 /** A two-wire run whose conductor is asked for. */
 export interface SmallestTwoWireInput extends Omit<TwoWireRunInput, 'conductor'> {
@@ -19,12 +20,19 @@ export interface SmallestTwoWireInput extends Omit<TwoWireRunInput, 'conductor'>
 }
 
 /** A run to a powered device whose cable is asked for. */
-export interface SmallestCableInput extends Omit<PoweredRunInput, 'installed'> {
+export interface SmallestCableInput extends PoweredCircuit {
   /** The cables at hand, in any order. */
-  readonly candidates: readonly Cable[];
+  readonly candidates: readonly CableOrName[];
   /** Installed length, one way. [m] */
   readonly length: Metres;
   /** Temperature of the installed cable; 20 if absent. [°C] */
+  readonly temperature?: Celsius | undefined;
+}
+
+/** The same with its cables looked up. @internal */
+export interface SmallestCableFacts extends Omit<PoweredFacts, 'installed'> {
+  readonly candidates: readonly Cable[];
+  readonly length: Metres;
   readonly temperature?: Celsius | undefined;
 }
 
@@ -39,7 +47,7 @@ interface Chosen {
   readonly candidates: readonly CandidateVerdict[];
 }
 
-/** One candidate as it fares. */
+/** A candidate, and the check that decides about it. */
 export interface CandidateVerdict {
   readonly name: string;
   /** Most resistance of one of its conductors at 20 °C. [Ω/m] */
@@ -78,27 +86,43 @@ export type SmallestConductor =
  * choice.feasible && choice.conductor?.name; // => '20 AWG'
  */
 export function smallestConductor(input: SmallestTwoWireInput | SmallestCableInput): SmallestConductor {
-  requireObject(input, 'input', 'a run with candidates');
-  requireArray(input.candidates, 'candidates', 'a list of conductors or of cables');
-  if (input.candidates.length === 0) throw new InputError('missing', 'candidates', 'at least one candidate', input.candidates);
-  for (const [i, candidate] of input.candidates.entries()) requireObject(candidate, `candidates[${i}]`, 'a conductor or a cable');
-  if (isPowered<SmallestCableInput, SmallestTwoWireInput>(input)) {
-    const { candidates, length, temperature, ...run } = input;
+  const open = openRun<Asked>(input, {
+    powered: ['installed'],
+    twoWire: ['conductor', 'out', 'back'],
+    asked: isPowered(input) ? CABLES_ASKED : CONDUCTORS_ASKED,
+  });
+  const { candidates, length, temperature } = open.run;
+  if (open.kind === 'two-wire') {
     return choose(
-      candidates,
-      (one) => one.maximumResistancePerMetre,
-      (one) => poweredChecks({ ...run, installed: [{ cable: one, length, temperature }] }),
-      (one) => ({ cable: { ...one } }),
+      candidates as readonly Conductor[],
+      (one) => atMaximum(one).resistancePerMetre,
+      (one) => open.checksWith({ conductor: one }),
+      (one) => ({ conductor: { ...one } }),
     );
   }
-  const { candidates, ...run } = input;
   return choose(
-    candidates,
-    (one) => toMaximum(one).resistancePerMetre,
-    (one) => twoWireChecks({ ...run, conductor: one }),
-    (one) => ({ conductor: { ...one } }),
+    candidates as readonly Cable[],
+    (one) => one.maximumResistancePerMetre,
+    (one) => open.checksWith({ installed: [{ cable: one, length, temperature }] }),
+    (one) => ({ cable: { ...one } }),
   );
 }
+
+interface Asked {
+  readonly candidates: readonly (Cable | Conductor)[];
+  readonly length: Metres;
+  readonly temperature?: Celsius | undefined;
+}
+
+const CABLES_ASKED: AnyFields = {
+  candidates: { list: { read: (one: CableOrName, path: string) => readCable(one, path) }, least: 'candidate' },
+  length: { nonNegative: 'm' },
+  temperature: { temperature: '°C', optional: true },
+};
+
+const CONDUCTORS_ASKED: AnyFields = {
+  candidates: { list: { check: (one: Conductor, path: string) => requireConductor(one, path) }, least: 'candidate' },
+};
 
 function choose<T extends { readonly name: string }>(
   candidates: readonly T[],

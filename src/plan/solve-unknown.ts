@@ -1,5 +1,6 @@
 /** Solving a run for the one quantity that is left open, with the run's own checks as the judges. @module */
 import type { Check, CheckName } from '../limits/check.ts';
+import { COLLAPSE } from '../limits/collapse.ts';
 import type { CheckUnit } from '../limits/limit.ts';
 import type { SourceKey } from '../sources/sources.ts';
 import { passesAt } from './absent-checks.ts';
@@ -16,17 +17,19 @@ export interface UnknownLimit {
   readonly source: SourceKey;
 }
 
-/** The answer before it has a name. @internal */
-export type Solved =
-  | {
+/** What was asked for, or that nothing bounds it, or that no value of it will do. */
+export type Answered<Answer> =
+  | ({
       readonly feasible: true;
       readonly unbounded?: undefined;
-      readonly value: number;
       readonly governedBy: CheckName;
       readonly limits: readonly UnknownLimit[];
-    }
+    } & Answer)
   | { readonly feasible: true; readonly unbounded: true; readonly limits: readonly UnknownLimit[] }
   | Unsolvable;
+
+/** The answer before it has a name. @internal */
+export type Solved = Answered<{ readonly value: number }>;
 
 /** No value of the quantity meets every limit. */
 export interface Unsolvable {
@@ -74,12 +77,12 @@ export function solveUnknown(
     const found = edge(good, bad, (value) => passes(name, value));
     edges.set(name, found);
   }
-  const collapse = edges.get('collapse');
+  const collapse = edges.get(COLLAPSE.name);
   const limits = [...named.values()].map(({ name, margin, unit, source }): UnknownLimit => {
     if (!passes(name, best)) return { limit: name, shortfall: -margin, unit, source };
     const value = edges.get(name);
     // An edge that is just where the line gives way is collapse's, not this limit's own.
-    return value === undefined || (name !== 'collapse' && value === collapse) ? { limit: name, source } : { limit: name, value, source };
+    return value === undefined || (name !== COLLAPSE.name && value === collapse) ? { limit: name, source } : { limit: name, value, source };
   });
 
   const missed = limits.find(({ shortfall }) => shortfall !== undefined);
@@ -94,4 +97,11 @@ export function solveUnknown(
   }
   if (governing === undefined) return { feasible: true, unbounded: true, limits };
   return { feasible: true, value: governing.value, governedBy: governing.limit, limits };
+}
+
+/** The answer under the name of the quantity that was asked for. @internal */
+export function answered<Answer extends object>(solved: Solved, name: (value: number) => Answer): Answered<Answer> {
+  if (!solved.feasible || solved.unbounded) return solved;
+  const { value, ...rest } = solved;
+  return { ...rest, ...name(value) };
 }

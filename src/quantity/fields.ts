@@ -21,7 +21,7 @@ import {
 } from './guards.ts';
 import { InputError } from './input-error.ts';
 import { type Interval, intervalOf } from './interval.ts';
-import { refuseUnknown, requireName } from './nearest.ts';
+import { pathOf, refuseUnknown, requireName } from './nearest.ts';
 
 /** What one key may be; a field has exactly one of these. Numbers state their unit, `''` where they have none. */
 export interface FieldKinds<In, Out = In> {
@@ -95,8 +95,15 @@ type Given<T> = Exclude<T, undefined>;
 /** What a key is read as: what `Made` says, or what it holds. */
 type ReadAs<T, Made, K extends keyof T> = K extends keyof Made ? Made[K] : Given<T[K]>;
 
+/** A field that is taken when it is absent. A field that several inputs share is one record, and stands in them as `() => RECORD`. */
+export type DefaultField<In, Out = In> = Field<In, Out> & { readonly default: In };
+/** A field that may be absent. */
+export type OptionalField<In, Out = In> = Field<In, Out> & { readonly optional: true };
+
+type Shared<F> = F | (() => Shared<F>);
+
 /** The record of every key of an object, whatever they are read as. */
-type FieldsOf<T> = { readonly [K in keyof Required<T>]: Field<Given<T[K]>, unknown> };
+type FieldsOf<T> = { readonly [K in keyof Required<T>]: Shared<Field<Given<T[K]>, unknown>> };
 
 /**
  * The record of every key of the input `T`, so that none can be forgotten.
@@ -105,8 +112,13 @@ type FieldsOf<T> = { readonly [K in keyof Required<T>]: Field<Given<T[K]>, unkno
  * their own what they are read as.
  */
 export type Fields<T, Defaulted extends keyof T = never, Made = unknown> = {
-  readonly [K in keyof Required<T>]: Field<Given<T[K]>, ReadAs<T, Made, K>> &
-    (K extends Defaulted ? { readonly default: Given<T[K]> } : undefined extends T[K] ? { readonly optional: true } : unknown);
+  readonly [K in keyof Required<T>]: Shared<
+    K extends Defaulted
+      ? DefaultField<Given<T[K]>, ReadAs<T, Made, K>>
+      : undefined extends T[K]
+        ? OptionalField<Given<T[K]>, ReadAs<T, Made, K>>
+        : Field<Given<T[K]>, ReadAs<T, Made, K>>
+  >;
 };
 
 /** An input that was read: defaults filled in, nothing but its known keys. */
@@ -126,7 +138,7 @@ export type AnyField = FieldFacts & {
 };
 
 /** Any record of fields. */
-export type AnyFields = Readonly<Record<string, AnyField>>;
+export type AnyFields = Readonly<Record<string, Shared<AnyField>>>;
 
 /** Something that a result rests on and that nobody stated. */
 export interface Assumption {
@@ -156,25 +168,27 @@ export function readInput<T, Defaulted extends keyof T, Made>(
   return readObject(fields as unknown as AnyFields, input, path) as Read<T, Defaulted, Made>;
 }
 
+/** Every field by its name, shared ones too. @internal */
+export function fieldsIn(fields: AnyFields): readonly (readonly [name: string, field: AnyField])[] {
+  return Object.entries(fields).map(([name, field]) => [name, ownField(field)]);
+}
+
+function ownField(field: Shared<AnyField>): AnyField {
+  return typeof field === 'function' ? ownField(field()) : field;
+}
+
 function readObject(fields: AnyFields, input: unknown, path: string): unknown {
-  const names = Object.keys(fields);
-  const needed = names.filter((name) => !mayBeAbsent(fields[name] as AnyField));
+  const entries = fieldsIn(fields);
+  const needed = entries.flatMap(([name, field]) => (mayBeAbsent(field) ? [] : name));
   requireObject(input, path === '' ? 'input' : path, needed.length > 0 ? `an object with ${listed(needed, 'and')}` : 'an object');
-  refuseUnknown(input as object, names, path);
+  refuseUnknown(input as object, Object.keys(fields), path);
   const found: Record<string, unknown> = {};
-  for (const name of names) {
-    const field = fields[name] as AnyField;
+  for (const [name, field] of entries) {
     const { [name]: given = field.default } = input as Record<string, unknown>;
     if (given === undefined && mayBeAbsent(field)) continue;
     found[name] = readField(field, given, pathOf(path, name));
   }
   return found;
-}
-
-/** `length`, `segments[3].length`, `pairs['1,2']`. */
-function pathOf(path: string, name: string): string {
-  if (!/^\w+$/.test(name)) return `${path}['${name}']`;
-  return path === '' ? name : `${path}.${name}`;
 }
 
 function mayBeAbsent(field: AnyField): boolean {
@@ -228,10 +242,11 @@ function readChoice(choices: AnyFields, given: unknown, path: string): unknown {
   const names = Object.keys(choices);
   requireObject(given, path, `an object with ${listed(names, 'or')}`);
   refuseUnknown(given as object, names, path);
-  const chosen = names.filter((name) => (given as Record<string, unknown>)[name] !== undefined);
-  const [name] = chosen;
-  if (name === undefined || chosen.length > 1) throw new InputError('conflict', path, `exactly one of ${listed(names, 'and')}`, given);
-  return { [name]: readField(choices[name] as AnyField, (given as Record<string, unknown>)[name], pathOf(path, name)) };
+  const chosen = fieldsIn(choices).filter(([name]) => (given as Record<string, unknown>)[name] !== undefined);
+  const [first] = chosen;
+  if (first === undefined || chosen.length > 1) throw new InputError('conflict', path, `exactly one of ${listed(names, 'and')}`, given);
+  const [name, field] = first;
+  return { [name]: readField(field, (given as Record<string, unknown>)[name], pathOf(path, name)) };
 }
 
 function listed(names: readonly string[], word: 'and' | 'or'): string {
@@ -256,7 +271,7 @@ export function assumptionsOf<T, Defaulted extends keyof T, Made>(
   input: T,
   path = '',
 ): readonly Assumption[] {
-  return Object.entries(fields as unknown as AnyFields).flatMap(([name, field]) =>
+  return fieldsIn(fields as unknown as AnyFields).flatMap(([name, field]) =>
     assumed(field, (input as Record<string, unknown>)[name], pathOf(path, name)),
   );
 }

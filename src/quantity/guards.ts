@@ -91,9 +91,10 @@ export function requireKeys(input: object, known: readonly string[], path: strin
   }
 }
 
-/** Whether an object has more keys that are not `undefined` than so many. @internal */
-export function hasMoreKeys(input: object, count: number): boolean {
-  let left = count;
+/** Whether an object has more keys than the known ones, whose values are given; what is `undefined` is not counted. @internal */
+export function hasMoreKeys(input: object, ...known: readonly unknown[]): boolean {
+  let left = 0;
+  for (const value of known) if (value !== undefined) left += 1;
   for (const key in input) if ((input as Record<string, unknown>)[key] !== undefined) left -= 1;
   return left < 0;
 }

@@ -2,7 +2,7 @@
 import { expectedReading } from '../cable/field/expected-reading.ts';
 import { fromMeasurement } from '../cable/field/from-measurement.ts';
 import type { RunPair } from '../cable/unbalance.ts';
-import type { PoweredRunInput } from '../plan/powered-run.ts';
+import type { PoweredFacts as PoweredRunInput } from '../plan/powered-input.ts';
 import { InputError } from '../quantity/input-error.ts';
 import type { Ohms } from '../quantity/units.ts';
 import type { ReportedMeasurement } from './report.ts';

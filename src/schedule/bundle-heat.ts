@@ -3,7 +3,8 @@ import { worstVerdict } from '../limits/verdict.ts';
 import { largestPassing } from '../plan/heat/bundle-remedies.ts';
 import type { BundleFinding } from '../plan/heat/check-bundle.ts';
 import { type WarmRun, warmRun } from '../plan/heat/warm-run.ts';
-import { checkPoweredRun, type PoweredRun, type PoweredRunInput } from '../plan/powered-run.ts';
+import type { PoweredFacts as PoweredRunInput } from '../plan/powered-input.ts';
+import { judgePoweredRun as checkPoweredRun, type PoweredRun } from '../plan/powered-run.ts';
 import type { ReportedHeat } from './report.ts';
 import type { ScheduledPoweredRun } from './schedule.ts';
 

@@ -1,14 +1,14 @@
 /** One run of a schedule, judged. @module */
 import type { Segment } from '../cable/run-resistance.ts';
 import type { OperatingPoint } from '../circuit/operating-point.ts';
-import type { PowerAtPd } from '../ethernet/power-at-pd.ts';
 import { MARGINAL_BELOW } from '../limits/held.ts';
 import { type Verdict, worse } from '../limits/verdict.ts';
 import type { CablingStandard } from '../plan/cabling-rules.ts';
-import { checkPoweredRun, type PoweredRunInput } from '../plan/powered-run.ts';
-import { poweredRunRemedies } from '../plan/remedies.ts';
-import { twoWireRemedies } from '../plan/two-wire-remedies.ts';
-import { checkTwoWireRun, supplyRange } from '../plan/two-wire-run.ts';
+import type { PoweredFacts as PoweredRunInput } from '../plan/powered-input.ts';
+import { judgePoweredRun as checkPoweredRun, type PoweredRun } from '../plan/powered-run.ts';
+import { remedies } from '../plan/remedies.ts';
+import { supplyRange } from '../plan/two-wire-input.ts';
+import { judgeTwoWireRun as checkTwoWireRun } from '../plan/two-wire-run.ts';
 import { requireArray, requireInteger, requireObject, requireOneOf } from '../quantity/guards.ts';
 import { InputError } from '../quantity/input-error.ts';
 import type { Watts } from '../quantity/units.ts';
@@ -76,15 +76,15 @@ export function poweredReport(
   const bundled = run.bundle === undefined ? undefined : judgedInBundle(built, run.bundle);
   const judged = bundled === undefined ? checkPoweredRun(built) : bundled.judged;
   const heat = bundled === undefined ? undefined : { ...bundled.heat, verdict: notBetter(bundled.heat.verdict, 'heat', run.unread) };
-  const { power, resistance, grantedClass } = judged;
+  const { resistance, grantedClass, classLimits } = judged;
   const powerVerdict = notBetter(judged.verdict.power, 'power', run.unread);
-  const cablingVerdict = cabling === 'none' ? 'pass' : notBetter(judged.verdict.cabling, 'cabling', run.unread);
+  const cablingVerdict = cabling === 'none' ? 'pass' : notBetter(judged.verdict.cabling ?? 'pass', 'cabling', run.unread);
   const { poeClass, installed, cords, connections = 0 } = run.input;
   const fails = powerVerdict === 'fail' || cablingVerdict === 'fail';
   const worst = heat === undefined ? worse(powerVerdict, cablingVerdict) : worse(worse(powerVerdict, cablingVerdict), heat.verdict);
-  const powerChecks = shelf.checks(judged.powerChecks);
-  const cablingChecks = shelf.checks(judged.cablingChecks);
-  const at = judged.powerChecks.indexOf(judged.governing);
+  const powerChecks = shelf.checks(judged.checks.filter(({ aspect }) => aspect === 'power'));
+  const cablingChecks = shelf.checks(judged.checks.filter(({ aspect }) => aspect === 'cabling'));
+  const at = judged.checks.indexOf(judged.governing);
 
   // One literal, and what may be absent put in after it: pieced together by spreads it takes several times as long.
   const report: Draft<PoweredRunReport> = {
@@ -95,9 +95,9 @@ export function poweredReport(
     priority: run.priority,
     poeClass,
     grantedClass,
-    pseType: power.limits.type,
-    pairs: power.limits.pairs,
-    supplyVoltage: shelf.voltage(power.pseVoltage, power.pseVoltage),
+    pseType: classLimits.type,
+    pairs: classLimits.pairs,
+    supplyVoltage: shelf.voltage(judged.pseVoltage, judged.pseVoltage),
     pieces: piecesOf(bundled === undefined ? installed : bundled.input.installed, cords, shelf),
     connections,
     installedLength: judged.installedLength,
@@ -105,18 +105,18 @@ export function poweredReport(
     loops: { pairLoop: resistance.pairLoop, twoPair: resistance.twoPair, fourPair: resistance.fourPair },
     pairLoopAt20: judged.at20.pairLoop,
     meterReading: run.measured === undefined ? judged.meterReading : checkPoweredRun(input).meterReading,
-    farEnd: poweredFarEnd(power),
-    availablePower: power.available,
-    allowedPower: power.allowed,
+    farEnd: poweredFarEnd(judged),
+    availablePower: judged.available,
+    allowedPower: judged.allowed,
     powerChecks,
     cablingChecks,
     verdict: shelf.verdict(powerVerdict, cabling === 'none' ? undefined : cablingVerdict),
     outcome: allocation === 'denied' && worst !== 'fail' ? 'denied' : worst,
-    governing: (at < 0 ? cablingChecks[judged.cablingChecks.indexOf(judged.governing)] : powerChecks[at]) as ReportedCheck,
+    governing: (powerChecks[at] ?? cablingChecks[at - powerChecks.length]) as ReportedCheck,
     remedies: NO_REMEDIES,
-    notes: feed !== undefined && grantedClass === poeClass ? NO_NOTES : notesOn(run, feed, power.limits.type, grantedClass),
+    notes: feed !== undefined && grantedClass === poeClass ? NO_NOTES : notesOn(run, feed, classLimits.type, grantedClass),
   };
-  if (fails) addRemedies(report, () => poweredRunRemedies(bundled === undefined ? built : bundled.input));
+  if (fails) addRemedies(report, () => remedies(bundled === undefined ? built : bundled.input));
   if (run.device !== undefined) report.device = run.device;
   if (run.line !== undefined) report.line = run.line;
   if (allocation !== undefined) report.allocation = allocation;
@@ -144,7 +144,7 @@ export function twoWireReport(
   if (run.cores !== undefined) requireInteger(run.cores, 1, MOST_CORES, 'run.cores');
   const input = { ...run.input, marginalBelow };
   const judged = checkTwoWireRun(input);
-  const verdict = notBetter(judged.verdict, 'power', run.unread);
+  const verdict = notBetter(judged.verdict.power, 'power', run.unread);
   const { low, high } = supplyRange(input.supplyVoltage);
   const { conductor, length, temperature = 20 } = input;
   const powerChecks = shelf.checks(judged.checks);
@@ -158,7 +158,7 @@ export function twoWireReport(
     channelLength: length,
     loops: { pairLoop: judged.resistance },
     meterReading: judged.meterReading,
-    farEnd: twoWireFarEnd(judged.atLowest, judged.atHighest),
+    farEnd: twoWireFarEnd(judged.operating, judged.atHighest),
     powerChecks,
     cablingChecks: shelf.checks([]),
     verdict: shelf.verdict(verdict, undefined),
@@ -166,7 +166,7 @@ export function twoWireReport(
     remedies: NO_REMEDIES,
     notes: NO_NOTES,
   };
-  if (verdict === 'fail') addRemedies(report, () => ofCores(twoWireRemedies(input), run.cores));
+  if (verdict === 'fail') addRemedies(report, () => ofCores(remedies(input), run.cores));
   if (judged.governing !== undefined) report.governing = powerChecks[judged.checks.indexOf(judged.governing)] as ReportedCheck;
   if (run.device !== undefined) report.device = run.device;
   if (run.line !== undefined) report.line = run.line;
@@ -230,15 +230,15 @@ function piecesOf(installed: readonly Segment[], cords: readonly Segment[] | und
   return pieces;
 }
 
-function poweredFarEnd(power: PowerAtPd): FarEnd {
-  if (!power.feasible) return none(power.operating);
+function poweredFarEnd(power: PoweredRun): FarEnd {
+  if (!power.operating.feasible) return none(power.operating);
   return {
     feasible: true,
     voltage: power.operating.loadVoltage,
     power: power.operating.loadPower,
-    totalCurrent: power.totalCurrent,
-    pairsetCurrent: power.pairsetCurrent,
-    conductorCurrent: power.conductorCurrent,
+    totalCurrent: power.operating.current,
+    pairsetCurrent: power.pairsetCurrent as number,
+    conductorCurrent: power.conductorCurrent as number,
     cableHeat: power.operating.lineLoss,
   };
 }

@@ -1,8 +1,9 @@
 /** The results of the core with every step shown, evaluated by mathjs with units; homework looked at. @module */
 
+export type { LineAtTemperature as ResistanceAtTemperatureInput } from '../conductor/index.ts';
 export type { BoundsWorkingInput } from './book/bounds.ts';
 export type { RemotePoweringInput } from './book/bundle-load.ts';
-export type { AwgWorkingInput, ResistanceAtTemperatureInput, ResistancePerMetreInput } from './book/conductors.ts';
+export type { AwgWorkingInput, ResistancePerMetreInput } from './book/conductors.ts';
 export type { HighestLoadInput } from './book/highest-load.ts';
 export type { HighestTemperatureInput } from './book/highest-temperature.ts';
 export type { MostPowerInput } from './book/load.ts';

@@ -7,6 +7,7 @@ import { type Notation, written } from './engine/formula.ts';
 import type { ReadInput } from './engine/lines.ts';
 import type { ReadingPasses, Sheet, SheetStep, Some } from './engine/sheet.ts';
 import { passesTable, tableOf } from './engine/tables.ts';
+import { withCables } from './engine/with-cables.ts';
 import type { WorkedGiven, WorkedStep } from './engine/worked.ts';
 import type { WorkingUnit } from './engine/working-unit.ts';
 import type { Working, WorkingGiven, WorkingResult, WorkingStep, WorkingTable } from './working.ts';
@@ -41,8 +42,9 @@ export function workingOf<Name extends WorkingName>(
 ): { readonly working: Working; readonly sheet: Sheet<WorkingInputs[Name]>; readonly reading: ReadInput } {
   if (typeof name !== 'string' || !Object.hasOwn(sheets, name)) requireOneOf(name, Object.keys(sheets), 'name');
   const sheet = sheets[name];
-  sheet.guard(input);
-  const reading = { ...sheet.read(input), input };
+  const answer = sheet.guard(input);
+  const facts = withCables(input);
+  const reading = { ...sheet.read(facts, answer), input: facts };
   return { working: shown(name, sheet, reading), sheet, reading };
 }
 

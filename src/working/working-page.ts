@@ -1,6 +1,6 @@
 /** A worked example as a page, and as text, Markdown and LaTeX. @module */
 
-import { type Block, type Maths, type Page, type Relation, type Words, pageLatex, pageMarkdown, pageText } from '../pages/index.ts';
+import { type Block, type Maths, type Page, pageLatex, pageMarkdown, pageText, type Relation, type Words } from '../pages/index.ts';
 import { source } from '../sources/source.ts';
 import { unitLatex } from './engine/working-unit.ts';
 import type { Working, WorkingStep, WorkingTable } from './working.ts';

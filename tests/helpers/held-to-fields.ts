@@ -1,6 +1,6 @@
 /** Hand-written guards held to the fields of their input: the same values accepted, and the rest refused alike. @module */
 import { expect } from 'vitest';
-import { type AnyField, type AnyFields, type Fields, readInput } from '../../src/quantity/fields.ts';
+import { type AnyField, type AnyFields, type Fields, fieldsIn, readInput } from '../../src/quantity/fields.ts';
 import { InputError } from '../../src/quantity/input-error.ts';
 
 /** Values on both sides of every edge that a guard may have, and of every type. */
@@ -45,7 +45,7 @@ export function expectHeld<T, Defaulted extends keyof T, Made>(
   { path = '', looks = true }: { readonly path?: string; readonly looks?: boolean } = {},
 ): void {
   expect(refusal(() => call(good))?.message).toBeUndefined();
-  for (const [key, field] of Object.entries(fields as unknown as AnyFields)) {
+  for (const [key, field] of fieldsIn(fields as unknown as AnyFields)) {
     for (const value of [undefined, ...VALUES, ...edges(field)]) {
       const input = { ...good, [key]: value };
       const expected = refusal(() => readInput(fields, input, path));

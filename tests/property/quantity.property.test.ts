@@ -148,10 +148,10 @@ test('the reference temperature of a coefficient changes nothing but its name', 
   fc.assert(
     fc.property(between(0.001, 0.0045), temperature, temperature, temperature, (coefficient, known, asked, reference) => {
       const line = { resistance: 10, temperature: known, coefficient };
-      const moved = { ...line, coefficient: temperatureCoefficientAt(coefficient, reference), coefficientTemperature: reference };
-      const resistance = resistanceAtTemperature(line, asked);
-      expectWithin(resistanceAtTemperature(moved, asked), resistance, 1e-11);
-      expect(Math.abs(temperatureFromResistance(moved, resistance) - asked)).toBeLessThan(1e-8);
+      const moved = { ...line, coefficient: temperatureCoefficientAt({ coefficient, at: reference }), coefficientTemperature: reference };
+      const resistance = resistanceAtTemperature({ ...line, at: asked });
+      expectWithin(resistanceAtTemperature({ ...moved, at: asked }), resistance, 1e-11);
+      expect(Math.abs(temperatureFromResistance({ ...moved, laterResistance: resistance }) - asked)).toBeLessThan(1e-8);
     }),
   );
 });

@@ -21,8 +21,7 @@ import {
 
 const failing = (checks: readonly Check[]): CheckName[] => checks.filter(({ verdict }) => verdict === 'fail').map(({ name }) => name);
 const powered = (input: PoweredRunInput): readonly Check[] => {
-  const { powerChecks, cablingChecks } = checkPoweredRun(input);
-  return [...powerChecks, ...cablingChecks];
+  return checkPoweredRun(input).checks;
 };
 const twoWire = (input: TwoWireRunInput): readonly Check[] => checkTwoWireRun(input).checks;
 

@@ -40,7 +40,7 @@ describe('greatest resistance of one conductor at 20 °C, ohm/100 m', () => {
 
   // USB 2.0 power conductors, read in an unofficial copy of the table.
   test.each(rows('20 3.58\n22 5.74\n24 9.09\n26 14.60\n28 23.20'))('%s AWG stranded lead: %s', (gauge, printed) => {
-    expectPrinted(strandedLead(Number(gauge)).resistancePerMetre * 100, printed as string);
+    expectPrinted(strandedLead({ gauge: Number(gauge) }).resistancePerMetre * 100, printed as string);
   });
 });
 
@@ -58,7 +58,7 @@ describe('usual resistance of one conductor at 20 °C', () => {
     28  7  36  64.9   21.29
   `;
   test.each(rows(CHART))('%s AWG of %s strands of %s AWG: %s ohm/1000 ft', (gauge, count, strand, perKilofoot, per100) => {
-    const nominal = strandedLead(Number(gauge), { basis: 'nominal' });
+    const nominal = strandedLead({ gauge: Number(gauge), basis: 'nominal' });
     expect(STRANDED_LEADS.find((row) => row.gauge === Number(gauge))?.chart).toBe(Number(perKilofoot));
     expectPrinted(nominal.resistancePerMetre * 304.8, perKilofoot as string);
     expectPrinted(nominal.resistancePerMetre * 100, per100 as string);
@@ -86,7 +86,7 @@ describe('usual resistance of one conductor at 20 °C', () => {
       ['stranded', stranded],
     ] as const) {
       // The table also prints ohm/1000 ft, rounded on its own; that column is stored, and half its last digit is 0.0164 ohm/km.
-      const stored = resistancePerMetre(necTable8(Number(gauge), { stranding }), 75) * 1000;
+      const stored = resistancePerMetre(necTable8({ size: Number(gauge), stranding }), 75) * 1000;
       expect(Math.abs(stored - Number(printed))).toBeLessThanOrEqual(0.0164 + lastDigit(printed as string) / 2);
       // The table starts from rounded diameters and has 2 to 2.6 % for strands: copper of the gauge is within 0.6 % of it.
       const byGauge = resistancePerMetre(awg(Number(gauge), { stranding }), 75) * 1000;

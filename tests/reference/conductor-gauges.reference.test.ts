@@ -17,7 +17,8 @@ const OFF = 'one or two units of the last figure off the square of its own diame
 const CUT = 'reckoned on from rounded figures, and cut';
 
 const at65 = (wire: Wire): number => resistancePerMetre(wire, 65);
-const poundsPerKilofoot = (wire: Wire): number => (wire.area * (material('annealed-copper').density as number) * 304.8) / 453.59237;
+const poundsPerKilofoot = (wire: Wire): number =>
+  (wire.area * (material({ name: 'annealed-copper' }).density as number) * 304.8) / 453.59237;
 const perKilofoot = (wire: Wire): number => toOhmsPerKilofoot(wire.resistancePerMetre);
 const perKilometre = (wire: Wire): number => toOhmsPerKilometre(wire.resistancePerMetre);
 

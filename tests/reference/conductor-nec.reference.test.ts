@@ -16,7 +16,8 @@ import { expectPrinted, expectWithin, lastDigit, rows } from '../helpers/expecta
 function wire(cells: readonly string[]): ReturnType<typeof necTable8> {
   const [gauge = '', strands, material, coating] = cells;
   const size = /^0+$/.test(gauge) ? (`${gauge.length}/0` as AwgSize) : Number(gauge);
-  return necTable8(size, {
+  return necTable8({
+    size,
     stranding: strands === '1' ? 'solid' : 'stranded',
     material: material as 'copper' | 'aluminium',
     coating: coating as 'uncoated' | 'coated',

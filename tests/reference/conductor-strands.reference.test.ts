@@ -39,7 +39,7 @@ const METRIC = `
 
 describe('metric constructions', () => {
   test.each(rows(METRIC))('%s is %s mm² of metal, sold as %s mm²', (construction, area, size, plain, tinned, conductorClass) => {
-    const strands = strandConstruction(construction as string);
+    const strands = strandConstruction({ construction: construction as string });
     expectPrinted(strands.area, area as string);
     expectWithin(strands.area, Number(size), 0.04);
     const made = conductorClass === '5' ? { class: 5 as const } : {};
@@ -51,7 +51,7 @@ describe('metric constructions', () => {
   });
 
   test('50/0.25 is 2.454 mm²; the supplier table that prints 2.48 is wrong', () => {
-    expectPrinted(strandConstruction('50/0.25').area, '2.454');
+    expectPrinted(strandConstruction({ construction: '50/0.25' }).area, '2.454');
   });
 });
 
@@ -89,7 +89,7 @@ publishedColumn(
   rows(CHART).map(([gauge, construction, printed]) => ({
     row: `${gauge} AWG ${construction}`,
     printed: printed as string,
-    computed: toOhmsPerKilofoot(strandConstruction(`${construction} in`, { layAllowance: 0 }).resistancePerMetre),
+    computed: toOhmsPerKilofoot(strandConstruction({ construction: `${construction} in`, layAllowance: 0 }).resistancePerMetre),
   })),
   {
     within: { fraction: 0.037, reason: 'strands of unrounded gauges, and some rows off by up to 3.5 %' },

@@ -83,7 +83,7 @@ describe('R = ρ L / A', () => {
 
   test('resistivity, then hot: OpenStax University Physics m58731: 25.0 m of 0.100 mm is 77.7 Ω: gold (2.44e-8 Ω·m), 112 Ω at 150 °C', () => {
     expectPrinted(uniformWire({ resistance: 77.7, length: 25, area: disc(0.1) }).resistivity * MICRO, '2.44e-8');
-    expectPrinted(resistanceAtTemperature({ resistance: 77.7, temperature: 20, coefficient: 0.0034 }, 150), '112');
+    expectPrinted(resistanceAtTemperature({ resistance: 77.7, temperature: 20, coefficient: 0.0034, at: 150 }), '112');
   });
 
   test('length: OpenStax University Physics m58735: silver as good as 1 m of gold, 12 AWG (1.53 m); 0.0094 and 0.0096 Ω at 100 °C', () => {
@@ -91,8 +91,8 @@ describe('R = ρ L / A', () => {
     const { length, resistance } = uniformWire({ resistance: gold.resistance, resistivity: 0.0159, area: 3.31 });
     expectPrinted(length, '1.53');
     expectPrinted(gold.resistance, '0.0074');
-    expectPrinted(resistanceAtTemperature({ resistance, temperature: 20, coefficient: 0.0034 }, 100), '0.0094');
-    expectPrinted(resistanceAtTemperature({ resistance, temperature: 20, coefficient: 0.0038 }, 100), '0.0096');
+    expectPrinted(resistanceAtTemperature({ resistance, temperature: 20, coefficient: 0.0034, at: 100 }), '0.0094');
+    expectPrinted(resistanceAtTemperature({ resistance, temperature: 20, coefficient: 0.0038, at: 100 }), '0.0096');
   });
 
   test('length: Beiser, problem 5.16, p. 52: 3 Ω of 0.1 mm², 0.0175 Ω·mm²/m (17 m, cut from 17.14)', () => {
@@ -174,10 +174,14 @@ describe('temperature', () => {
   });
 
   test('Muthusubramanian & Salivahanan 1.5, p. 21: platinum 3.146 Ω at 40 °C, 3.767 Ω at 100 °C (0.003788/K at 0 °C, 2.732 Ω, 0.003290/K at 40 °C)', () => {
-    const at0 = temperatureCoefficientFrom({ resistance: 3.146, temperature: 40 }, { resistance: 3.767, temperature: 100 }, 0);
+    const at0 = temperatureCoefficientFrom({
+      first: { resistance: 3.146, temperature: 40 },
+      second: { resistance: 3.767, temperature: 100 },
+      at: 0,
+    });
     expectPrinted(at0, '0.003788');
     expectPrinted(hot(3.146, 40, at0, 0, 0), '2.732');
-    expectPrinted(temperatureCoefficientAt(at0, 40, 0), '0.003290');
+    expectPrinted(temperatureCoefficientAt({ coefficient: at0, at: 40, from: 0 }), '0.003290');
   });
 
   test.each([
@@ -223,7 +227,7 @@ describe('drop and loss over two wires', () => {
   });
 
   test('electrician2.com on NEC Table 8: 100 ft of 16 AWG stranded at 75 °C, 4 A (4.0 V)', () => {
-    const wire = necTable8(16, { stranding: 'stranded' });
+    const wire = necTable8({ size: 16, stranding: 'stranded' });
     expectPrinted(4 * loopResistance({ conductor: wire, length: feet(100), temperature: 75 }), '4.0');
     expectPrinted((100 * 4 * 200 * 0.00499) / 24, '16.6', 1); // printed as 16.7 % of 24 V, from the rounded 4.0 V
   });
@@ -260,17 +264,17 @@ describe('drop and loss over two wires', () => {
 
 describe('how books differ from wire', () => {
   test('OpenStax counts 1.72e-8 Ω·m, the standard of wire 1/58: the same 0.104 Ω', () => {
-    const wire = conductorFromResistance({ ohmsPerKilometre: 1000 * (material('annealed-copper').resistivity / disc(2.053)) });
+    const wire = conductorFromResistance({ ohmsPerKilometre: 1000 * (material({ name: 'annealed-copper' }).resistivity / disc(2.053)) });
     expectPrinted(resistancePerMetre(wire) * 20, '0.104');
   });
 });
 
 /** A resistance at another temperature. */
 function hot(resistance: number, temperature: number, coefficient: number, coefficientTemperature: number, at: number): number {
-  return resistanceAtTemperature({ resistance, temperature, coefficient, coefficientTemperature }, at);
+  return resistanceAtTemperature({ resistance, temperature, coefficient, coefficientTemperature, at });
 }
 
 /** The temperature at which a resistance has become another. */
 function warmTo(resistance: number, temperature: number, coefficient: number, coefficientTemperature: number, later: number): number {
-  return temperatureFromResistance({ resistance, temperature, coefficient, coefficientTemperature }, later);
+  return temperatureFromResistance({ resistance, temperature, coefficient, coefficientTemperature, laterResistance: later });
 }

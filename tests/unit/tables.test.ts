@@ -97,7 +97,7 @@ describe('nobody pays for a table that is not used', () => {
 describe('metals', () => {
   test.each(Object.entries(MATERIALS))('%s is stated once, and is a metal', (name, row) => {
     expect(row[0] === null).toBe(Object.hasOwn(RESISTIVITY_BANDS, name));
-    const metal = material(name as MaterialName);
+    const metal = material({ name: name as MaterialName });
     expect(metal.iacs).toBeGreaterThan(10);
     expect(metal.iacs).toBeLessThan(110);
     expect(metal.resistivity * metal.conductivity).toBeCloseTo(1, 14);
@@ -119,10 +119,10 @@ describe('metals', () => {
   });
 
   test('clad aluminium of unknown make spans 1.40 to 1.60 times copper, and every known make lies inside', () => {
-    const { bestResistivity = 0, resistivity } = material('copper-clad-aluminium');
+    const { bestResistivity = 0, resistivity } = material({ name: 'copper-clad-aluminium' });
     for (const name of ['copper-clad-aluminium-10', 'copper-clad-aluminium-15'] as const) {
-      expect(material(name).resistivity).toBeGreaterThan(bestResistivity);
-      expect(material(name).resistivity).toBeLessThan(resistivity);
+      expect(material({ name }).resistivity).toBeGreaterThan(bestResistivity);
+      expect(material({ name }).resistivity).toBeLessThan(resistivity);
     }
   });
 });

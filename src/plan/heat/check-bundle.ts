@@ -1,7 +1,9 @@
 /** A bundle of powered cables judged: rating of the cable, recommended rise, ampacity. @module */
+
 import { type Ampacity, type AmpacityCode, ampacity } from '../../cable/heat/ampacity.ts';
 import { type BundleRise, type BundleRiseInput, bundleRise } from '../../cable/heat/bundle-rise.ts';
 import { type RemotePowering, remotePowering } from '../../cable/heat/remote-powering.ts';
+import { readCable } from '../../cable/read-cable.ts';
 import { AMPACITY } from '../../limits/ampacity.ts';
 import { BUNDLE_RISE } from '../../limits/bundle-rise.ts';
 import type { Check, CheckName } from '../../limits/check.ts';
@@ -68,8 +70,10 @@ export interface CheckedBundle {
  * checkBundle(bundle).checks.map(({ name, verdict }) => [name, verdict]); // => [['conductor-temperature', 'fail'], ['bundle-rise', 'fail']]
  */
 export function checkBundle(input: CheckBundleInput): CheckedBundle {
-  const rise = bundleRise(input);
-  const { temperatureRating = 60, recommendedRise = 15, code, cable, bundle, ambient = 20 } = input;
+  const { temperatureRating = 60, recommendedRise = 15, code, ...bundled } = input;
+  const rise = bundleRise(bundled);
+  const { bundle, ambient = 20 } = input;
+  const cable = readCable(input.cable, 'cable');
   requireOneOf(temperatureRating, [60, 75, 90], 'temperatureRating');
   requireOneOf(recommendedRise, [10, 15], 'recommendedRise');
   const { energisedPairs = cable.pairs } = input;

@@ -3,9 +3,11 @@ import type { Installation } from '../../cable/heat/bundle-rise.ts';
 import type { Segment } from '../../cable/run-resistance.ts';
 import type { Check } from '../../limits/check.ts';
 import { type Verdict, worse, worstVerdict } from '../../limits/verdict.ts';
-import { requireArray } from '../../quantity/guards.ts';
+import { readInput } from '../../quantity/fields.ts';
+import { requireObject } from '../../quantity/guards.ts';
 import type { Celsius, Kelvins, Millimetres } from '../../quantity/units.ts';
-import { checkPoweredRun, type PoweredRun, type PoweredRunInput } from '../powered-run.ts';
+import { POWERED_RUN_FIELDS, type PoweredRunInput } from '../powered-input.ts';
+import { judgePoweredRun, type PoweredRun, poweredAssumptions } from '../powered-run.ts';
 import { type BundleLimits, type CheckedBundle, checkBundle } from './check-bundle.ts';
 
 /** A run whose installed cable lies in a bundle of its like. The temperatures of its pieces are those of the air. */
@@ -73,15 +75,19 @@ const TURNS = 400;
  * warm.feasible && [warm.pieces[0]?.rise.toFixed(1), warm.run.verdict.power, warm.verdict]; // => ['6.1', 'pass', 'pass']
  */
 export function warmRun(input: WarmRunInput): WarmRun {
-  let run = checkPoweredRun(input);
-  requireArray(input.installed, 'installed', 'a list of { cable, length, temperature }');
-  const { installed, bundle, installation, outsideDiameter, temperatureRating, recommendedRise, code } = input;
-  const energisedPairs = run.power.limits.pairs;
+  requireObject(input, 'input', 'an object with installed, poeClass, bundle and installation');
+  const { bundle, installation, outsideDiameter, temperatureRating, recommendedRise, code, ...described } = input;
+  const facts = readInput(POWERED_RUN_FIELDS, described);
+  const { installed } = facts;
+  const cool = judgePoweredRun(facts);
+  const assumptions = poweredAssumptions(described, cool);
+  let run: PoweredRun = { ...cool, assumptions };
+  const energisedPairs = run.classLimits.pairs;
   let rises: Kelvins[] = installed.map(() => 0);
 
   for (let turn = 0; turn < TURNS; turn++) {
-    if (!run.power.feasible) return { feasible: false, reason: 'collapse', run, verdict: 'fail' };
-    const pairCurrent = run.power.pairsetCurrent;
+    const pairCurrent = run.pairsetCurrent;
+    if (pairCurrent === undefined) return { feasible: false, reason: 'collapse', run, verdict: 'fail' };
     const judged = installed.map(({ cable, temperature: ambient = 20 }) =>
       checkBundle({
         cable,
@@ -118,7 +124,7 @@ export function warmRun(input: WarmRunInput): WarmRun {
       };
     }
     rises = next;
-    run = checkPoweredRun({ ...input, installed: warmed(installed, rises) });
+    run = { ...judgePoweredRun({ ...facts, installed: warmed(installed, rises) }), assumptions };
   }
   return { feasible: false, reason: 'no-steady-state', run, verdict: 'fail' };
 }

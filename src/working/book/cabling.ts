@@ -21,9 +21,8 @@ import {
   PERMANENT_LINK_LOOP,
 } from '../../limits/all.ts';
 import type { Limit, LimitName } from '../../limits/index.ts';
-import { closestCord, closestGauge, deratedRule, type Held } from '../../plan/cabling-checks.ts';
+import { closestCord, closestGauge, deratedRule, type Held, weakCategory } from '../../plan/cabling-limits.ts';
 import type { CablingRules } from '../../plan/cabling-rules.ts';
-import { categoryCheck } from '../../plan/category-check.ts';
 import { hottestOf, isScreened } from '../../plan/signal-length.ts';
 import { givens, steps } from '../engine/rows.ts';
 import type { FigureSources, Figures, ReadingRow, SheetGiven, SheetStep, Some } from '../engine/sheet.ts';
@@ -137,7 +136,7 @@ export interface Ruled {
 export function cablingRows(rules: CablingRules, own: Segment, cords: readonly Segment[], connections: number, limits: PoeClass): Ruled {
   const { cable, temperature = 20 } = own;
   const hasCords = cords.length > 0;
-  const derated = deratedRule(temperature, isScreened(cable), rules);
+  const derated = deratedRule({ installed: [own] }, rules);
   const isLossy = hasCords || derated !== undefined;
   // Cord cable that is installed for good is no less lossy for it.
   const { excess, source } = cordLoss(cable.gauge);
@@ -217,7 +216,7 @@ export function cablingRows(rules: CablingRules, own: Segment, cords: readonly S
     ): void => {
       if (held !== undefined && isMissed) rows.push(limitRow(name, [unit], { 'v_#': held.value, 'w_#': held.limit }, held.source));
     };
-    hold(CABLE_CATEGORY, categoryCheck([own, ...cords], limits.type), 'at least', true);
+    hold(CABLE_CATEGORY, weakCategory([own, ...cords], limits), 'at least', true);
     hold(CONNECTIONS, { value: connections, ...rules.connections }, '1');
     hold(CORD_LENGTH, closestCord(cords, rules), 'm');
     hold(CONDUCTOR_GAUGE, closestGauge([own], cords, rules), '1');

@@ -1,17 +1,17 @@
 /** A wire: its gauge, its metal, its temperature. @module */
 
-import { COPPER_COEFFICIENT } from '../../conductor/annealed-copper.ts';
+import { COPPER_COEFFICIENT } from '../../conductor/copper-standard.ts';
 import { gaugeNumber } from '../../conductor/gauge.ts';
 import {
   type AwgOptions,
   type AwgSize,
   awg,
   type Conductor,
+  type LineAtTemperature,
   type LoopResistanceInput,
   loopResistance,
   resistanceAtTemperature,
   resistancePerMetre,
-  type TemperatureLine,
   type UniformWireInput,
   uniformWire,
 } from '../../conductor/index.ts';
@@ -86,7 +86,7 @@ export const awgSheet: BookSheet<AwgWorkingInput, 'formula' | 'rounded' | 'solid
     const { diameter } = awg(size, { family });
     const wire = stranding === 'solid' ? diameter : diameter / Math.sqrt(strands ?? 7);
     return {
-      values: { n: gaugeNumber(size), sigma: material(name, { diameter: wire }).conductivity },
+      values: { n: gaugeNumber(size), sigma: material({ name, diameter: wire }).conductivity },
       cases: [family === 'formula' ? 'formula' : 'rounded', stranding, name === 'annealed-copper' ? 'copper' : 'metal'],
     };
   },
@@ -170,13 +170,7 @@ export const resistancePerMetreSheet: BookSheet<ResistancePerMetreInput, Warmth>
   read: ({ conductor, temperature }) => readConductor(conductor, temperature),
 };
 
-/** The arguments of `resistanceAtTemperature` in one object. */
-export interface ResistanceAtTemperatureInput extends TemperatureLine {
-  /** Temperature that is asked about, -273.15 to 4000. [°C] */
-  readonly at: Celsius;
-}
-
-export const resistanceAtTemperatureSheet: BookSheet<ResistanceAtTemperatureInput, 'known elsewhere'> = {
+export const resistanceAtTemperatureSheet: BookSheet<LineAtTemperature, 'known elsewhere'> = {
   title: 'A resistance at another temperature',
   needs: ['resistance', 'temperature', 'coefficient', 'at'],
   keys: ['coefficientTemperature'],
@@ -202,11 +196,7 @@ export const resistanceAtTemperatureSheet: BookSheet<ResistanceAtTemperatureInpu
     ['ratio-upside-down', { R_2: 'R_1 * f_1 / f_2' }],
     ['temperature-not-changed', { R_2: 'R_1' }],
   ],
-  guard: (input) => {
-    requireObject(input, 'input', 'an object with resistance, temperature, coefficient and at');
-    const { at, ...line } = input;
-    return resistanceAtTemperature(line, at);
-  },
+  guard: resistanceAtTemperature,
   read: ({ temperature, coefficientTemperature }) => ({
     cases: [temperature !== (coefficientTemperature ?? 20) && 'known elsewhere'],
     assumptions: [coefficientTemperature === undefined && 'The coefficient is that at 20 °C: no temperature was stated for it.'],

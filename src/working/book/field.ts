@@ -137,8 +137,8 @@ export const loadedVoltageSheet: BookSheet<LoadedVoltageInput, LoadedCase> = {
   guard: loadedVoltage,
   read: ({ openVoltage: V_0, loadedVoltage: V, minimumVoltage: V_min, voltageAccuracy, currentAccuracy }) => {
     const exact = voltageAccuracy === undefined && currentAccuracy === undefined;
-    const open = readingBounds(V_0, voltageAccuracy, 'voltageAccuracy');
-    const loaded = readingBounds(V, voltageAccuracy, 'voltageAccuracy');
+    const open = readingBounds(V_0, voltageAccuracy);
+    const loaded = readingBounds(V, voltageAccuracy);
     // Where the two voltages may be the same, nothing bounds the power.
     const isBounded = open.low > loaded.high;
     return {

@@ -1,10 +1,12 @@
 import { AMPACITY, COLLAPSE, DEVICE_VOLTAGE, PD_POWER, PD_VOLTAGE, PSE_POWER, VOLTAGE_DROP } from '../../limits/all.ts';
-import { highestLoad, type LoadKind, type PoweredRunInput, type TwoWireHighestLoadInput } from '../../plan/index.ts';
-import { isPowered } from '../../plan/one-unknown.ts';
-import { supplyRange } from '../../plan/two-wire-run.ts';
+import type { HighestLoad, PoweredRunInput } from '../../plan/index.ts';
+import { highestLoad, type LoadKind, type TwoWireHighestLoadInput } from '../../plan/index.ts';
+import { isPowered } from '../../plan/open-run.ts';
+import { supplyRange } from '../../plan/two-wire-input.ts';
 import { InputError } from '../../quantity/input-error.ts';
 import { type BookSheet, steps } from '../engine/rows.ts';
 import type { Reading, ReadingRow } from '../engine/sheet.ts';
+import type { WithCables } from '../engine/with-cables.ts';
 import { temperatureAssumption } from './conductors.ts';
 import { jointAssumption } from './joints.ts';
 import {
@@ -24,7 +26,6 @@ import {
 import { AT_MOST, type LineInput, lineReading } from './line.ts';
 import type { LoadCase } from './load.ts';
 import {
-  asked,
   granted,
   heldReading,
   openGivens,
@@ -37,9 +38,12 @@ import {
 } from './open-run.ts';
 import { loopGivens, loopSteps, runReading } from './runs.ts';
 
-type Run = Omit<PoweredRunInput, 'pdPower'>;
+type Powered = Omit<PoweredRunInput, 'pdPower'>;
+type TwoWire = TwoWireHighestLoadInput;
 /** What highestLoad takes. */
-export type HighestLoadInput = Run | TwoWireHighestLoadInput;
+export type HighestLoadInput = Powered | TwoWire;
+type Run = WithCables<Powered>;
+type Line = WithCables<TwoWire>;
 
 type Case =
   | HeldCase
@@ -69,13 +73,13 @@ const limitSteps = [...dropAsVoltageSteps, ...steps<Case>([
   ['Z_#', 'Ω', 'V_hi / Iz_#', '@: the lowest resistance that takes no more, at the highest voltage and without any line', { latex: 'R_{L,#}', when: 'most current of a resistance' }],
 ], { each: 'limit', core: '<limit>' })];
 
-const core = asked((input: HighestLoadInput) => {
+const guard = (input: HighestLoadInput): HighestLoad => {
   const answer = highestLoad(input);
-  if (isPowered<Run, TwoWireHighestLoadInput>(input)) requireOthersMet(answer, input.cabling);
+  if (isPowered<Powered, TwoWire>(input)) requireOthersMet(answer, input.cabling);
   return answer;
-});
+};
 
-export const highestLoadSheet: BookSheet<HighestLoadInput, Case> = {
+export const highestLoadSheet: BookSheet<HighestLoadInput, Case, HighestLoad> = {
   title: 'The highest load that every limit allows',
   needs: ['poeClass|supplyVoltage'],
   keys: [...openRunKeys, 'pseVoltage', ...openLineKeys, 'kind'],
@@ -107,13 +111,13 @@ export const highestLoadSheet: BookSheet<HighestLoadInput, Case> = {
     ['pairset-for-four-pair', { R: 'R_w' }, 'two pairsets'],
     ['class-power-for-pd-power', { P_class: 'P_lim' }, 'powered'],
   ],
-  guard: core.guard,
-  read: (input) => (isPowered<Run, TwoWireHighestLoadInput>(input) ? readRun(input) : readLine(input)),
+  guard,
+  read: (input, answer) => (isPowered<Run, Line>(input) ? readRun(input, answer) : readLine(input, answer)),
 };
 
 const UNBOUNDED = 'nothing bounds the load of this run';
 
-function readRun(input: Run): Reading<Case> {
+function readRun(input: Run, answer: HighestLoad): Reading<Case> {
   const { installed, cords = [], minimumVoltage, maximumResistance, pseVoltage } = input;
   const { limits } = granted({ ...input, pdPower: 0 });
   const { psePowerLimit, pdPower, pseVoltageMin, pairs } = limits;
@@ -126,7 +130,7 @@ function readRun(input: Run): Reading<Case> {
   // Beyond half the supply voltage the line gives way before the port must source that much.
   if (R > 0 && 2 * psePowerLimit * R <= V * V) limit.push(limitRow(PSE_POWER, ['power of the port']));
   const fixed = [...portRows(limits, undefined, pseVoltage, pieces), ...fixedOhmsRows(maximumResistance), ...voltages.fixed];
-  return heldReading(core.answer(input), UNBOUNDED, {
+  return heldReading(answer, UNBOUNDED, {
     values: { V, P_lim: psePowerLimit, P_class: pdPower, m: pairs / 2 },
     cases: [...cases, 'constant power'],
     rows,
@@ -142,7 +146,7 @@ const KINDS: Readonly<Record<LoadKind, LoadCase>> = {
   resistance: 'constant resistance',
 };
 
-function readLine(input: TwoWireHighestLoadInput): Reading<Case> {
+function readLine(input: Line, answer: HighestLoad): Reading<Case> {
   const { minimumVoltage, maximumVoltage, maximumResistance, kind: asked = 'power' } = input;
   const kind = KINDS[asked];
   const { low: V, high } = supplyRange(input.supplyVoltage);
@@ -153,7 +157,7 @@ function readLine(input: TwoWireHighestLoadInput): Reading<Case> {
   if (R > 0 && kind === 'constant power') limit.push(limitRow(COLLAPSE, ['collapse of a power']));
   if (R > 0 && kind === 'constant current') limit.push(limitRow(COLLAPSE, ['collapse of a current']));
   limit.push(...voltages.limit, ...dropRows(input, V, high, R, kind), ...ampacityRows(input.ampacity, V, R, kind));
-  return heldReading(core.answer(input), UNBOUNDED, {
+  return heldReading(answer, UNBOUNDED, {
     values: { V, V_hi: high },
     cases: [...cases, kind],
     rows,

@@ -1,12 +1,15 @@
 /** How hot: each limit as a resistance, as the most that one metre may have, and as a temperature; the lowest of these. @module */
+
 import type { Segment } from '../../cable/index.ts';
+import type { HighestTemperature } from '../../plan/index.ts';
 import { highestTemperature, type PoweredRunInput, type TwoWireRunInput, type UnequalTwoWireRunInput } from '../../plan/index.ts';
-import { isPowered } from '../../plan/one-unknown.ts';
-import { supplyRange } from '../../plan/two-wire-run.ts';
+import { isPowered } from '../../plan/open-run.ts';
+import { supplyRange } from '../../plan/two-wire-input.ts';
 import { COLDEST, HOTTEST } from '../../quantity/guards.ts';
 import { InputError } from '../../quantity/input-error.ts';
 import { type BookSheet, steps } from '../engine/rows.ts';
 import type { Reading } from '../engine/sheet.ts';
+import { type WithCables, withCables } from '../engine/with-cables.ts';
 import { twentyGiven } from './conductors.ts';
 import { connectionGivens, jointAssumption } from './joints.ts';
 import {
@@ -21,7 +24,6 @@ import {
 import { AT_MOST, legGivens, lineLengthGiven, lineReading, perMetre } from './line.ts';
 import { loadCase, loadGivens, loadKeys } from './load.ts';
 import {
-  asked,
   heldReading,
   openGivens,
   openLineKeys,
@@ -35,29 +37,32 @@ import {
 } from './open-run.ts';
 import { cordGivens, cordsCase, pieceGivens, pieceRows, restSteps, runReading } from './runs.ts';
 
-type Line = TwoWireRunInput | UnequalTwoWireRunInput;
+type Powered = PoweredRunInput;
+type TwoWire = TwoWireRunInput | UnequalTwoWireRunInput;
 /** What highestTemperature takes. */
-export type HighestTemperatureInput = PoweredRunInput | Line;
+export type HighestTemperatureInput = Powered | TwoWire;
+type Run = WithCables<Powered>;
+type Line = WithCables<TwoWire>;
 
 type Case = HeldCase | 'line';
 
-const core = asked((input: HighestTemperatureInput) => {
+const guard = (input: HighestTemperatureInput): HighestTemperature => {
   const answer = highestTemperature(input);
-  if (isPowered<PoweredRunInput, Line>(input)) requireNoCabling(input.cabling);
+  if (isPowered<Powered, TwoWire>(input)) requireNoCabling(input.cabling);
   else requireLoadResistance(input.load);
-  const wire = isPowered<PoweredRunInput, Line>(input) ? perKelvin(input.installed) : perMetre(input).perKelvin * input.length;
+  const wire = isPowered<Powered, TwoWire>(input) ? perKelvin(withCables(input.installed)) : perMetre(input).perKelvin * input.length;
   if (!(wire > 0)) {
     throw new InputError('conflict', 'length', 'a wire whose resistance changes with its temperature: there is nothing to show else', wire);
   }
   return answer;
-});
+};
 
 /** One conductor of so many pieces: how much more each kelvin makes of it. */
 function perKelvin(pieces: readonly Segment[]): number {
   return pieces.reduce((sum, { cable, length }) => sum + cable.maximumResistancePerMetre * cable.temperatureCoefficient * length, 0);
 }
 
-export const highestTemperatureSheet: BookSheet<HighestTemperatureInput, Case> = {
+export const highestTemperatureSheet: BookSheet<HighestTemperatureInput, Case, HighestTemperature> = {
   title: 'The highest temperature at which a run holds',
   needs: ['poeClass|supplyVoltage'],
   keys: [...openRunKeys, 'pdPower', 'pseVoltage', ...openLineKeys, ...loadKeys],
@@ -113,18 +118,18 @@ export const highestTemperatureSheet: BookSheet<HighestTemperatureInput, Case> =
     ['pair-loop-for-pairset', { 'f_#': '2' }, 'one pairset'],
     ['pairset-for-four-pair', { 'f_#': '1' }, 'two pairsets'],
   ],
-  guard: core.guard,
-  read: (input) => (isPowered<PoweredRunInput, Line>(input) ? readRun(input) : readLine(input)),
+  guard,
+  read: (input, answer) => (isPowered<Run, Line>(input) ? readRun(input, answer) : readLine(input, answer)),
 };
 
 const UNBOUNDED = 'nothing bounds the temperature of this run';
 
-function readRun(input: PoweredRunInput): Reading<Case> {
+function readRun(input: Run, answer: HighestTemperature): Reading<Case> {
   const { installed, cords = [], pseVoltage } = input;
   const { limits, P, values, cases, limit, idle } = poweredRun(input);
   const run = runReading(installed, limits.pairs, input);
   const fixed = [...portRows(limits, P, pseVoltage, [...installed, ...cords]), ...idle];
-  return heldReading(core.answer(input), UNBOUNDED, {
+  return heldReading(answer, UNBOUNDED, {
     values,
     cases: [...run.cases, ...cases, cordsCase(cords)],
     rows: { ...run.rows, cord: pieceRows(cords, 'c') },
@@ -134,10 +139,10 @@ function readRun(input: PoweredRunInput): Reading<Case> {
   });
 }
 
-function readLine(input: Line): Reading<Case> {
+function readLine(input: Line, answer: HighestTemperature): Reading<Case> {
   const supply = supplyRange(input.supplyVoltage);
   const { cases, rows } = lineReading(input);
-  return heldReading(core.answer(input), UNBOUNDED, {
+  return heldReading(answer, UNBOUNDED, {
     values: { V: supply.low, V_hi: supply.high },
     cases: [...cases, loadCase(input.load), 'line'],
     rows,

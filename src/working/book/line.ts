@@ -3,7 +3,7 @@ import { type FarEndFaultInput, farEndFaultCurrent, type VoltageDropInput, volta
 import type { Conductor } from '../../conductor/index.ts';
 import { atMaximum } from '../../conductor/to-maximum.ts';
 import { type LeastPermittedDropInput, leastPermittedDrop } from '../../plan/index.ts';
-import { supplyRange } from '../../plan/two-wire-run.ts';
+import { supplyRange } from '../../plan/two-wire-input.ts';
 import { type BookSheet, given, givens, step, steps } from '../engine/rows.ts';
 import type { ReadingRow, ReadingRows, SheetGiven, SheetStep, Some } from '../engine/sheet.ts';
 import { coefficientSource, temperatureAssumption, twentyGiven } from './conductors.ts';

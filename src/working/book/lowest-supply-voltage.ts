@@ -3,11 +3,13 @@
 import type { Load } from '../../circuit/index.ts';
 import { AMPACITY, COLLAPSE, DEVICE_VOLTAGE, PSE_POWER, VOLTAGE_DROP } from '../../limits/all.ts';
 import type { Limit, LimitName } from '../../limits/index.ts';
+import type { LowestSupplyVoltage } from '../../plan/index.ts';
 import { type LowestSupplyVoltageInput, lowestSupplyVoltage, type PoweredRunInput } from '../../plan/index.ts';
-import { isPowered } from '../../plan/one-unknown.ts';
+import { isPowered } from '../../plan/open-run.ts';
 import { InputError } from '../../quantity/input-error.ts';
 import { type BookSheet, steps } from '../engine/rows.ts';
 import type { Figures, Reading, ReadingRow } from '../engine/sheet.ts';
+import type { WithCables } from '../engine/with-cables.ts';
 import { temperatureAssumption } from './conductors.ts';
 import { jointAssumption } from './joints.ts';
 import {
@@ -23,7 +25,6 @@ import {
 import { AT_MOST, lineReading } from './line.ts';
 import { loadCase, loadGivens, loadKeys } from './load.ts';
 import {
-  asked,
   granted,
   heldReading,
   openGivens,
@@ -37,8 +38,11 @@ import {
 } from './open-run.ts';
 import { loopGivens, loopSteps, runReading } from './runs.ts';
 
-type Run = Omit<PoweredRunInput, 'pseVoltage'>;
-type Line = Exclude<LowestSupplyVoltageInput, Run>;
+type Powered = Omit<PoweredRunInput, 'pseVoltage'>;
+type TwoWire = Exclude<LowestSupplyVoltageInput, Powered>;
+type Run = WithCables<Powered>;
+type Line = WithCables<TwoWire>;
+
 type Case = HeldCase | 'drop';
 
 /** The core looks no further, either way. [V] */
@@ -59,18 +63,18 @@ const limitSteps = [...ampacityAsVoltageSteps, ...steps<Case>([
   ['V_#', 'V', 'Vd_# + P / (Vd_# / R)', '@: least voltage: the drop, and what the power has at the current that makes it', { when: 'permitted drop in volts' }],
 ], { each: 'limit', core: '<limit>' })];
 
-const core = asked((input: LowestSupplyVoltageInput) => {
+const guard = (input: LowestSupplyVoltageInput): LowestSupplyVoltage => {
   const answer = lowestSupplyVoltage(input);
-  if (isPowered<Run, Line>(input)) requireOthersMet(answer, input.cabling);
+  if (isPowered<Powered, TwoWire>(input)) requireOthersMet(answer, input.cabling);
   else {
     requireLoadResistance(input.load);
     requireNoMore(input);
   }
   return answer;
-});
+};
 
 /** Refuses what a resistance meets only up to some voltage: it takes and drops the more the higher that is. */
-function requireNoMore({ load, permittedDrop, ampacity }: Line): void {
+function requireNoMore({ load, permittedDrop, ampacity }: TwoWire): void {
   if (load.resistance === undefined) return;
   if (typeof permittedDrop === 'object') {
     const expected = 'a fraction of the supply voltage: a resistance drops more volts of a higher one';
@@ -81,7 +85,7 @@ function requireNoMore({ load, permittedDrop, ampacity }: Line): void {
   }
 }
 
-export const lowestSupplyVoltageSheet: BookSheet<LowestSupplyVoltageInput, Case> = {
+export const lowestSupplyVoltageSheet: BookSheet<LowestSupplyVoltageInput, Case, LowestSupplyVoltage> = {
   title: 'The lowest supply voltage at which a run holds',
   needs: ['poeClass|conductor|out'],
   keys: [...openRunKeys, 'pdPower', ...openLineKeys, ...loadKeys],
@@ -113,8 +117,8 @@ export const lowestSupplyVoltageSheet: BookSheet<LowestSupplyVoltageInput, Case>
     ['pairset-for-four-pair', { R: 'R_w' }, 'two pairsets'],
     ['class-power-for-pd-power', { P: 'P_lim' }, 'powered'],
   ],
-  guard: core.guard,
-  read: (input) => (isPowered<Run, Line>(input) ? readRun(input) : readLine(input)),
+  guard,
+  read: (input, answer) => (isPowered<Run, Line>(input) ? readRun(input, answer) : readLine(input, answer)),
 };
 
 type Row = ReadingRow<Case>;
@@ -136,7 +140,7 @@ function lowestRow(
   return U === undefined || (power !== undefined && U * U < power * R) ? [] : row(name, U, [what, 'voltage'], values);
 }
 
-function readRun(input: Run): Reading<Case> {
+function readRun(input: Run, answer: LowestSupplyVoltage): Reading<Case> {
   const { installed, cords = [], minimumVoltage, maximumResistance } = input;
   const { limits, P } = granted(input);
   const { psePowerLimit: W, pairs } = limits;
@@ -149,7 +153,7 @@ function readRun(input: Run): Reading<Case> {
     ...lowestVoltages(limits, minimumVoltage).flatMap(([name, U]) => lowestRow(name, U, { power: P }, R)),
   ];
   const fixed = [...portRows(limits, P, undefined, pieces), ...fixedOhmsRows(maximumResistance)];
-  return heldReading(core.answer(input), UNBOUNDED, {
+  return heldReading(answer, UNBOUNDED, {
     values: { P, P_lim: W, m: pairs / 2, V_most: limits.pseVoltageMax },
     cases: [...cases, 'constant power'],
     rows,
@@ -161,7 +165,7 @@ function readRun(input: Run): Reading<Case> {
 
 const UNBOUNDED = 'any supply voltage will do: nothing bounds it';
 
-function readLine(input: Line): Reading<Case> {
+function readLine(input: Line, answer: LowestSupplyVoltage): Reading<Case> {
   const { load, minimumVoltage, maximumVoltage = MOST, maximumResistance, permittedDrop, ampacity } = input;
   const { power: P, current: I } = load;
   const { ohms: R, cases, rows } = lineReading(input);
@@ -189,7 +193,7 @@ function readLine(input: Line): Reading<Case> {
       limit.push(...lowestRow(AMPACITY, P / ampacity, load, R, 'most current of a power', { 'Iz_#': ampacity }));
     if (I !== undefined) fixed.push(limitRow(AMPACITY, ['A'], { 'v_#': I, 'w_#': ampacity }));
   }
-  return heldReading(core.answer(input), UNBOUNDED, {
+  return heldReading(answer, UNBOUNDED, {
     values: { V_most: Math.min(maximumVoltage, MOST) },
     cases: [...cases, loadCase(load)],
     rows,

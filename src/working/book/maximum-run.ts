@@ -12,10 +12,11 @@ import {
   type UnequalTwoWireCircuit,
 } from '../../plan/index.ts';
 import { copperFraction } from '../../plan/material-check.ts';
-import { isPowered } from '../../plan/one-unknown.ts';
-import { supplyRange } from '../../plan/two-wire-run.ts';
+import { isPowered } from '../../plan/open-run.ts';
+import { supplyRange } from '../../plan/two-wire-input.ts';
 import { type BookSheet, givens, steps } from '../engine/rows.ts';
 import type { Reading } from '../engine/sheet.ts';
+import type { WithCables } from '../engine/with-cables.ts';
 import {
   type CablingCase,
   cablingRows,
@@ -48,6 +49,7 @@ import { poweredRun } from './open-run.ts';
 import { poweredKeys, typeAssumption } from './powered.ts';
 import { cordGivens, cordsCase, pieceRows, restSteps } from './runs.ts';
 
+type Run = WithCables<MaximumPoweredRunInput>;
 type Line = TwoWireCircuit | UnequalTwoWireCircuit;
 type Case = CablingCase | HeldCase | 'light draw' | 'usual conductors stated';
 
@@ -139,11 +141,11 @@ export const maximumRunSheet: BookSheet<MaximumRunInput, Case> = {
     ['nominal-for-maximum', { 'rl20_#': 'rl20_# / 1.02' }, 'usual conductors stated'],
   ],
   guard: maximumRun,
-  read: (input) => (isPowered<MaximumPoweredRunInput, Line>(input) ? readRun(input) : readLine(input)),
+  read: (input) => (isPowered<Run, Line>(input) ? readRun(input) : readLine(input)),
 };
 
 /** Installed cable to a powered device. */
-function readRun(input: MaximumPoweredRunInput): Reading<Case> {
+function readRun(input: Run): Reading<Case> {
   const { cable, temperature, cords = [], connections = 0, cabling = 'TIA-568' } = input;
   const { limits, V, P, values, cases, limit: electrical, idle } = poweredRun(input);
   const own: Segment = { cable, length: 0, temperature };

@@ -5,10 +5,11 @@ import { CONNECTIONS } from '../../cable/field/from-measurement.ts';
 import { readingBounds } from '../../cable/field/loaded-voltage.ts';
 import { loopPerMetre, wireOf } from '../../cable/field/wire.ts';
 import { type Cable, type FromMeasurementInput, fromMeasurement, type RunPair } from '../../cable/index.ts';
-import { COPPER_COEFFICIENT } from '../../conductor/annealed-copper.ts';
+import { COPPER_COEFFICIENT } from '../../conductor/copper-standard.ts';
 import { InputError } from '../../quantity/input-error.ts';
 import { type BookSheet, givens, steps } from '../engine/rows.ts';
 import type { Reading, ReadingRow, SheetStep } from '../engine/sheet.ts';
+import type { WithCables } from '../engine/with-cables.ts';
 import { boundedCable, boundedPieceGivens, boundedPieceRows, boundedPieceSteps } from './bounded-pieces.ts';
 import { coefficientSource, twentyGiven } from './conductors.ts';
 import { connectionAssumption, connectionSource, MOST_OF_CONNECTION } from './joints.ts';
@@ -211,13 +212,13 @@ export const fromMeasurementSheet: BookSheet<FromMeasurementInput, Case> = {
 /** The cable as it is thought to be, and whether any length of it gives the readings. */
 function lengthReading(
   cable: Cable,
-  input: FromMeasurementInput,
+  input: WithCables<FromMeasurementInput>,
   temperature: { readonly low: number; readonly high: number },
 ): Reading<Case> {
   const { cords = [], scope, accuracy, leadResistance = 0, connectionResistance = MOST_OF_CONNECTION, knownLength } = input;
   const { connections = CONNECTIONS[scope] } = input;
   const known = typeof knownLength === 'number' ? { low: knownLength, high: knownLength } : knownLength;
-  const readings = Object.values(input.pairs).flatMap((x) => (typeof x === 'number' ? [readingBounds(x, accuracy, 'accuracy')] : []));
+  const readings = Object.values(input.pairs).flatMap((x) => (typeof x === 'number' ? [readingBounds(x, accuracy)] : []));
   const high = Math.max(...readings.map(({ low }) => Math.max(low - leadResistance, 0)));
   const low = Math.min(...readings.map((reading) => reading.high - leadResistance));
   const perMetre = loopPerMetre(wireOf(cable), temperature.low, temperature.high);

@@ -2,7 +2,8 @@
 
 import type { Segment } from '../../cable/index.ts';
 import type { Load } from '../../circuit/index.ts';
-import { assignedClass, type PoeClass, type PoeClassNumber, type PseType, poeClass } from '../../ethernet/index.ts';
+import { grantedByType } from '../../ethernet/assigned-class.ts';
+import { type PoeClass, type PoeClassNumber, type PseType, poeClass } from '../../ethernet/index.ts';
 import { appliedLimits } from '../../ethernet/power-at-pd.ts';
 import { LIMITS, MATERIAL, PD_POWER, PSE_VOLTAGE } from '../../limits/all.ts';
 import type { CablingStandard, ResistanceLimit } from '../../plan/index.ts';
@@ -73,7 +74,7 @@ interface OpenRun extends Joined {
 /** The limits of the class that the port grants, and what the device draws. */
 export function granted(input: OpenRun): { readonly limits: PoeClass; readonly P: number } {
   const { poeClass: own, pseType, pairs } = input;
-  const given = pseType === undefined ? own : assignedClass(own, pseType);
+  const given = pseType === undefined ? own : grantedByType(own, pseType);
   // A device that is granted less than it asks for still wants all of it.
   const pdPower = input.pdPower ?? (given === own ? undefined : poeClass(own).pdPower);
   const limits = appliedLimits({ poeClass: given, pseType, pairs, pdPower });
@@ -148,25 +149,10 @@ export function portRows(limits: PoeClass, P: number | undefined, V: number | un
 }
 
 /** What the core answers of the limits, in its order. */
-interface Answer {
+export interface Answer {
   readonly feasible: boolean;
   readonly governedBy?: string | undefined;
   readonly limits?: readonly { readonly limit: string; readonly shortfall?: number }[] | undefined;
-}
-
-/** The core, asked by the guard, and its answer remembered for the reading that follows it at once. */
-export interface Asked<Input, Found> {
-  readonly guard: (input: Input) => Found;
-  readonly answer: (input: Input) => Found;
-}
-
-export function asked<Input, Found extends Answer>(ask: (input: Input) => Found): Asked<Input, Found> {
-  let last: { readonly input: Input; readonly answer: Found } | undefined;
-  const guard = (input: Input): Found => {
-    last = { input, answer: ask(input) };
-    return last.answer;
-  };
-  return { guard, answer: (input) => (last?.input === input ? last.answer : guard(input)) };
 }
 
 /** The rows in the order in which the core looks at them: which of those that are missed it names hangs on that. */

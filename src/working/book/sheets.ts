@@ -10,7 +10,7 @@ import type {
   UnbalanceInput,
 } from '../../cable/index.ts';
 import type { FarEndFaultInput, NetworkInput, OperatingPointInput, VoltageDropInput } from '../../circuit/index.ts';
-import type { LoopResistanceInput, UniformWireInput } from '../../conductor/index.ts';
+import type { LineAtTemperature, LoopResistanceInput, UniformWireInput } from '../../conductor/index.ts';
 import type { PairUnbalanceInput, PowerAtPdInput, PsePowerForInput } from '../../ethernet/index.ts';
 import type { LeastPermittedDropInput, LowestSupplyVoltageInput, MaximumRunInput, SwitchBudgetInput } from '../../plan/index.ts';
 import { type BookSheet, sheetOf } from '../engine/rows.ts';
@@ -22,7 +22,6 @@ import {
   type AwgWorkingInput,
   awgSheet,
   loopResistanceSheet,
-  type ResistanceAtTemperatureInput,
   type ResistancePerMetreInput,
   resistanceAtTemperatureSheet,
   resistancePerMetreSheet,
@@ -53,7 +52,7 @@ export interface WorkingInputs {
   /** One metre of one conductor, hot or cold. */
   readonly resistancePerMetre: ResistancePerMetreInput;
   /** A resistance brought from one temperature to another. */
-  readonly resistanceAtTemperature: ResistanceAtTemperatureInput;
+  readonly resistanceAtTemperature: LineAtTemperature;
   /** Two equal conductors in series. */
   readonly loopResistance: LoopResistanceInput;
   /** A run of several pieces, as its three loops. */

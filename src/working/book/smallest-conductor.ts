@@ -3,13 +3,15 @@
 import { isCopper } from '../../cable/copper.ts';
 import type { Cable } from '../../cable/index.ts';
 import { atMaximum } from '../../conductor/to-maximum.ts';
+import type { SmallestConductor } from '../../plan/index.ts';
 import { type SmallestCableInput, type SmallestTwoWireInput, smallestConductor } from '../../plan/index.ts';
-import { isPowered } from '../../plan/one-unknown.ts';
-import { supplyRange } from '../../plan/two-wire-run.ts';
+import { isPowered } from '../../plan/open-run.ts';
+import { supplyRange } from '../../plan/two-wire-input.ts';
 import { InputError } from '../../quantity/input-error.ts';
 import type { SourceKey } from '../../sources/sources.ts';
 import { type BookSheet, givens, steps } from '../engine/rows.ts';
 import type { Reading, ReadingRow } from '../engine/sheet.ts';
+import type { WithCables } from '../engine/with-cables.ts';
 import { coefficientSource, temperatureAssumption, twentyGiven } from './conductors.ts';
 import { connectionCases, connectionGivens, jointAssumption, jointCases } from './joints.ts';
 import {
@@ -24,7 +26,6 @@ import {
 import { AT_MOST } from './line.ts';
 import { loadCase, loadGivens, loadKeys } from './load.ts';
 import {
-  asked,
   heldReading,
   openGivens,
   openLineKeys,
@@ -38,23 +39,27 @@ import {
 } from './open-run.ts';
 import { cordGivens, cordsCase, pieceRows, restSteps } from './runs.ts';
 
+type Powered = SmallestCableInput;
+type TwoWire = SmallestTwoWireInput;
 /** What smallestConductor takes. */
-export type SmallestConductorInput = SmallestTwoWireInput | SmallestCableInput;
+export type SmallestConductorInput = Powered | TwoWire;
+type Run = WithCables<Powered>;
+type Line = WithCables<TwoWire>;
 
 type Case = HeldCase | 'free' | 'copper' | 'not copper';
 
-const core = asked((input: SmallestConductorInput) => {
+const guard = (input: SmallestConductorInput): SmallestConductor => {
   const answer = smallestConductor(input);
-  if (isPowered<SmallestCableInput, SmallestTwoWireInput>(input)) requireNoCabling(input.cabling);
+  if (isPowered<Powered, TwoWire>(input)) requireNoCabling(input.cabling);
   else requireLoadResistance(input.load);
   if (input.length === 0) throw new InputError('range', 'length', 'more than 0 m: a run of no length takes any conductor', 0);
   return answer;
-});
+};
 
 const NOT_EVEN = 'no conductor meets the limit on @: even one of no resistance misses it';
 const REST = { says: 'no conductor meets the limit on @: the rest of the run misses it alone', steps: [] };
 
-export const smallestConductorSheet: BookSheet<SmallestConductorInput, Case> = {
+export const smallestConductorSheet: BookSheet<SmallestConductorInput, Case, SmallestConductor> = {
   title: 'The smallest conductor that will do',
   needs: ['candidates', 'length', 'poeClass|supplyVoltage'],
   keys: [
@@ -119,8 +124,8 @@ export const smallestConductorSheet: BookSheet<SmallestConductorInput, Case> = {
     ['pair-loop-for-pairset', { 'f_#': '2' }, 'one pairset'],
     ['pairset-for-four-pair', { 'f_#': '1' }, 'two pairsets'],
   ],
-  guard: core.guard,
-  read: (input) => (isPowered<SmallestCableInput, SmallestTwoWireInput>(input) ? readRun(input) : readLine(input)),
+  guard,
+  read: (input, answer) => (isPowered<Run, Line>(input) ? readRun(input, answer) : readLine(input, answer)),
 };
 
 function candidateRow(label: string, r20: number, alpha: number, source: SourceKey, copper: boolean): ReadingRow<Case> {
@@ -133,13 +138,13 @@ function candidateRow(label: string, r20: number, alpha: number, source: SourceK
   };
 }
 
-function readRun(input: SmallestCableInput): Reading<Case> {
+function readRun(input: Run, answer: SmallestConductor): Reading<Case> {
   const { candidates, cords = [], temperature, length, pseVoltage } = input;
   const { limits, P, values, cases, limit, idle } = poweredRun(input);
   const sorted = [...candidates].sort((a, b) => b.maximumResistancePerMetre - a.maximumResistancePerMetre);
   const own = sorted.filter(({ material }) => isCopper(material)).at(-1) ?? (sorted.at(-1) as Cable);
   const fixed = [...portRows(limits, P, pseVoltage, [{ cable: own, length }, ...cords]), ...idle];
-  return heldReading(core.answer(input), undefined, {
+  return heldReading(answer, undefined, {
     values,
     cases: [...cases, cordsCase(cords), ...connectionCases(input), limit.length === 0 && 'free'],
     fixed,
@@ -154,10 +159,10 @@ function readRun(input: SmallestCableInput): Reading<Case> {
   });
 }
 
-function readLine(input: SmallestTwoWireInput): Reading<Case> {
+function readLine(input: Line, answer: SmallestConductor): Reading<Case> {
   const supply = supplyRange(input.supplyVoltage);
   const { limit, fixed } = lineLimitRows(input, supply);
-  return heldReading(core.answer(input), undefined, {
+  return heldReading(answer, undefined, {
     values: { V: supply.low, V_hi: supply.high },
     cases: ['two-wire', loadCase(input.load), ...jointCases(input), limit.length === 0 && 'free'],
     fixed,

@@ -47,10 +47,11 @@ export function sheetOf<Input, Case extends string>({ givens: given, steps: step
 }
 
 /** A sheet as the book has it: figures are rows. */
-export type BookSheet<Input, Case extends string = string> = Omit<Sheet<Input, Case>, 'givens' | 'steps'> & {
+export interface BookSheet<Input, Case extends string = string, Answer = unknown>
+  extends Omit<Sheet<Input, Case, Answer>, 'givens' | 'steps'> {
   readonly givens: Rows<GivenRow<Case>, SheetGiven<Case>>;
   readonly steps: Rows<StepRow<Case>, SheetStep<Case>>;
-};
+}
 
 /** Givens, one a row, and what all of them have in common. */
 export function givens<Case extends string = never>(rows: readonly GivenRow<Case>[], all?: MoreGiven<Case>): SheetGiven<Case>[] {

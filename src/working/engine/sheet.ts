@@ -1,6 +1,7 @@
 /** What a formula sheet is: one calculation as data, and the reading of a core function's input into its givens. @module */
 import type { SourceKey } from '../../sources/sources.ts';
 import type { SlipName } from './slip-words.ts';
+import type { WithCables } from './with-cables.ts';
 import type { WorkingUnit } from './working-unit.ts';
 
 /** A case of a sheet, or two that must both apply, as in `bounded, constant power`. */
@@ -133,7 +134,7 @@ export interface Reading<Case extends string = string> {
 }
 
 /** One calculation. */
-export interface Sheet<Input, Case extends string = string> {
+export interface Sheet<Input, Case extends string = string, Answer = unknown> {
   readonly title: string;
   /** The function of the core with the same result, if its name is another. */
   readonly core?: string;
@@ -150,9 +151,9 @@ export interface Sheet<Input, Case extends string = string> {
   readonly cautions?: readonly string[];
   readonly slips: readonly SlipRow<Case>[];
   /** Refuses what the core function refuses. The figures of the working never come from what this returns. */
-  readonly guard: (input: Input) => unknown;
-  /** What does not stand in the input as it is; for most sheets, which cases apply. */
-  readonly read: (input: Input) => Reading<Case>;
+  readonly guard: (input: Input) => Answer;
+  /** What does not stand in the input as it is; for most sheets, which cases apply. The answer of the guard tells what the core calls a figure. */
+  read(input: WithCables<Input>, answer: Answer): Reading<Case>;
   /** The reading with the figures that no formula gives, from the givens by their symbols; where a given was mistaken, they are found anew. */
   find?(reading: Reading<Case>, stated: Figures): Reading<Case>;
 }

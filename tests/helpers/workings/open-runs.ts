@@ -6,9 +6,10 @@ import { awg } from '../../../src/conductor/awg.ts';
 import type { Conductor } from '../../../src/conductor/conductor.ts';
 import { toMaximum } from '../../../src/conductor/to-maximum.ts';
 import type { PoeClass } from '../../../src/ethernet/poe-class.ts';
-import { checkPoweredRun, type PoweredRunInput } from '../../../src/plan/powered-run.ts';
-import type { SmallestCableInput } from '../../../src/plan/smallest-conductor.ts';
-import type { PermittedDrop, TwoWireRunInput, UnequalTwoWireRunInput } from '../../../src/plan/two-wire-run.ts';
+import type { PoweredFacts as PoweredRunInput } from '../../../src/plan/powered-input.ts';
+import { checkPoweredRun } from '../../../src/plan/powered-run.ts';
+import type { SmallestCableFacts as SmallestCableInput } from '../../../src/plan/smallest-conductor.ts';
+import type { PermittedDrop, TwoWireRunInput, UnequalTwoWireRunInput } from '../../../src/plan/two-wire-input.ts';
 import { logUniform, pick, type Random, uniform, whole } from '../random.ts';
 import { conductor, load, poe, segment, temperature } from './kit.ts';
 
@@ -21,11 +22,14 @@ export type Classed = Pick<PoweredRunInput, 'poeClass' | 'pseType' | 'pairs' | '
 
 /** The limits of the class that the port grants. */
 export const limitsOf = ({ poeClass, pseType, pairs, pdPower }: Classed): PoeClass =>
-  checkPoweredRun({ poeClass, pseType, pairs, pdPower, installed: [], cabling: 'none' }).power.limits;
+  checkPoweredRun({ poeClass, pseType, pairs, pdPower, installed: [{ cable: cable('cat5e'), length: 0 }], cabling: 'none' }).classLimits;
 
 /** What a line comes to at its most, by the current into a short at its end. */
 export const ohms = (line: { length: number; temperature?: number | undefined } & ReturnType<typeof wires>): number => {
-  const most = 'conductor' in line ? { conductor: toMaximum(line.conductor) } : { out: toMaximum(line.out), back: toMaximum(line.back) };
+  const most =
+    'conductor' in line
+      ? { conductor: toMaximum({ conductor: line.conductor }) }
+      : { out: toMaximum({ conductor: line.out }), back: toMaximum({ conductor: line.back }) };
   const short = voltageDrop({ ...line, ...most, supplyVoltage: 1, load: { resistance: 0 } } as Parameters<typeof voltageDrop>[0]);
   if (!short.feasible) throw new Error('a short carries no power');
   return 1 / short.current;

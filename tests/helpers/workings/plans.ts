@@ -4,10 +4,11 @@ import { runResistance, type Segment } from '../../../src/cable/run-resistance.t
 import type { Load } from '../../../src/circuit/operating-point.ts';
 import { resistancePerMetre } from '../../../src/conductor/resistance-per-metre.ts';
 import { atMaximum } from '../../../src/conductor/to-maximum.ts';
+import { grantedByType } from '../../../src/ethernet/assigned-class.ts';
 import type { PoeClassNumber } from '../../../src/ethernet/class-table.ts';
-import { assignedClass, type PoeClass, poeClass } from '../../../src/ethernet/poe-class.ts';
+import { type PoeClass, poeClass } from '../../../src/ethernet/poe-class.ts';
 import { appliedLimits } from '../../../src/ethernet/power-at-pd.ts';
-import type { MaximumPoweredRunInput } from '../../../src/plan/maximum-powered-run.ts';
+import type { MaximumPoweredFacts as MaximumPoweredRunInput } from '../../../src/plan/maximum-powered-run.ts';
 import { maximumRun } from '../../../src/plan/maximum-run.ts';
 import type { RunLimit } from '../../../src/plan/run-limit.ts';
 import { type BudgetPort, type SwitchBudgetInput, switchBudget } from '../../../src/plan/switch/switch-budget.ts';
@@ -19,9 +20,10 @@ const FACTOR = { pairLoop: 2, twoPair: 1, fourPair: 0.5 } as const;
 
 /** Of the class that the port grants. */
 const limitsOf = (input: MaximumPoweredRunInput): PoeClass =>
-  appliedLimits(input.pseType === undefined ? input : { ...input, poeClass: assignedClass(input.poeClass, input.pseType) });
+  appliedLimits(input.pseType === undefined ? input : { ...input, poeClass: grantedByType(input.poeClass, input.pseType) });
 
-const pairsOf = (input: WorkingInputs['maximumRun']): number | undefined => ('load' in input ? undefined : limitsOf(input).pairs);
+const pairsOf = (input: WorkingInputs['maximumRun']): number | undefined =>
+  'load' in input ? undefined : limitsOf(input as MaximumPoweredRunInput).pairs;
 
 /** The least length, those of the limits that are resistances by another rule. */
 const shortest = (limits: readonly RunLimit[], ofResistance: (limit: RunLimit) => number): number => {
@@ -38,7 +40,7 @@ const ofLoops = (
   scale: (name: RunLimit['limit']) => number = () => 1,
 ): number | undefined => {
   if ('load' in input) return undefined;
-  const { cable: of, temperature: at, cords = [], connections, connectionResistance }: MaximumPoweredRunInput = input;
+  const { cable: of, temperature: at, cords = [], connections, connectionResistance } = input as MaximumPoweredRunInput;
   const without = (pieces: readonly Segment[]): number => runResistance({ segments: pieces, connections, connectionResistance }).twoPair;
   const metre = (degrees: number | undefined): number =>
     runResistance({ segments: [{ cable: of, length: 1, temperature: degrees }], connections: 0 }).twoPair;
@@ -150,7 +152,7 @@ const maximumRunAsked: Asked<'maximumRun'> = {
       slip: 'class-power-for-pd-power',
       make: (input) => {
         if ('load' in input) return undefined;
-        const { pdPower, psePowerLimit } = limitsOf(input);
+        const { pdPower, psePowerLimit } = limitsOf(input as MaximumPoweredRunInput);
         const drawn = input.pdPower ?? pdPower;
         if (2 * drawn > psePowerLimit) return undefined;
         // What bounds a constant power does so in proportion to it.

@@ -1,8 +1,8 @@
 /** What every limit of a run allows with every ohm of it so many times: out of the core's own figures, without another search. @module */
 import { runResistance } from '../../../src/cable/run-resistance.ts';
 import type { Load } from '../../../src/circuit/operating-point.ts';
-import type { PoweredRunInput } from '../../../src/plan/powered-run.ts';
-import type { PermittedDrop, SupplyVoltage } from '../../../src/plan/two-wire-run.ts';
+import type { PoweredFacts as PoweredRunInput } from '../../../src/plan/powered-input.ts';
+import type { PermittedDrop, SupplyVoltage } from '../../../src/plan/two-wire-input.ts';
 import { type Classed, limitsOf, ohms } from './open-runs.ts';
 
 /** What the core says each limit allows. */

@@ -9,8 +9,9 @@ import { highestTemperature } from '../../../src/plan/highest-temperature.ts';
 import { leastPermittedDrop } from '../../../src/plan/least-permitted-drop.ts';
 import { lowestSupplyVoltage } from '../../../src/plan/lowest-supply-voltage.ts';
 import { maximumRun } from '../../../src/plan/maximum-run.ts';
-import type { PoweredRunInput } from '../../../src/plan/powered-run.ts';
+import type { PoweredFacts as PoweredRunInput } from '../../../src/plan/powered-input.ts';
 import { smallestConductor } from '../../../src/plan/smallest-conductor.ts';
+import { withCables } from '../../../src/working/engine/with-cables.ts';
 import type { WorkingInputs } from '../../../src/working/index.ts';
 import { logUniform, pick, type Random, uniform, whole } from '../random.ts';
 import { type Asked, again, conductor, figureOf, load, number, segment, temperature } from './kit.ts';
@@ -153,7 +154,7 @@ const lowestSupplyAsked: Asked<'lowestSupplyVoltage'> = {
     },
     {
       slip: 'cold-resistance',
-      make: (input, answer) => supplyWith(input, answer, 'load' in input ? coolnessOfLine(input) : coolness(input)),
+      make: (input, answer) => supplyWith(input, answer, 'load' in input ? coolnessOfLine(input) : coolness(input as PoweredRunInput)),
     },
     {
       slip: 'percent-of-wrong-voltage',
@@ -230,7 +231,7 @@ const highestLoadAsked: Asked<'highestLoad'> = {
     },
     {
       slip: 'cold-resistance',
-      make: (input, answer) => loadWith(input, answer, 'length' in input ? coolnessOfLine(input) : coolness(input)),
+      make: (input, answer) => loadWith(input, answer, 'length' in input ? coolnessOfLine(input) : coolness(input as PoweredRunInput)),
     },
     {
       slip: 'power-at-wrong-end',
@@ -461,12 +462,16 @@ const smallestConductorAsked: Asked<'smallestConductor'> = {
     {
       slip: 'pair-loop-for-pairset',
       make: (input) =>
-        'load' in input || input.maximumResistance !== undefined || limitsOf(input).pairs === 4 ? undefined : thinnestOf(doubled(input)),
+        'load' in input || input.maximumResistance !== undefined || limitsOf(input).pairs === 4
+          ? undefined
+          : thinnestOf(doubled(withCables(input))),
     },
     {
       slip: 'pairset-for-four-pair',
       make: (input) =>
-        'load' in input || input.maximumResistance !== undefined || limitsOf(input).pairs === 2 ? undefined : thinnestOf(doubled(input)),
+        'load' in input || input.maximumResistance !== undefined || limitsOf(input).pairs === 2
+          ? undefined
+          : thinnestOf(doubled(withCables(input))),
     },
   ],
 };

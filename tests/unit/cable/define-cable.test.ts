@@ -71,7 +71,12 @@ describe('a sheet that can be true', () => {
     const clad = defineCable({ name: 'clad', gauge: 24, material: 'copper-clad-aluminium', nominalOhmsPerKilometre: 126 });
     expect(clad.material).toBe('copper-clad-aluminium');
     const run = checkPoweredRun({ installed: [{ cable: clad, length: 1 }], poeClass: 1 });
-    expect(run.powerChecks.filter(({ verdict }) => verdict === 'fail').map(({ name }) => name)).toEqual(['material']);
+    expect(
+      run.checks
+        .filter(({ aspect }) => aspect === 'power')
+        .filter(({ verdict }) => verdict === 'fail')
+        .map(({ name }) => name),
+    ).toEqual(['material']);
     expect(run.verdict.power).toBe('fail');
   });
 
@@ -201,8 +206,8 @@ describe('refuses', () => {
 
   test('what is no sheet at all', () => {
     for (const input of [null, 7, 'cat6', []]) {
-      expectInputError(() => defineCable(as<CableSheet>(input)), 'sheet', 'type');
-      expectInputError(() => assessCableData(as<CableData>(input)), 'data', 'type');
+      expectInputError(() => defineCable(as<CableSheet>(input)), 'input', 'type');
+      expectInputError(() => assessCableData(as<CableData>(input)), 'input', 'type');
     }
     expectInputError(() => assessCableData({}), 'gauge', 'missing');
   });

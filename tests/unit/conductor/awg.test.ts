@@ -1,7 +1,8 @@
 import { describe, expect, test } from 'vitest';
-import { type AwgOptions, type AwgSize, awg } from '../../../src/conductor/awg.ts';
+import { AWG_FIELDS, type AwgOptions, type AwgSize, awg } from '../../../src/conductor/awg.ts';
 import { source } from '../../../src/sources/source.ts';
 import { as, expectInputError, expectPlain, expectWithin, frozen, NOT_NUMBERS } from '../../helpers/expectations.ts';
+import { expectHeld } from '../../helpers/held-to-fields.ts';
 
 test('36 AWG is 0.127 mm and 4/0 is 11.684 mm by definition (ASTM B258: 0.0050 in and 0.4600 in)', () => {
   expect(awg(36).diameter).toBe(0.127);
@@ -99,4 +100,8 @@ describe('refuses', () => {
       expectInputError(() => awg(24, as<AwgOptions>(options)), 'options', 'type');
     }
   });
+});
+
+test('the guards of awg accept and refuse what its fields do', () => {
+  expectHeld(AWG_FIELDS, {}, (options) => awg(20, options), { path: 'options' });
 });

@@ -94,29 +94,33 @@ describe('loopResistance', () => {
 
 describe('toMaximum', () => {
   test('adds 2 % to a nominal conductor for ±1 % of diameter, and says so', () => {
-    const most = toMaximum(wire);
+    const most = toMaximum({ conductor: wire });
     expectPlain(most);
     expectWithin(most.resistancePerMetre, 1.02 * wire.resistancePerMetre, 1e-15);
     expect(most).toStrictEqual({ ...wire, resistancePerMetre: most.resistancePerMetre, basis: 'maximum', source: 'astm-b3' });
   });
 
   test('2 % for the lay and 2 % for the tolerance: a stranded conductor carries both', () => {
-    expectWithin(toMaximum(awg(24, { stranding: 'stranded' })).resistancePerMetre, 1.02 * 1.02 * wire.resistancePerMetre, 1e-15);
+    expectWithin(
+      toMaximum({ conductor: awg(24, { stranding: 'stranded' }) }).resistancePerMetre,
+      1.02 * 1.02 * wire.resistancePerMetre,
+      1e-15,
+    );
   });
 
   test('adds nothing twice, and nothing to a maximum or a measurement', () => {
-    const most = toMaximum(wire);
-    expect(toMaximum(most)).toStrictEqual(most);
+    const most = toMaximum({ conductor: wire });
+    expect(toMaximum({ conductor: most })).toStrictEqual(most);
     for (const basis of ['maximum', 'measured'] as const) {
       const given = frozen(conductorFromResistance({ ohmsPerKilometre: 96, basis }));
-      expect(toMaximum(given)).toStrictEqual(given);
-      expect(toMaximum(given)).not.toBe(given);
+      expect(toMaximum({ conductor: given })).toStrictEqual(given);
+      expect(toMaximum({ conductor: given })).not.toBe(given);
     }
   });
 
   test('refuses what is no conductor', () => {
-    expectInputError(() => toMaximum(as<Conductor>(null)), 'conductor', 'type');
-    expectInputError(() => toMaximum(as<Conductor>(undefined)), 'conductor', 'missing');
-    expectInputError(() => toMaximum({ ...wire, resistancePerMetre: Number.NaN }), 'conductor.resistancePerMetre', 'range');
+    expectInputError(() => toMaximum({ conductor: as<Conductor>(null) }), 'conductor', 'type');
+    expectInputError(() => toMaximum({ conductor: as<Conductor>(undefined) }), 'conductor', 'missing');
+    expectInputError(() => toMaximum({ conductor: { ...wire, resistancePerMetre: Number.NaN } }), 'conductor.resistancePerMetre', 'range');
   });
 });

@@ -3,12 +3,13 @@ import { describe, expect, test } from 'vitest';
 import { awg } from '../../../src/conductor/awg.ts';
 import { awgFromArea, awgFromDiameter } from '../../../src/conductor/awg-from-size.ts';
 import type { AwgSize } from '../../../src/conductor/gauge.ts';
-import { type MetricOptions, metric } from '../../../src/conductor/metric.ts';
-import { type NecTable8Options, necTable8 } from '../../../src/conductor/nec-table-8.ts';
+import { METRIC_FIELDS, type MetricOptions, metric } from '../../../src/conductor/metric.ts';
+import { type NecTable8Input, necTable8 } from '../../../src/conductor/nec-table-8.ts';
 import { resistancePerMetre } from '../../../src/conductor/resistance-per-metre.ts';
-import { type StrandOptions, strandConstruction } from '../../../src/conductor/strand-construction.ts';
+import { type StrandConstructionInput, strandConstruction } from '../../../src/conductor/strand-construction.ts';
 import { type UniformWireInput, uniformWire } from '../../../src/conductor/uniform-wire.ts';
 import { as, expectInputError, expectPlain, expectWithin, frozen, NOT_NUMBERS } from '../../helpers/expectations.ts';
+import { expectHeld } from '../../helpers/held-to-fields.ts';
 
 describe('metric', () => {
   test('is plain data, a maximum, and a label for an area', () => {
@@ -49,9 +50,13 @@ describe('metric', () => {
   });
 });
 
+test('the guards of metric accept and refuse what its fields do', () => {
+  expectHeld(METRIC_FIELDS, {}, (options) => metric(0.22, options), { path: 'options' });
+});
+
 describe('strandConstruction', () => {
   test('is plain data, nominal, with its lay', () => {
-    const strands = strandConstruction('16/0.20', frozen<StrandOptions>({ layAllowance: 0.05 }));
+    const strands = strandConstruction(frozen({ construction: '16/0.20', layAllowance: 0.05 }));
     expectPlain(strands);
     expect(strands).toMatchObject({ name: '16/0.20', strands: 16, basis: 'nominal', geometry: 'nominal', stranding: 'stranded' });
     expectWithin(strands.area, 16 * Math.PI * 0.01, 1e-14);
@@ -60,53 +65,56 @@ describe('strandConstruction', () => {
   });
 
   test('reads the spellings of strands, and their units', () => {
-    const plain = strandConstruction('7/0.20');
+    const plain = strandConstruction({ construction: '7/0.20' });
     for (const text of ['7x0.20', '7×0.20', ' 7 / 0.20 ', '7/0.20 mm', '7/0.20mm']) {
-      expect(strandConstruction(text)).toStrictEqual({ ...plain, name: text.trim() });
+      expect(strandConstruction({ construction: text })).toStrictEqual({ ...plain, name: text.trim() });
     }
-    expectWithin(strandConstruction('7/0.0080 in').area, 7 * Math.PI * 0.1016 ** 2, 1e-14);
-    expectWithin(strandConstruction('7/32 AWG').area, 7 * awg(32).area, 1e-14);
+    expectWithin(strandConstruction({ construction: '7/0.0080 in' }).area, 7 * Math.PI * 0.1016 ** 2, 1e-14);
+    expectWithin(strandConstruction({ construction: '7/32 AWG' }).area, 7 * awg(32).area, 1e-14);
   });
 
   test('one wire has no lay, and is the gauge of its diameter', () => {
-    const wire = strandConstruction('1/0.127');
+    const wire = strandConstruction({ construction: '1/0.127' });
     expect(wire.stranding).toBe('solid');
     expectWithin(wire.resistancePerMetre, awg(36).resistancePerMetre, 1e-14);
   });
 
   test('tinned strands are graded by the strand', () => {
     const ratio = (text: string): number =>
-      strandConstruction(text, { material: 'tinned-copper' }).resistancePerMetre / strandConstruction(text).resistancePerMetre;
+      strandConstruction({ construction: text, material: 'tinned-copper' }).resistancePerMetre /
+      strandConstruction({ construction: text }).resistancePerMetre;
     expect(ratio('7/0.20')).toBeGreaterThan(ratio('7/0.40'));
   });
 
   test.each(['7/32', '7', '/0.2', '7/', '7/0.2 cm', 'seven/0.2', '7/0,20', '7.5/0.2', '-7/0.2', '7/-0.2', '', '7/0.2/3', '1e3/0.2'])(
     'cannot read %j',
     (text) => {
-      expectInputError(() => strandConstruction(text), 'construction', 'unreadable');
+      expectInputError(() => strandConstruction({ construction: text }), 'construction', 'unreadable');
     },
   );
 
   test('refuses what is no text, no strand, no allowance and no metal', () => {
-    expectInputError(() => strandConstruction(as<string>(undefined)), 'construction', 'missing');
-    for (const value of [7, null, ['7/0.2'], {}]) expectInputError(() => strandConstruction(as<string>(value)), 'construction', 'type');
-    for (const text of ['0/0.20', '99999/0.20', '7/0.0']) expectInputError(() => strandConstruction(text), 'construction', 'range');
-    expectInputError(() => strandConstruction('7/50 AWG'), 'size', 'range');
+    expectInputError(() => strandConstruction({ construction: as<string>(undefined) }), 'construction', 'missing');
+    for (const value of [7, null, ['7/0.2'], {}])
+      expectInputError(() => strandConstruction({ construction: as<string>(value) }), 'construction', 'type');
+    for (const text of ['0/0.20', '99999/0.20', '7/0.0'])
+      expectInputError(() => strandConstruction({ construction: text }), 'construction', 'range');
+    expectInputError(() => strandConstruction({ construction: '7/50 AWG' }), 'size', 'range');
     for (const layAllowance of [-0.01, 0.51, Number.NaN]) {
-      expectInputError(() => strandConstruction('7/0.2', { layAllowance }), 'options.layAllowance', 'range');
+      expectInputError(() => strandConstruction({ construction: '7/0.2', layAllowance }), 'layAllowance', 'range');
     }
-    expectInputError(() => strandConstruction('7/0.2', { layAllowance: as<number>('0.02') }), 'options.layAllowance', 'type');
-    expectInputError(() => strandConstruction('7/0.2', as<StrandOptions>({ material: 'gold' })), 'options.material', 'unknown');
-    expectInputError(() => strandConstruction('7/0.05', { material: 'tinned-copper' }), 'options.material', 'conflict');
-    for (const options of [null, 0.02, 'lay', []]) {
-      expectInputError(() => strandConstruction('7/0.2', as<StrandOptions>(options)), 'options', 'type');
-    }
+    expectInputError(() => strandConstruction({ construction: '7/0.2', layAllowance: as<number>('0.02') }), 'layAllowance', 'type');
+    expectInputError(() => strandConstruction({ construction: '7/0.2', ...as<object>({ material: 'gold' }) }), 'material', 'unknown');
+    expectInputError(() => strandConstruction({ construction: '7/0.05', material: 'tinned-copper' }), 'material', 'conflict');
+    for (const input of [null, 0.02, '7/0.20', []])
+      expectInputError(() => strandConstruction(as<StrandConstructionInput>(input)), 'input', 'type');
+    expectInputError(() => strandConstruction({ construction: '7/0.2', ...as<object>({ lay: 0.03 }) }), 'lay', 'unknown');
   });
 });
 
 describe('necTable8', () => {
   test('is plain data, nominal, and prints its own figure at 75 °C', () => {
-    const wire = necTable8(12);
+    const wire = necTable8({ size: 12 });
     expectPlain(wire);
     expect(wire).toMatchObject({
       name: '12 AWG',
@@ -116,23 +124,24 @@ describe('necTable8', () => {
       source: 'nec-table-8',
     });
     expectWithin(resistancePerMetre(wire, 75) * 304.8, 1.93, 1e-14);
-    expect(necTable8('4/0', { stranding: 'stranded', material: 'aluminium' })).toMatchObject({
+    expect(necTable8({ size: '4/0', stranding: 'stranded', material: 'aluminium' })).toMatchObject({
       name: '4/0 AWG stranded aluminium',
       strands: 19,
     });
-    expect(necTable8(-3, { stranding: 'stranded' })).toStrictEqual(necTable8('4/0', { stranding: 'stranded' }));
+    expect(necTable8({ size: -3, stranding: 'stranded' })).toStrictEqual(necTable8({ size: '4/0', stranding: 'stranded' }));
   });
 
   test('refuses what the table does not print', () => {
-    for (const size of [6, '1/0'] as const) expectInputError(() => necTable8(size), 'size', 'conflict');
-    for (const size of [5, 7, 20, 40]) expectInputError(() => necTable8(size, { stranding: 'stranded' }), 'size', 'conflict');
-    expectInputError(() => necTable8(12, { material: 'aluminium', coating: 'coated' }), 'options.coating', 'conflict');
-    expectInputError(() => necTable8(41), 'size', 'range');
-    expectInputError(() => necTable8(as<AwgSize>('12')), 'size', 'unknown');
-    expectInputError(() => necTable8(12, as<NecTable8Options>({ stranding: 'braided' })), 'options.stranding', 'unknown');
-    expectInputError(() => necTable8(12, as<NecTable8Options>({ coating: 'tinned' })), 'options.coating', 'unknown');
-    expectInputError(() => necTable8(12, as<NecTable8Options>({ material: 'silver' })), 'options.material', 'unknown');
-    for (const options of [null, 7, 'solid', []]) expectInputError(() => necTable8(12, as<NecTable8Options>(options)), 'options', 'type');
+    for (const size of [6, '1/0'] as const) expectInputError(() => necTable8({ size }), 'size', 'conflict');
+    for (const size of [5, 7, 20, 40]) expectInputError(() => necTable8({ size, stranding: 'stranded' }), 'size', 'conflict');
+    expectInputError(() => necTable8({ size: 12, material: 'aluminium', coating: 'coated' }), 'coating', 'conflict');
+    expectInputError(() => necTable8({ size: 41 }), 'size', 'range');
+    expectInputError(() => necTable8({ size: as<AwgSize>('12') }), 'size', 'unknown');
+    expectInputError(() => necTable8({ size: 12, ...as<object>({ stranding: 'braided' }) }), 'stranding', 'unknown');
+    expectInputError(() => necTable8({ size: 12, ...as<object>({ coating: 'tinned' }) }), 'coating', 'unknown');
+    expectInputError(() => necTable8({ size: 12, ...as<object>({ material: 'silver' }) }), 'material', 'unknown');
+    for (const input of [null, 7, 'solid', []]) expectInputError(() => necTable8(as<NecTable8Input>(input)), 'input', 'type');
+    expectInputError(() => necTable8({ size: 12, ...as<object>({ coated: true }) }), 'coated', 'unknown');
   });
 });
 

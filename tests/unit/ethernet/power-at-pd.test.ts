@@ -3,10 +3,11 @@ import { cable } from '../../../src/cable/cable.ts';
 import { type RunResistance, runResistance } from '../../../src/cable/run-resistance.ts';
 import { operatingPoint } from '../../../src/circuit/operating-point.ts';
 import { poeClass } from '../../../src/ethernet/poe-class.ts';
-import { type PowerAtPd, type PowerAtPdInput, powerAtPd } from '../../../src/ethernet/power-at-pd.ts';
+import { POWER_AT_PD_FIELDS, type PowerAtPd, type PowerAtPdInput, powerAtPd } from '../../../src/ethernet/power-at-pd.ts';
 import type { Check, CheckName } from '../../../src/limits/check.ts';
 import { source } from '../../../src/sources/source.ts';
 import { as, expectInputError, expectPlain, expectWithin, frozen, NOT_NUMBERS } from '../../helpers/expectations.ts';
+import { expectHeld } from '../../helpers/held-to-fields.ts';
 
 function check(result: PowerAtPd, name: CheckName): Check {
   const found = result.checks.find((one) => one.name === name);
@@ -15,6 +16,10 @@ function check(result: PowerAtPd, name: CheckName): Check {
 }
 
 const names = (result: PowerAtPd): CheckName[] => result.checks.map(({ name }) => name);
+
+test('its guards are those of its fields, and a key that is not known is refused', () => {
+  expectHeld(POWER_AT_PD_FIELDS, { poeClass: 4, resistance: 12.5 }, powerAtPd);
+});
 
 describe('a class 4 device on the worst channel at the lowest voltage', () => {
   const result = powerAtPd({ poeClass: 4, resistance: 12.5 });

@@ -1,8 +1,17 @@
 /** The rules of the two cabling standards as checks of a run: copper, cords, warmth. */
 import { describe, expect, test } from 'vitest';
 import { deratedLength } from '../../../src/cable/index.ts';
-import { type Check, type CheckName, cable, checkPoweredRun, defineCable, maximumRun, type PoweredRunInput } from '../../../src/index.ts';
-import { type CordAllowanceInput, cordAllowance, poweredRunRemedies } from '../../../src/plan/index.ts';
+import {
+  type Check,
+  type CheckName,
+  cable,
+  checkPoweredRun,
+  defineCable,
+  maximumRun,
+  type PoweredRunInput,
+  remedies,
+} from '../../../src/index.ts';
+import { type CordAllowanceInput, cordAllowance } from '../../../src/plan/index.ts';
 import { as, expectInputError, expectPlain, expectWithin, frozen, NOT_NUMBERS } from '../../helpers/expectations.ts';
 
 const cat6 = frozen(cable('cat6'));
@@ -19,7 +28,10 @@ describe('copper', () => {
   const clad = defineCable({ name: 'clad', gauge: 23, material: 'copper-clad-aluminium-10' });
 
   test('is kept by every named cable, without a narrow escape', () => {
-    const check = named(judge(50).powerChecks, 'material');
+    const check = named(
+      judge(50).checks.filter(({ aspect }) => aspect === 'power'),
+      'material',
+    );
     expect(check).toMatchObject({ value: 1, limit: 1, margin: 0, verdict: 'pass', source: 'copper-conductors' });
     expect(judge(50).governing.name).not.toBe('material');
   });
@@ -33,8 +45,13 @@ describe('copper', () => {
         ],
         cabling,
       });
-      expect(failing(run.powerChecks)).toEqual(['material']);
-      expect(named(run.powerChecks, 'material')).toMatchObject({ value: 0.5, margin: -0.5 });
+      expect(failing(run.checks.filter(({ aspect }) => aspect === 'power'))).toEqual(['material']);
+      expect(
+        named(
+          run.checks.filter(({ aspect }) => aspect === 'power'),
+          'material',
+        ),
+      ).toMatchObject({ value: 0.5, margin: -0.5 });
       expect(run.governing.name).toBe('material');
       expectPlain(run);
     }
@@ -47,7 +64,7 @@ describe('copper', () => {
       feasible: false,
       shortfall: 0.5,
     });
-    expect(poweredRunRemedies({ installed: [{ cable: clad, length: 10 }], poeClass: 1 })).toMatchObject([
+    expect(remedies({ installed: [{ cable: clad, length: 10 }], poeClass: 1 })).toMatchObject([
       { remedy: 'thicker-cable', use: 'Category 6' },
     ]);
   });
@@ -64,22 +81,36 @@ describe('copper', () => {
 
 describe('cords', () => {
   test('no cords, no cord rules', () => {
-    const names = judge(90).cablingChecks.map(({ name }) => name);
+    const names = judge(90)
+      .checks.filter(({ aspect }) => aspect === 'cabling')
+      .map(({ name }) => name);
     for (const name of ['insertion-loss-length', 'cord-length', 'derated-length', 'cable-temperature']) expect(names).not.toContain(name);
   });
 
   test('10 m of 24 AWG cords beside 90 m are within the rule, however they are cut', () => {
     for (const lengths of [[10], [5, 5], [0.1, 0.1, 9.8], [1.3, 3.9, 4.8]]) {
       const run = judge(90, { cords: lengths.map((length) => cord('cord-24', length)) });
-      expect(named(run.cablingChecks, 'insertion-loss-length')).toMatchObject({ value: 102, limit: 102, margin: 0 });
-      expect(named(run.cablingChecks, 'channel-length')).toMatchObject({ value: 100, margin: 0 });
-      expect(failing(run.cablingChecks)).toEqual([]);
+      expect(
+        named(
+          run.checks.filter(({ aspect }) => aspect === 'cabling'),
+          'insertion-loss-length',
+        ),
+      ).toMatchObject({ value: 102, limit: 102, margin: 0 });
+      expect(
+        named(
+          run.checks.filter(({ aspect }) => aspect === 'cabling'),
+          'channel-length',
+        ),
+      ).toMatchObject({ value: 100, margin: 0 });
+      expect(failing(run.checks.filter(({ aspect }) => aspect === 'cabling'))).toEqual([]);
     }
   });
 
   test('8 m of 26 AWG cords beside 90 m are, 9 m are not; 28 AWG leaves 82.5 m beside 10 m', () => {
-    expect(failing(judge(90, { cords: [cord('cord-26', 8)] }).cablingChecks)).toEqual([]);
-    expect(failing(judge(90, { cords: [cord('cord-26', 9)] }).cablingChecks)).toEqual(['insertion-loss-length']);
+    expect(failing(judge(90, { cords: [cord('cord-26', 8)] }).checks.filter(({ aspect }) => aspect === 'cabling'))).toEqual([]);
+    expect(failing(judge(90, { cords: [cord('cord-26', 9)] }).checks.filter(({ aspect }) => aspect === 'cabling'))).toEqual([
+      'insertion-loss-length',
+    ]);
     const thin = maximumRun({ cable: cat6, poeClass: 1, cords: [cord('cord-28', 10)] });
     expect(thin).toMatchObject({ feasible: true, governedBy: 'insertion-loss-length' });
     if (thin.feasible && !thin.unbounded) expectWithin(thin.length, 82.5, 1e-14);
@@ -101,7 +132,10 @@ describe('cords', () => {
 
   test('one cord is at most 22 m of 24 AWG or 17 m of thinner wire in TIA-568, 20 m in ISO/IEC 11801', () => {
     const one = (name: 'cord-24' | 'cord-26' | 'cord-28', length: number, cabling: 'TIA-568' | 'ISO/IEC 11801'): Check | undefined =>
-      named(judge(10, { cords: [cord('cord-24', 1), cord(name, length)], cabling }).cablingChecks, 'cord-length');
+      named(
+        judge(10, { cords: [cord('cord-24', 1), cord(name, length)], cabling }).checks.filter(({ aspect }) => aspect === 'cabling'),
+        'cord-length',
+      );
     expect(one('cord-24', 22, 'TIA-568')).toMatchObject({ limit: 22, verdict: 'marginal' });
     expect(one('cord-24', 22.1, 'TIA-568')?.verdict).toBe('fail');
     expect(one('cord-26', 17.1, 'TIA-568')).toMatchObject({ limit: 17, verdict: 'fail' });
@@ -114,20 +148,36 @@ describe('cords', () => {
   test('thinner than 24 AWG is not installed, thinner than 28 AWG is no cord: a rule of TIA-568', () => {
     const thin = cable('cord-26');
     const installed = judge(0, { installed: [{ cable: thin, length: 20 }] });
-    expect(named(installed.cablingChecks, 'conductor-gauge')).toMatchObject({
+    expect(
+      named(
+        installed.checks.filter(({ aspect }) => aspect === 'cabling'),
+        'conductor-gauge',
+      ),
+    ).toMatchObject({
       value: 26,
       limit: 24,
       unit: 'AWG',
       margin: -2,
       verdict: 'fail',
     });
-    expect(named(judge(20, { cords: [cord('cord-28', 2)] }).cablingChecks, 'conductor-gauge')).toMatchObject({
+    expect(
+      named(
+        judge(20, { cords: [cord('cord-28', 2)] }).checks.filter(({ aspect }) => aspect === 'cabling'),
+        'conductor-gauge',
+      ),
+    ).toMatchObject({
       value: 28,
       verdict: 'pass',
     });
     const hair = defineCable({ name: 'hair', use: 'cord', gauge: 30 });
-    expect(failing(judge(20, { cords: [{ cable: hair, length: 1 }] }).cablingChecks)).toEqual(['conductor-gauge']);
-    expect(failing(judge(20, { cords: [{ cable: hair, length: 1 }], cabling: 'ISO/IEC 11801' }).cablingChecks)).toEqual([]);
+    expect(failing(judge(20, { cords: [{ cable: hair, length: 1 }] }).checks.filter(({ aspect }) => aspect === 'cabling'))).toEqual([
+      'conductor-gauge',
+    ]);
+    expect(
+      failing(
+        judge(20, { cords: [{ cable: hair, length: 1 }], cabling: 'ISO/IEC 11801' }).checks.filter(({ aspect }) => aspect === 'cabling'),
+      ),
+    ).toEqual([]);
     expect(maximumRun({ cable: thin, poeClass: 1 })).toMatchObject({
       feasible: false,
       governedBy: 'conductor-gauge',
@@ -139,7 +189,9 @@ describe('cords', () => {
   test('cord cable that is installed for good loses no less', () => {
     const made = { ...cable('cord-24'), title: 'Flexible, installed' };
     const check = named(
-      judge(0, { installed: [{ cable: made, length: 50 }], cords: [cord('cord-24', 5)] }).cablingChecks,
+      judge(0, { installed: [{ cable: made, length: 50 }], cords: [cord('cord-24', 5)] }).checks.filter(
+        ({ aspect }) => aspect === 'cabling',
+      ),
       'insertion-loss-length',
     );
     expect(check?.value).toBeCloseTo(66, 10);
@@ -156,8 +208,18 @@ describe('warm cable', () => {
       cords: [cord('cord-24', 5)],
     });
     const at40 = deratedLength({ temperature: 40 });
-    expect(named(run.cablingChecks, 'derated-length')).toMatchObject({ value: 80, limit: at40.feasible && at40.length });
-    expect(named(run.cablingChecks, 'insertion-loss-length')?.value).toBeCloseTo(40 + 40 * 1.2 + 5 * 1.2, 10);
+    expect(
+      named(
+        run.checks.filter(({ aspect }) => aspect === 'cabling'),
+        'derated-length',
+      ),
+    ).toMatchObject({ value: 80, limit: at40.feasible && at40.length });
+    expect(
+      named(
+        run.checks.filter(({ aspect }) => aspect === 'cabling'),
+        'insertion-loss-length',
+      )?.value,
+    ).toBeCloseTo(40 + 40 * 1.2 + 5 * 1.2, 10);
   });
 
   test('a screened run keeps more of its length; one unscreened piece takes that away', () => {
@@ -169,7 +231,7 @@ describe('warm cable', () => {
             { cable: screened, length: 30, temperature: 50 },
             { cable: second, length: 30, temperature: 50 },
           ],
-        }).cablingChecks,
+        }).checks.filter(({ aspect }) => aspect === 'cabling'),
         'derated-length',
       )?.limit;
     expect(limit(screened)).toBeCloseTo(84.9, 1);
@@ -179,27 +241,41 @@ describe('warm cable', () => {
   test('90 m at 20 °C are 75 m at 60 °C: the longest run and the check agree on it', () => {
     const found = maximumRun({ cable: cat6, temperature: 60, poeClass: 3 });
     expect(found).toMatchObject({ feasible: true, governedBy: 'derated-length', cablingLength: 75 });
-    expect(failing(judge(0, { installed: [{ cable: cat6, length: 75, temperature: 60 }] }).cablingChecks)).toEqual([]);
-    expect(failing(judge(0, { installed: [{ cable: cat6, length: 75.1, temperature: 60 }] }).cablingChecks)).toEqual(['derated-length']);
+    expect(
+      failing(judge(0, { installed: [{ cable: cat6, length: 75, temperature: 60 }] }).checks.filter(({ aspect }) => aspect === 'cabling')),
+    ).toEqual([]);
+    expect(
+      failing(
+        judge(0, { installed: [{ cable: cat6, length: 75.1, temperature: 60 }] }).checks.filter(({ aspect }) => aspect === 'cabling'),
+      ),
+    ).toEqual(['derated-length']);
   });
 
   test('a piece above 60 °C is no cabling of either standard, at any length; power is judged all the same', () => {
     for (const cabling of ['TIA-568', 'ISO/IEC 11801'] as const) {
       const run = judge(0, { installed: [{ cable: cat6, length: 10, temperature: 64 }], cabling });
-      expect(named(run.cablingChecks, 'cable-temperature')).toMatchObject({
+      expect(
+        named(
+          run.checks.filter(({ aspect }) => aspect === 'cabling'),
+          'cable-temperature',
+        ),
+      ).toMatchObject({
         value: 64,
         limit: 60,
         unit: '°C',
         margin: -4,
         verdict: 'fail',
       });
-      expect(run.verdict).toEqual({ power: 'pass', cabling: 'fail' });
+      expect(run.verdict).toEqual({ power: 'pass', cabling: 'fail', worst: 'fail' });
       const found = maximumRun({ cable: cat6, temperature: 64, poeClass: 3, cabling });
       expect(found).toMatchObject({ feasible: false, governedBy: 'cable-temperature', shortfall: 4, unit: '°C' });
     }
-    expect(judge(0, { installed: [{ cable: cat6, length: 10, temperature: 64 }], cabling: 'none' }).verdict.cabling).toBe('pass');
+    expect(judge(0, { installed: [{ cable: cat6, length: 10, temperature: 64 }], cabling: 'none' }).verdict).toEqual({
+      power: 'pass',
+      worst: 'pass',
+    });
     const hotCord = judge(10, { cords: [{ ...cord('cord-24', 2), temperature: 61 }] });
-    expect(failing(hotCord.cablingChecks)).toEqual(['cable-temperature']);
+    expect(failing(hotCord.checks.filter(({ aspect }) => aspect === 'cabling'))).toEqual(['cable-temperature']);
   });
 
   test('cold is no bonus', () => {
@@ -208,7 +284,7 @@ describe('warm cable', () => {
 
   test('a cooler route and a shorter one are remedies that pass', () => {
     const warm = { installed: [{ cable: cat6, length: 85, temperature: 45 }], poeClass: 3 } as const;
-    const found = poweredRunRemedies(warm);
+    const found = remedies(warm);
     expect(found.map(({ remedy, to }) => [remedy, to])).toEqual([
       ['cooler-route', 34],
       ['shorter-run', 81],
@@ -237,7 +313,7 @@ describe('cordAllowance', () => {
                 installed: [{ cable: cat6, length: installedLength, temperature }],
                 cords: [cord(name, all / 2), cord(name, all / 2)],
                 cabling,
-              }).cablingChecks,
+              }).checks.filter(({ aspect }) => aspect === 'cabling'),
             );
           expect(run(allowed.cords)).toEqual([]);
           expect(run(allowed.cords + 1e-6)).toContain(allowed.governedBy);

@@ -1,7 +1,15 @@
 /** One run to a powered device, judged: the cases an installer meets. */
 import { describe, expect, test } from 'vitest';
-import { type Check, type CheckName, cable, checkPoweredRun, InputError, isInputError, type PoweredRunInput } from '../../../src/index.ts';
-import { poweredRunRemedies } from '../../../src/plan/index.ts';
+import {
+  type Check,
+  type CheckName,
+  cable,
+  checkPoweredRun,
+  InputError,
+  isInputError,
+  type PoweredRunInput,
+  remedies,
+} from '../../../src/index.ts';
 
 const cat5e = cable('cat5e');
 const run = (length: number, temperature = 20): PoweredRunInput['installed'] => [{ cable: cat5e, length, temperature }];
@@ -19,29 +27,40 @@ describe('power and cabling are judged apart', () => {
       expect(['pass', 'marginal']).toContain(full.verdict.power);
       // It carries power and no longer the signal: at 60 °C the standard leaves 75 m of the 90.
       expect(full.verdict.cabling).toBe('fail');
-      expect(named(full.cablingChecks, 'derated-length')).toMatchObject({ value: 90, limit: 75, verdict: 'fail' });
-      expect(full.cablingChecks.filter(({ verdict }) => verdict === 'fail').map(({ name }) => name)).toEqual([
-        'derated-length',
-        'insertion-loss-length',
-      ]);
+      expect(
+        named(
+          full.checks.filter(({ aspect }) => aspect === 'cabling'),
+          'derated-length',
+        ),
+      ).toMatchObject({ value: 90, limit: 75, verdict: 'fail' });
+      expect(
+        full.checks
+          .filter(({ aspect }) => aspect === 'cabling')
+          .filter(({ verdict }) => verdict === 'fail')
+          .map(({ name }) => name),
+      ).toEqual(['derated-length', 'insertion-loss-length']);
     }
   });
 
   test('120 m powers a class 3 device and is still no Ethernet channel', () => {
     const { verdict, governing } = checkPoweredRun({ installed: run(120), poeClass: 3 });
-    expect(verdict).toEqual({ power: 'pass', cabling: 'fail' });
+    expect(verdict).toEqual({ power: 'pass', cabling: 'fail', worst: 'fail' });
     expect(governing.name).toBe('permanent-link-length');
   });
 
   test('loop limits of the cabling standard are for 20 °C: heat does not change them', () => {
     const [cool, hot] = [20, 60].map((temperature) => checkPoweredRun({ installed: run(90, temperature), connections: 2, poeClass: 3 }));
-    expect(named(hot?.cablingChecks ?? [], 'channel-loop')).toEqual(named(cool?.cablingChecks ?? [], 'channel-loop'));
+    expect(named(hot?.checks.filter(({ aspect }) => aspect === 'cabling') ?? [], 'channel-loop')).toEqual(
+      named(cool?.checks.filter(({ aspect }) => aspect === 'cabling') ?? [], 'channel-loop'),
+    );
     expect(hot?.resistance.twoPair).toBeGreaterThan(cool?.resistance.twoPair as number);
   });
 
   test('the permanent-link loop is a rule of ISO/IEC 11801, and none applies under `none`', () => {
     const names = (cabling: PoweredRunInput['cabling']) =>
-      checkPoweredRun({ installed: run(50), poeClass: 3, cabling }).cablingChecks.map(({ name }) => name);
+      checkPoweredRun({ installed: run(50), poeClass: 3, cabling })
+        .checks.filter(({ aspect }) => aspect === 'cabling')
+        .map(({ name }) => name);
     expect(names('TIA-568')).not.toContain('permanent-link-loop');
     expect(names('ISO/IEC 11801')).toContain('permanent-link-loop');
     expect(names('none')).toEqual([]);
@@ -49,7 +68,10 @@ describe('power and cabling are judged apart', () => {
 
   test('four connections are a full house, five are one too many', () => {
     const count = (connections: number) =>
-      named(checkPoweredRun({ installed: run(20), connections, poeClass: 3 }).cablingChecks, 'connections');
+      named(
+        checkPoweredRun({ installed: run(20), connections, poeClass: 3 }).checks.filter(({ aspect }) => aspect === 'cabling'),
+        'connections',
+      );
     expect(count(4).verdict).toBe('pass');
     expect(count(5)).toMatchObject({ verdict: 'fail', margin: -1 });
   });
@@ -58,7 +80,9 @@ describe('power and cabling are judged apart', () => {
 describe('the limits of the device itself', () => {
   const bare = (length: number): Check =>
     named(
-      checkPoweredRun({ installed: run(length), poeClass: 2, maximumResistance: { ohms: 13, loop: 'unstated' } }).powerChecks,
+      checkPoweredRun({ installed: run(length), poeClass: 2, maximumResistance: { ohms: 13, loop: 'unstated' } }).checks.filter(
+        ({ aspect }) => aspect === 'power',
+      ),
       'device-resistance',
     );
 
@@ -75,14 +99,19 @@ describe('the limits of the device itself', () => {
 
   test('a stated loop is judged as stated', () => {
     const stated = (loop: 'pairLoop' | 'twoPair' | 'fourPair') =>
-      named(checkPoweredRun({ installed: run(100), poeClass: 2, maximumResistance: { ohms: 9, loop } }).powerChecks, 'device-resistance');
+      named(
+        checkPoweredRun({ installed: run(100), poeClass: 2, maximumResistance: { ohms: 9, loop } }).checks.filter(
+          ({ aspect }) => aspect === 'power',
+        ),
+        'device-resistance',
+      );
     expect(stated('pairLoop').verdict).toBe('fail');
     expect(stated('twoPair').verdict).toBe('fail');
     expect(stated('fourPair').verdict).toBe('pass');
   });
 
   test('its own minimum voltage is a check beside that of its class', () => {
-    const { powerChecks } = checkPoweredRun({ installed: run(90), poeClass: 3, minimumVoltage: 42 });
+    const { checks: powerChecks } = checkPoweredRun({ installed: run(90), poeClass: 3, minimumVoltage: 42 });
     expect(named(powerChecks, 'pd-voltage').verdict).toBe('pass');
     expect(named(powerChecks, 'device-voltage').verdict).toBe('fail');
   });
@@ -90,7 +119,7 @@ describe('the limits of the device itself', () => {
 
 describe('a port that grants less than the device asks for', () => {
   test('a class 8 device on a Type 3 port is granted class 6 and misses 20.3 W', () => {
-    const { grantedClass, powerChecks, verdict } = checkPoweredRun({ installed: run(20), poeClass: 8, pseType: 3 });
+    const { grantedClass, checks: powerChecks, verdict } = checkPoweredRun({ installed: run(20), poeClass: 8, pseType: 3 });
     expect(grantedClass).toBe(6);
     expect(named(powerChecks, 'pd-power')).toMatchObject({ value: 71.3, limit: 51, verdict: 'fail' });
     expect(verdict.power).toBe('fail');
@@ -103,17 +132,17 @@ describe('a port that grants less than the device asks for', () => {
 
 describe('remedies', () => {
   test('none for a run that does not fail', () => {
-    expect(poweredRunRemedies({ installed: run(50), poeClass: 4 })).toEqual([]);
+    expect(remedies({ installed: run(50), poeClass: 4 })).toEqual([]);
   });
 
   test('a demoted device goes to a port of a higher type, and shortening is not offered', () => {
-    expect(poweredRunRemedies({ installed: run(40), poeClass: 8, pseType: 3 }).map(({ remedy, to }) => [remedy, to])).toEqual([
+    expect(remedies({ installed: run(40), poeClass: 8, pseType: 3 }).map(({ remedy, to }) => [remedy, to])).toEqual([
       ['higher-port-type', 4],
     ]);
   });
 
   test('94 m of installed cable is put right by 90 m of it', () => {
-    const only = poweredRunRemedies({ installed: run(94), poeClass: 3 });
+    const only = remedies({ installed: run(94), poeClass: 3 });
     expect(only).toMatchObject([
       { remedy: 'shorter-run', from: 94, to: 90, unit: 'm' },
       { remedy: 'switch-between', from: 94, to: 47, unit: 'm' },
@@ -121,7 +150,7 @@ describe('remedies', () => {
   });
 
   test('four pairs where the port can: a class 4 device on 140 m of a Type 3 port', () => {
-    const found = poweredRunRemedies({ installed: run(140), poeClass: 4, pseType: 3, cabling: 'none' });
+    const found = remedies({ installed: run(140), poeClass: 4, pseType: 3, cabling: 'none' });
     expect(found.map(({ remedy }) => remedy)).toEqual(['higher-port-type', 'four-pair', 'shorter-run', 'switch-between']);
   });
 });
@@ -136,7 +165,9 @@ test('inputs are left alone and results are plain data of their own', () => {
 test.each([
   ['installed', { installed: undefined }],
   ['installed[0]', { installed: [null] }],
-  ['installed[0].cable', { installed: [{ cable: 'cat5e', length: 3 }] }],
+  ['installed', { installed: [] }],
+  ['installed[0].cable', { installed: [{ cable: 5, length: 3 }] }],
+  ['label', { label: 7 }],
   ['installed[0].length', { installed: [{ cable: cat5e, length: -3 }] }],
   ['installed[0].temperature', { installed: [{ cable: cat5e, length: 3, temperature: '20' }] }],
   ['cords[1].length', { cords: [{ cable: cat5e, length: 3 }, { cable: cat5e }] }],

@@ -11,7 +11,7 @@ import {
   maximumRun,
   type TwoWireRunInput,
 } from '../../../src/index.ts';
-import { leastPermittedDrop, twoWireRemedies } from '../../../src/plan/index.ts';
+import { leastPermittedDrop, remedies } from '../../../src/plan/index.ts';
 import { expectInputError } from '../../helpers/expectations.ts';
 
 const cue: TwoWireRunInput = {
@@ -24,23 +24,23 @@ const cue: TwoWireRunInput = {
 
 describe('the supply', () => {
   test('is judged at its lowest voltage', () => {
-    const { atLowest, atHighest, checks } = checkTwoWireRun(cue);
-    expect(atLowest).toMatchObject({ feasible: true });
-    expect(checks.find(({ name }) => name === 'device-voltage')?.value).toBe(atLowest.feasible && atLowest.loadVoltage);
-    expect(atHighest.feasible && atLowest.feasible && atHighest.loadVoltage > atLowest.loadVoltage).toBe(true);
+    const { operating, atHighest, checks } = checkTwoWireRun(cue);
+    expect(operating).toMatchObject({ feasible: true });
+    expect(checks.find(({ name }) => name === 'device-voltage')?.value).toBe(operating.feasible && operating.loadVoltage);
+    expect(atHighest.feasible && operating.feasible && atHighest.loadVoltage > operating.loadVoltage).toBe(true);
   });
 
   test('given as one figure leaves a pass uncertain, and a fail a fail', () => {
     const one = checkTwoWireRun({ ...cue, supplyVoltage: 24 });
-    expect(one.verdict).toBe('uncertain');
+    expect(one.verdict).toEqual({ power: 'uncertain', worst: 'uncertain' });
     expect(one.checks.every(({ deciding }) => deciding?.some(({ parameter }) => parameter === 'supplyVoltage'))).toBe(true);
-    expect(checkTwoWireRun({ ...cue, supplyVoltage: 24, length: 2000 }).verdict).toBe('fail');
+    expect(checkTwoWireRun({ ...cue, supplyVoltage: 24, length: 2000 }).verdict.power).toBe('fail');
   });
 
   test('without any limit of the device a pass is uncertain: its minimum voltage would settle it', () => {
     const { minimumVoltage: _, ...open } = cue;
     expect(checkTwoWireRun(open)).toMatchObject({
-      verdict: 'uncertain',
+      verdict: { power: 'uncertain', worst: 'uncertain' },
       checks: [{ name: 'collapse', deciding: [{ parameter: 'minimumVoltage' }] }],
     });
   });
@@ -64,7 +64,7 @@ describe('the conductor', () => {
 describe('limits', () => {
   test('a load the line cannot carry is a fail with the figures that explain it', () => {
     const far = checkTwoWireRun({ ...cue, length: 2000 });
-    expect(far.atLowest).toMatchObject({ feasible: false });
+    expect(far.operating).toMatchObject({ feasible: false });
     expect(far.governing).toMatchObject({ name: 'collapse', verdict: 'fail' });
     expect(far.governing?.margin).toBeLessThan(0);
   });
@@ -76,21 +76,22 @@ describe('limits', () => {
 
   test('a resistance load without limits has nothing to be judged by, and nothing bounds its run', () => {
     const lamp = { supplyVoltage: { low: 21, high: 27.6 }, conductor: awg(18), load: { resistance: 96 } } as const;
-    expect(checkTwoWireRun({ ...lamp, length: 60 })).toMatchObject({ checks: [], verdict: 'uncertain' });
+    expect(checkTwoWireRun({ ...lamp, length: 60 })).toMatchObject({ checks: [], verdict: { power: 'uncertain' } });
     expect(checkTwoWireRun({ ...lamp, length: 60 })).not.toHaveProperty('governing');
     expect(maximumRun(lamp)).toMatchObject({ feasible: true, unbounded: true });
   });
 
   test('a minimum above the supply is met by no length', () => {
-    expect(maximumRun({ ...cue, minimumVoltage: 22 })).toMatchObject({ feasible: false, governedBy: 'device-voltage' });
-    expect(maximumRun({ ...cue, minimumVoltage: 22, load: { current: 0 } })).toMatchObject({ feasible: false });
-    expect(maximumRun({ ...cue, minimumVoltage: 22, load: { power: 0 } })).toMatchObject({ feasible: false });
+    const { length: _, ...open } = cue;
+    expect(maximumRun({ ...open, minimumVoltage: 22 })).toMatchObject({ feasible: false, governedBy: 'device-voltage' });
+    expect(maximumRun({ ...open, minimumVoltage: 22, load: { current: 0 } })).toMatchObject({ feasible: false });
+    expect(maximumRun({ ...open, minimumVoltage: 22, load: { power: 0 } })).toMatchObject({ feasible: false });
   });
 });
 
 test('remedies are thicker wire or less of it, each passing the same checks', () => {
   const failing = { ...cue, conductor: awg(22), length: 90 };
-  for (const { remedy, to } of twoWireRemedies(failing)) {
+  for (const { remedy, to } of remedies(failing)) {
     const changed =
       remedy === 'shorter-run'
         ? { ...failing, length: to }
@@ -98,10 +99,10 @@ test('remedies are thicker wire or less of it, each passing the same checks', ()
             ...failing,
             conductor: remedy === 'paralleled-cores' ? parallelConductors(Array.from({ length: to }, () => awg(22))) : awg(to),
           };
-    expect(checkTwoWireRun(changed).verdict).not.toBe('fail');
+    expect(checkTwoWireRun(changed).verdict.power).not.toBe('fail');
   }
-  expect(twoWireRemedies(failing).map(({ remedy }) => remedy)).toEqual(['thicker-conductor', 'paralleled-cores', 'shorter-run']);
-  expect(twoWireRemedies(cue)).toEqual([]);
+  expect(remedies(failing).map(({ remedy }) => remedy)).toEqual(['thicker-conductor', 'paralleled-cores', 'shorter-run']);
+  expect(remedies(cue)).toEqual([]);
 });
 
 test.each([
@@ -138,8 +139,8 @@ describe('a drop in volts, and the current of the conductors', () => {
         [least.fraction, least.fraction * (1 - 1e-9)],
         [{ volts: least.volts }, { volts: least.volts * (1 - 1e-9) }],
       ]) {
-        expect(checkTwoWireRun({ ...run, permittedDrop: met }).verdict).not.toBe('fail');
-        expect(checkTwoWireRun({ ...run, permittedDrop: missed }).verdict).toBe('fail');
+        expect(checkTwoWireRun({ ...run, permittedDrop: met }).verdict.power).not.toBe('fail');
+        expect(checkTwoWireRun({ ...run, permittedDrop: missed }).verdict.power).toBe('fail');
       }
     }
     expect(leastPermittedDrop({ ...line, length: 5000 })).toEqual({ feasible: false });
@@ -182,8 +183,8 @@ describe('a drop in volts, and the current of the conductors', () => {
     const most = highestLoad(run);
     expect(most).toMatchObject({ feasible: true, governedBy: 'ampacity' });
     if (!most.feasible || most.unbounded) throw new Error('the ampacity bounds it');
-    const { atLowest } = checkTwoWireRun({ ...run, load: most.load });
-    expect(atLowest.feasible && atLowest.current).toBeCloseTo(1, 12);
+    const { operating } = checkTwoWireRun({ ...run, load: most.load });
+    expect(operating.feasible && operating.current).toBeCloseTo(1, 12);
   });
 
   test('of a load in ohms an ampacity, or a drop in volts, bounds the supply from above', () => {

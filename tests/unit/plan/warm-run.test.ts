@@ -7,20 +7,21 @@ import {
   checkBundle,
   checkPoweredRun,
   operatingPoint,
+  type PoweredRunInput,
   runResistance,
 } from '../../../src/index.ts';
 import { bundleRemedies, type WarmRunInput, warmRun } from '../../../src/plan/index.ts';
 import { expectInputError, expectPlain, expectWithin, frozen } from '../../helpers/expectations.ts';
 
 const hot: CheckBundleInput = { cable: cable('cat5e'), bundle: 100, pairCurrent: 0.96, ambient: 45, installation: 'open-air' };
-const run: WarmRunInput = {
+const cords = [{ cable: cable('cord-24'), length: 5, temperature: 25 }];
+const alone: PoweredRunInput = {
   installed: [{ cable: cable('cat6'), length: 80, temperature: 40 }],
-  cords: [{ cable: cable('cord-24'), length: 5, temperature: 25 }],
+  cords,
   connections: 2,
   poeClass: 8,
-  bundle: 61,
-  installation: 'open-air',
 };
+const run: WarmRunInput = { ...alone, bundle: 61, installation: 'open-air' };
 
 describe('checkBundle', () => {
   test('rating, then recommended rise, then ampacity; the last only where its code is chosen', () => {
@@ -63,11 +64,11 @@ describe('checkBundle', () => {
     expect(checkBundle({ ...hot, pairCurrent: 9 })).toMatchObject({ verdict: 'fail', findings: ['no-steady-state'] });
     const gentle = { ...hot, pairCurrent: 0.1, ambient: 30, code: 'NEC 2017' } as const;
     expect(checkBundle({ ...gentle, ambient: 56 }).findings).toEqual(['too-warm-for-code']);
-    expect(checkBundle({ ...gentle, cable: { ...hot.cable, gauge: 26 } })).toMatchObject({
+    expect(checkBundle({ ...gentle, cable: { ...cable('cat5e'), gauge: 26 } })).toMatchObject({
       verdict: 'uncertain',
       findings: ['no-ampacity'],
     });
-    expect(checkBundle({ ...gentle, cable: { ...hot.cable, gauge: 28 } }).findings).toEqual(['engineering-supervision']);
+    expect(checkBundle({ ...gentle, cable: { ...cable('cat5e'), gauge: 28 } }).findings).toEqual(['engineering-supervision']);
   });
 
   test('the category follows from the mean of all conductors', () => {
@@ -99,7 +100,8 @@ describe('bundleRemedies', () => {
       expect(isGood({ ...failing, bundle: largest + 1 })).toBe(false);
       expect(isGood({ ...failing, bundle: found.apart?.size as number })).toBe(true);
       expect((found.apart?.size as number) * (found.apart?.bundles as number)).toBeGreaterThanOrEqual(190);
-      const alone = bundleRise({ ...failing, bundle: found.apart?.size as number });
+      const { code: _, ...heated } = failing;
+      const alone = bundleRise({ ...heated, bundle: found.apart?.size as number });
       expect(alone.feasible && alone.diameter).toBe(found.apart?.gap);
     }
   });
@@ -116,28 +118,28 @@ describe('warmRun', () => {
   test('current, heat and resistance agree: the fixed point of all three', () => {
     const warm = warmRun(frozen(run));
     expectPlain(warm);
-    if (!warm.feasible || !warm.run.power.feasible) throw new Error('does not settle');
+    if (!warm.feasible || !warm.run.operating.feasible) throw new Error('does not settle');
     const [piece] = warm.pieces;
     expect(piece?.temperature).toBe(40 + (piece?.rise as number));
     // Resistance from that temperature, current from that resistance, rise from that current.
-    const segments = [{ cable: cable('cat6'), length: 80, temperature: piece?.temperature as number }, ...(run.cords ?? [])];
+    const segments = [{ cable: cable('cat6'), length: 80, temperature: piece?.temperature as number }, ...cords];
     const { fourPair } = runResistance({ segments, connections: 2 });
     const point = operatingPoint({ supplyVoltage: 52, resistance: fourPair, load: { power: 71.3 } });
     if (!point.feasible) throw new Error('collapses');
-    expectWithin(warm.run.power.totalCurrent, point.current, 1e-12);
+    expectWithin(warm.run.totalCurrent as number, point.current, 1e-12);
     const rise = bundleRise({ cable: cable('cat6'), bundle: 61, pairCurrent: point.current / 2, ambient: 40, installation: 'open-air' });
     expect(Math.abs((rise.feasible ? rise.rise : Number.NaN) - (piece?.rise as number))).toBeLessThan(1e-8);
   });
 
   test('is warmer, and draws more, than with the current that cool cable makes', () => {
     const warm = warmRun(run);
-    const cool = checkPoweredRun(run);
-    if (!warm.feasible || !warm.run.power.feasible || !cool.power.feasible) throw new Error('does not settle');
-    expect(warm.run.power.totalCurrent).toBeGreaterThan(cool.power.totalCurrent);
+    const cool = checkPoweredRun(alone);
+    if (!warm.feasible || cool.totalCurrent === undefined || cool.pairsetCurrent === undefined) throw new Error('does not settle');
+    expect(warm.run.totalCurrent).toBeGreaterThan(cool.totalCurrent);
     const once = bundleRise({
       cable: cable('cat6'),
       bundle: 61,
-      pairCurrent: cool.power.pairsetCurrent,
+      pairCurrent: cool.pairsetCurrent,
       ambient: 40,
       installation: 'open-air',
     });
@@ -150,34 +152,35 @@ describe('warmRun', () => {
       { cable: cable('cat5e'), length: 40 },
     ];
     const warm = warmRun({ ...run, installed, poeClass: 4 });
-    if (!warm.feasible || !warm.run.power.feasible) throw new Error('does not settle');
+    if (!warm.feasible || warm.run.pairsetCurrent === undefined) throw new Error('does not settle');
     expect(warm.pieces.map(({ ambient }) => ambient)).toEqual([45, 20]);
     const lone = bundleRise({
       cable: cable('cat5e'),
       bundle: 61,
-      pairCurrent: warm.run.power.pairsetCurrent,
+      pairCurrent: warm.run.pairsetCurrent,
       energisedPairs: 2,
       installation: 'open-air',
     });
     expect(Math.abs((lone.feasible ? lone.rise : Number.NaN) - (warm.pieces[1]?.rise as number))).toBeLessThan(1e-8);
-    expect(warm.run.at20.pairLoop).toBe(checkPoweredRun({ ...run, installed, poeClass: 4 }).at20.pairLoop);
+    expect(warm.run.at20.pairLoop).toBe(checkPoweredRun({ ...alone, installed, poeClass: 4 }).at20.pairLoop);
   });
 
   test('without heat to speak of it is the run as it was', () => {
     const cold = warmRun({ ...run, pdPower: 0 });
-    expect(cold.feasible && cold.run).toEqual(checkPoweredRun({ ...run, pdPower: 0 }));
+    expect(cold.feasible && cold.run).toEqual(checkPoweredRun({ ...alone, pdPower: 0 }));
   });
 
   test('a line that only cool cable carries collapses when warm, and a bundle may run away', () => {
+    const { bundle } = run;
+    const installation = { filmCoefficient: 3 };
     const long = {
-      ...run,
+      ...alone,
       installed: [{ cable: cable('cat6'), length: 180, temperature: 20 }],
       pseVoltage: 52,
       cabling: 'none',
-      installation: { filmCoefficient: 3 },
     } as const;
-    expect(checkPoweredRun(long).power.feasible).toBe(true);
-    expect(warmRun(long)).toMatchObject({ feasible: false, reason: 'collapse', verdict: 'fail' });
+    expect(checkPoweredRun(long).operating.feasible).toBe(true);
+    expect(warmRun({ ...long, bundle, installation })).toMatchObject({ feasible: false, reason: 'collapse', verdict: 'fail' });
     expect(warmRun({ ...run, installation: { filmCoefficient: 0.01 }, bundle: 5000 })).toMatchObject({
       feasible: false,
       reason: 'no-steady-state',

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { assumptionsOf, type Fields, readInput, unitOf } from '../../../src/quantity/fields.ts';
+import { assumptionsOf, type DefaultField, type Fields, readInput, unitOf } from '../../../src/quantity/fields.ts';
 import type { Interval } from '../../../src/quantity/interval.ts';
 import type { Celsius, Metres, Ohms } from '../../../src/quantity/units.ts';
 import { as, expectInputError } from '../../helpers/expectations.ts';
@@ -54,7 +54,7 @@ type Filled = 'cords' | 'connections' | 'jointResistance' | 'screened' | 'limits
 const FIELDS: Fields<Input, Filled, { installed: readonly unknown[] }> = {
   installed: { list: { object: () => PIECE }, least: 'piece' },
   cords: { list: { object: () => PIECE }, default: [], source: 'three-loops' },
-  connections: { whole: [0, 1000], default: 0, source: 'channel-connections' },
+  connections: () => CONNECTIONS,
   jointResistance: { nonNegative: 'Ω', default: 0.2, source: 'tia-568.2-d-connection', about: 'Input to output of one connection.' },
   ambient: { temperature: '°C', range: true, optional: true },
   basis: { oneOf: () => ['nominal', 'maximum'], optional: true },
@@ -76,6 +76,7 @@ const FIELDS: Fields<Input, Filled, { installed: readonly unknown[] }> = {
   },
 };
 
+const CONNECTIONS: DefaultField<number> = { whole: [0, 1000], default: 0, source: 'channel-connections' };
 const DRAW: Fields<Draw> = { power: { nonNegative: 'W', optional: true }, current: { positive: 'A', optional: true } };
 const LIMITS: Fields<Limits, 'fraction'> = {
   fraction: { between: [0, 0.99], is: 'a fraction', default: 0.03, source: 'ieee-802.3-unbalance' },

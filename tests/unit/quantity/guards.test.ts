@@ -114,7 +114,13 @@ test('the keys of a small function: none but the known ones, and undefined is ab
   expect(message).toBe('options.screend: expected no key but limit, screened, received true');
 });
 
-test('more keys than so many, undefined ones not counted', () => {
-  expect([hasMoreKeys({}, 0), hasMoreKeys({ a: 1 }, 1), hasMoreKeys({ a: 1, b: undefined }, 1)]).toEqual([false, false, false]);
-  expect([hasMoreKeys({ a: 0 }, 0), hasMoreKeys({ a: 1, b: null }, 1)]).toEqual([true, true]);
+test('more keys than the known ones, undefined ones not counted', () => {
+  const a: number | undefined = undefined;
+  expect([hasMoreKeys({}), hasMoreKeys({ a: 1 }, 1), hasMoreKeys({ a: 1, b: undefined }, 1, a), hasMoreKeys({ b: 2 }, a, 2)]).toEqual([
+    false,
+    false,
+    false,
+    false,
+  ]);
+  expect([hasMoreKeys({ a: 0 }), hasMoreKeys({ a: 1, b: null }, 1), hasMoreKeys({ b: 2, c: 3 }, a, 2)]).toEqual([true, true, true]);
 });

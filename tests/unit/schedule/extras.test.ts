@@ -8,8 +8,7 @@ import { cueLight, piece, powered } from './check-samples.ts';
 const broken = vi.hoisted(() => () => {
   throw new TypeError('a trial gone wrong');
 });
-vi.mock(import('../../../src/plan/remedies.ts'), () => ({ poweredRunRemedies: broken }));
-vi.mock(import('../../../src/plan/two-wire-remedies.ts'), () => ({ twoWireRemedies: broken }));
+vi.mock(import('../../../src/plan/remedies.ts'), () => ({ remedies: broken }));
 vi.mock(import('../../../src/plan/heat/bundle-remedies.ts'), async (real) => ({ ...(await real()), largestPassing: broken }));
 vi.mock(import('../../../src/schedule/as-built.ts'), async (real) => ({ ...(await real()), beside: broken }));
 

@@ -3,14 +3,14 @@ import { leastShare } from '../../cable/field/wire.ts';
 import type { Cable, Segment } from '../../cable/index.ts';
 import type { SourceKey } from '../../sources/sources.ts';
 import { givens, steps } from '../engine/rows.ts';
-import type { FigureSources, Figures, ReadingRow, SheetGiven, SheetStep } from '../engine/sheet.ts';
+import type { FigureSources, Figures, Givens, ReadingRow, Steps } from '../engine/sheet.ts';
 import { coefficientSource } from './conductors.ts';
 import { cableSource } from './runs.ts';
 
 type List = 'installed' | 'cords';
 
 /** What is known of each piece of a list. */
-export function boundedPieceGivens(each: List): SheetGiven<never>[] {
+export function boundedPieceGivens(each: List): Givens<never> {
   const cable = `${each}[].cable`;
   // biome-ignore format: one figure a row
   return givens([
@@ -24,7 +24,7 @@ export function boundedPieceGivens(each: List): SheetGiven<never>[] {
 }
 
 /** The loop of each piece, at least and at most; its temperature may be off by `s` if there is one. */
-export function boundedPieceSteps(each: List, colder: '' | ' - s', hotter: '' | ' + s'): SheetStep<never>[] {
+export function boundedPieceSteps(each: List, colder: '' | ' - s', hotter: '' | ' + s'): Steps<never> {
   // biome-ignore format: one figure a row
   return steps([
     ['rt_#', 'Ω/m', 'min(t_# * rn_#, rm_#)', '@: one metre of one thick conductor at 20 °C', { source: 'row' }],

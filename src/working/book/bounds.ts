@@ -8,7 +8,7 @@ import { bounds, type Ranged } from '../../plan/index.ts';
 import { requireObject, requireOneOf } from '../../quantity/guards.ts';
 import { InputError } from '../../quantity/input-error.ts';
 import { type BookSheet, givens, steps } from '../engine/rows.ts';
-import type { Figures, Reading, ReadingRow, SheetNo, SheetStep } from '../engine/sheet.ts';
+import type { Figures, Reading, ReadingRow, SheetNo, Steps } from '../engine/sheet.ts';
 import { coefficientSource, twentyGiven } from './conductors.ts';
 import { circuitKeys } from './line.ts';
 import { type LoadCase, loadCase } from './load.ts';
@@ -24,7 +24,7 @@ export type BoundsWorkingInput =
 type Case = LoadCase | 'powered' | 'line' | 'in ohms' | 'in metres' | 'class bites' | 'collapse bites';
 
 /** A line that does not carry the load at one of the ends. */
-const cannot = (explained: SheetStep<never>[]): SheetNo<never> => ({
+const cannot = (explained: Steps<never>): SheetNo<never> => ({
   says: 'at the @ the line cannot carry the load: there is no such current',
   steps: explained,
 });

@@ -1,7 +1,7 @@
 /** Where a bundle in open air settles, found pass by pass: its film coefficient depends on the very temperature that is asked for. @module */
 import { evaluateTo, formulaOf, type Measured, measured } from '../engine/formula.ts';
 import { steps } from '../engine/rows.ts';
-import type { Figures, ReadingPasses, SheetFigure, SheetGiven, SheetStep } from '../engine/sheet.ts';
+import type { Figures, Givens, ReadingPasses, SheetFigure, SheetStep, Steps } from '../engine/sheet.ts';
 import { filmSteps } from './film.ts';
 
 /** Known figures, by their symbol. */
@@ -23,7 +23,7 @@ const STRAIGHT = 16;
 
 /** What is worked in each pass, from the surface above the air. */
 // biome-ignore format: one figure a row
-const PASS: readonly SheetStep[] = [...steps([
+const PASS: Steps = [...steps([
   ['T_s', '°C', 'T_a + theta', 'surface'],
 ]), ...filmSteps, ...steps([
   ['Q_out', 'W/m', 'pi * D * h * theta', 'heat that the surface sheds'],
@@ -42,12 +42,12 @@ const COLUMNS: readonly SheetFigure[] = [...steps([
 ]), ...PASS.filter(({ symbol }) => ['Q_out', 'T_m', 'Q_in'].includes(symbol))];
 
 /** Steps worked in order on their givens; each is then known to the next. */
-export function workedScope(givens: readonly SheetGiven[], stated: Figures, worked: readonly SheetStep[]): Scope {
+export function workedScope(givens: Givens, stated: Figures, worked: Steps): Scope {
   const known = givens.filter(({ symbol }) => symbol in stated);
   return work(worked, Object.fromEntries(known.map(({ symbol, unit }) => [symbol, measured(stated[symbol] ?? 0, unit)])));
 }
 
-function work(worked: readonly SheetStep[], known: Scope): Scope {
+function work(worked: Steps, known: Scope): Scope {
   const scope = { ...known };
   for (const { symbol, formula, unit } of worked) scope[symbol] = measured(evaluateTo(formulaOf(formula), scope, unit), unit);
   return scope;

@@ -5,7 +5,7 @@ import { INSTALLATIONS, type InstallationRow } from '../../cable/heat/installati
 import { type BundleRiseInput, bundleRise, type OwnInstallation } from '../../cable/index.ts';
 import { HOTTEST } from '../../quantity/guards.ts';
 import { all, type BookSheet, givens, steps } from '../engine/rows.ts';
-import type { Figures, Reading, SheetGiven } from '../engine/sheet.ts';
+import type { Figures, Givens, Reading } from '../engine/sheet.ts';
 import { findSurface, workedScope } from './bundle-passes.ts';
 import { coefficientSource, twentyGiven } from './conductors.ts';
 import { airGivens, filmSteps } from './film.ts';
@@ -25,7 +25,7 @@ type Case =
   | 'runs away';
 
 // biome-ignore format: one figure a row
-const cableGivens: readonly SheetGiven<Case>[] = [...givens<Case>([
+const cableGivens: Givens<Case> = [...givens<Case>([
   ['r_20', 'Ω/m', 'one metre of one conductor at 20 °C', 'cable.nominalResistancePerMetre or cable.maximumResistancePerMetre', { source: 'row', when: 'laid' }],
   ['alpha', '1/K', 'temperature coefficient of resistance at 20 °C', 'cable.temperatureCoefficient', { source: 'row', when: 'laid' }],
 ]), { ...twentyGiven, when: 'laid' }, ...givens<Case>([

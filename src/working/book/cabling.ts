@@ -25,7 +25,7 @@ import { closestCord, closestGauge, deratedRule, type Held, weakCategory } from 
 import type { CablingRules } from '../../plan/cabling-rules.ts';
 import { hottestOf, isScreened } from '../../plan/signal-length.ts';
 import { givens, steps } from '../engine/rows.ts';
-import type { FigureSources, Figures, ReadingRow, SheetGiven, SheetStep, Some } from '../engine/sheet.ts';
+import type { FigureSources, Figures, Givens, ReadingRow, Some, Steps } from '../engine/sheet.ts';
 import { type FixedCase, type FixedRow, type LimitCase, limitRow, loopRow, poweredLoop } from './limits.ts';
 
 /** How a rule in metres is met: by the length alone, less the cords as they are or by their loss, and where a metre counts for more. */
@@ -48,7 +48,7 @@ export type CablingCase =
 
 /** What is known of the loss of signal of a cable: by how much it grows with temperature, up to where, and from there on. */
 // biome-ignore format: one figure a row
-export const lossGivens: readonly SheetGiven<CablingCase>[] = givens<CablingCase>([
+export const lossGivens: Givens<CablingCase> = givens([
   ['s_a', '1/K', 'signal: how much more is lost for each kelvin above 20 °C', 'cable', { source: 'insertion-loss-temperature', when: 'lossy cable' }],
   ['T_s', '°C', 'signal: up to where it is so much', 'cable', { source: 'insertion-loss-temperature', when: 'lossy cable' }],
   ['s_b', '1/K', 'signal: how much more for each kelvin above that', 'cable', { source: 'insertion-loss-temperature', when: 'lossy cable' }],
@@ -63,13 +63,13 @@ export const lossGivens: readonly SheetGiven<CablingCase>[] = givens<CablingCase
 
 /** The rules in metres. */
 // biome-ignore format: one figure a row
-export const lengthGivens: readonly SheetGiven<CablingCase>[] = givens<CablingCase>([
+export const lengthGivens: Givens<CablingCase> = givens([
   ['a_#', 'm', '@: most length', 'cabling', { source: 'row', when: 'stated in metres' }],
 ], { each: 'limit' });
 
 /** How much signal each cord loses. */
 // biome-ignore format: one figure a row
-export const cordLossGivens: readonly SheetGiven<CablingCase>[] = givens<CablingCase>([
+export const cordLossGivens: Givens<CablingCase> = givens([
   ['ec_#', '1', 'cord #: how much more signal a metre of it loses than one of installed cable', 'cords[].cable', { latex: 'e_{c#}', source: 'row', when: 'lossy cords' }],
   ['sac_#', '1/K', 'cord #: how much more for each kelvin above 20 °C', 'cords[].cable', { latex: 's_{a,c#}', source: 'insertion-loss-temperature', when: 'lossy cords, warm cord' }],
   ['Tsc_#', '°C', 'cord #: up to where it is so much', 'cords[].cable', { latex: 'T_{s,c#}', source: 'insertion-loss-temperature', when: 'lossy cords, warm cord' }],
@@ -78,7 +78,7 @@ export const cordLossGivens: readonly SheetGiven<CablingCase>[] = givens<Cabling
 
 /** What warm cable and cords lose, and the length that is left of a warm link. */
 // biome-ignore format: one figure a row
-export const lossSteps: readonly SheetStep<CablingCase>[] = [...steps<CablingCase>([
+export const lossSteps: Steps<CablingCase> = [...steps<CablingCase>([
   ['k_s', '1', '1 + s_a * max(min(T, T_s) - T_ref, 0) + s_b * max(T - T_s, 0)', 'signal that a metre of this cable loses, over what it loses at 20 °C', { when: 'lossy cable' }],
   ['L_t', 'm', 'L_c + (L_w - L_c) * (T - T_c) / (T_w - T_c)', 'length of a warm link by the table, on a straight line between its rows', { source: 'row', when: 'derated' }],
   ['L_p', 'm', 'L_cool / k_s', 'length of a warm link that loses as much as a cool one', { when: 'derated' }],
@@ -88,7 +88,7 @@ export const lossSteps: readonly SheetStep<CablingCase>[] = [...steps<CablingCas
 ], { latex: 'k_{c#}', source: 'tia-568-open-office', each: 'cord' })];
 
 /** The length that each rule in metres allows. */
-export function lengthSteps(says: string): readonly SheetStep<CablingCase>[] {
+export function lengthSteps(says: string): Steps<CablingCase> {
   // biome-ignore format: one figure a row
   return [...steps<CablingCase>([
     ['a_#', 'm', 'min(L_t, L_p)', '@: the shorter of the two', { when: 'warm link' }],
@@ -105,13 +105,13 @@ export function lengthSteps(says: string): readonly SheetStep<CablingCase>[] {
 
 /** What an installed cable is held to as a least. */
 // biome-ignore format: one figure a row
-export const categoryGivens: readonly SheetGiven<FixedCase>[] = givens<FixedCase>([
+export const categoryGivens: Givens<FixedCase> = givens([
   ['v_#', '1', '@: value here', 'the input'],
     ['w_#', '1', '@: least', 'poeClass', { source: 'row' }],
 ], { each: 'fixed', when: 'at least' });
 
 /** And how far it is above it. */
-export function categorySteps(says: string): readonly SheetStep<FixedCase>[] {
+export function categorySteps(says: string): Steps<FixedCase> {
   return steps<FixedCase>([
     [
       's_#',

@@ -3,14 +3,14 @@
 import { readingBounds } from '../../cable/field/loaded-voltage.ts';
 import { type ExpectedReadingInput, expectedReading, type LoadedVoltageInput, loadedVoltage } from '../../cable/index.ts';
 import { type BookSheet, step, steps } from '../engine/rows.ts';
-import type { SheetStep } from '../engine/sheet.ts';
+import type { Steps } from '../engine/sheet.ts';
 import { boundedPieceGivens, boundedPieceRows, boundedPieceSteps } from './bounded-pieces.ts';
 import { twentyGiven } from './conductors.ts';
 import { connectionAssumption, connectionSource, MOST_OF_CONNECTION } from './joints.ts';
 import { pieceAssumption } from './runs.ts';
 
 /** The loop of each piece of a list: its bounds, and that of usual copper, which one expects. */
-const loopSteps = (each: 'installed' | 'cords'): SheetStep<never>[] => [
+const loopSteps = (each: 'installed' | 'cords'): Steps<never> => [
   ...boundedPieceSteps(each, ' - s', ' + s'),
   step('Zu_#', 'Ω', '2 * rn_# * (1 + alpha_# * (T_# - T_ref)) * L_#', '@: its loop with usual conductors', { each }),
 ];

@@ -3,11 +3,11 @@
 import { HEAT_CAUTION } from '../../cable/heat/caution.ts';
 import { type FilmCoefficientInput, filmCoefficient } from '../../cable/index.ts';
 import { type BookSheet, givens, steps } from '../engine/rows.ts';
-import type { SheetGiven, SheetStep } from '../engine/sheet.ts';
+import type { Givens, Steps } from '../engine/sheet.ts';
 
 /** What the correlation takes for granted: air, and radiation. */
 // biome-ignore format: one figure a row
-export const airGivens: readonly SheetGiven<never>[] = givens([
+export const airGivens: Givens<never> = givens([
   ['T_0', 'K', '0 °C above absolute zero', 'the correlation', { value: 273.15 }],
   ['C_1', 'Pa·s/√K', 'viscosity of air by Sutherland: its constant', 'the correlation', { value: 1.458e-6 }],
   ['C_2', 'K', 'viscosity of air by Sutherland: its temperature', 'the correlation', { value: 110.4 }],
@@ -22,7 +22,7 @@ export const airGivens: readonly SheetGiven<never>[] = givens([
 
 /** From the diameter D, the emissivity epsilon, and the temperatures T_s of the surface and T_a of the air. */
 // biome-ignore format: one figure a row
-export const filmSteps: readonly SheetStep<never>[] = steps([
+export const filmSteps: Steps<never> = steps([
   ['T_f', 'K', '(T_s + T_a) / 2 + T_0', 'the air at the surface: the mean of both temperatures, above absolute zero', { source: 'churchill-chu' }],
   ['mu', 'Pa·s', 'C_1 * T_f^1.5 / (T_f + C_2)', 'its viscosity, by Sutherland', { source: 'still-air' }],
   ['nu', 'm²/s', 'mu * R_air * T_f / p', 'its viscosity over its density, which is that of a perfect gas, p/(R T)', { source: 'still-air' }],

@@ -1,7 +1,7 @@
 /** Connections of a run and joints of a line: how many, and what one has. @module */
 import type { SourceKey } from '../../sources/sources.ts';
 import { givens } from '../engine/rows.ts';
-import type { SheetGiven, Some } from '../engine/sheet.ts';
+import type { Givens, Some } from '../engine/sheet.ts';
 
 /** One connection where no other figure is stated. [Ω] */
 export const MOST_OF_CONNECTION = 0.2;
@@ -10,11 +10,11 @@ export const MOST_OF_CONNECTION = 0.2;
 export type JointCase = 'connection as stated' | 'connection of the standard' | 'connections';
 
 /** How many. */
-export const jointCountGiven: readonly SheetGiven<never>[] = givens([['n', '1', 'connections along the run', 'connections', { value: 0 }]]);
+export const jointCountGiven: Givens<never> = givens([['n', '1', 'connections along the run', 'connections', { value: 0 }]]);
 
 /** How many, and what one has: of a line nothing, and of a run the figure of the standard, where none is stated. */
 // biome-ignore format: one figure a row
-export const connectionGivens: readonly SheetGiven<JointCase>[] = [...jointCountGiven, ...givens<JointCase>([
+export const connectionGivens: Givens<JointCase> = [...jointCountGiven, ...givens<JointCase>([
   ['R_c', 'Ω', 'one connection, one conductor', 'connectionResistance', { when: 'connection as stated', value: 0 }],
   ['R_c', 'Ω', 'one connection, one conductor, at most', 'connectionResistance', { source: 'tia-568.2-d-connection', when: 'connection of the standard', value: MOST_OF_CONNECTION }],
 ])];

@@ -19,7 +19,7 @@ import { judgedLoop } from '../../plan/device-resistance.ts';
 import type { PermittedDrop, ResistanceLimit } from '../../plan/index.ts';
 import type { SourceKey } from '../../sources/sources.ts';
 import { given, givens, steps } from '../engine/rows.ts';
-import type { Figures, ReadingRow, SheetGiven, SheetNo, SheetStep } from '../engine/sheet.ts';
+import type { Figures, Givens, ReadingRow, SheetGiven, SheetNo, Steps } from '../engine/sheet.ts';
 import type { WorkingUnit } from '../engine/working-unit.ts';
 import type { LineCase } from './line.ts';
 import type { LoadCase } from './load.ts';
@@ -75,7 +75,7 @@ type Case = LimitCase | LoadCase | RunCase;
 
 /** The lowest voltage of the supply, the highest, and the power of the port. */
 // biome-ignore format: one figure a row
-export const supplyGivens: readonly SheetGiven<never>[] = givens([
+export const supplyGivens: Givens<never> = givens([
   ['V', 'V', 'voltage at the supply, the lowest it may have', 'pseVoltage or supplyVoltage'],
   ['V_hi', 'V', 'voltage at the supply, the highest it may have', 'supplyVoltage.high', { value: 0, ifUsed: true }],
 ]);
@@ -84,7 +84,7 @@ export const portPowerGiven: SheetGiven<RunCase> = given('P_lim', 'W', 'most tha
 
 /** A lowest voltage, a permitted drop, and a most current, that the caller states. */
 // biome-ignore format: one figure a row
-export const voltageLimitGivens: readonly SheetGiven<Case>[] = givens<Case>([
+export const voltageLimitGivens: Givens<Case> = givens([
   ['U_#', 'V', '@: the lowest there may be', 'the limits of the device', { when: 'voltage at the load' }],
   ['k_#', '1', '@: most drop, as a fraction of the supply voltage', 'permittedDrop', { when: 'permitted drop' }],
   ['Vd_#', 'V', '@: most drop', 'permittedDrop.volts', { latex: 'd_{#}', when: 'permitted drop in volts' }],
@@ -94,7 +94,7 @@ export const voltageLimitGivens: readonly SheetGiven<Case>[] = givens<Case>([
 
 /** What the loop of each row of a list is in conductors. */
 // biome-ignore format: one figure a row
-export const loopGivens = (each: 'limit' | 'fixed', core: string): SheetGiven<Loop>[] => givens<Loop>([
+export const loopGivens = (each: 'limit' | 'fixed', core: string): Givens<Loop> => givens([
   ['f_#', '1', '@: conductors that a pair loop amounts to', core, { when: 'pairLoop' }],
   ['f_#', '1', '@: conductors that one pairset amounts to', core, { when: 'twoPair' }],
   ['f_#', '1', '@: conductors that two pairsets amount to', core, { when: 'fourPair' }],
@@ -102,7 +102,7 @@ export const loopGivens = (each: 'limit' | 'fixed', core: string): SheetGiven<Lo
 
 /** Limits that are, or are turned into, a resistance. */
 // biome-ignore format: one figure a row
-export const resistanceLimitGivens: readonly SheetGiven<Case>[] = [
+export const resistanceLimitGivens: Givens<Case> = [
   ...voltageLimitGivens,
   given('X_#', 'Ω', '@: most resistance', 'the limits of the device or the cabling', { each: 'limit', when: 'stated in ohms' }),
   ...loopGivens('limit', 'the loop'),
@@ -110,7 +110,7 @@ export const resistanceLimitGivens: readonly SheetGiven<Case>[] = [
 
 /** A permitted drop as a lowest voltage. */
 // biome-ignore format: one figure a row
-export const dropAsVoltageSteps: readonly SheetStep<Case>[] = steps<Case>([
+export const dropAsVoltageSteps: Steps<Case> = steps([
   ['U_#', 'V', 'V * (1 - k_#)', '@: lowest voltage at the device', { when: 'permitted drop' }],
   ['U_#', 'V', 'V - Vd_#', '@: lowest voltage at the device', { when: 'permitted drop in volts' }],
   ['U_#', 'V', 'V_hi - Vd_#', '@: lowest voltage at the device, at the highest supply: there a resistance drops most', { when: 'permitted drop in volts at the highest voltage' }],
@@ -118,12 +118,12 @@ export const dropAsVoltageSteps: readonly SheetStep<Case>[] = steps<Case>([
 
 /** A most current as the voltage under which a power draws more. */
 // biome-ignore format: one figure a row
-export const ampacityAsVoltageSteps: readonly SheetStep<Case>[] = steps<Case>([
+export const ampacityAsVoltageSteps: Steps<Case> = steps([
   ['U_#', 'V', 'P / Iz_#', '@: voltage at the device under which the device draws more', { each: 'limit', when: 'most current of a power' }],
 ]);
 
 /** Each limit as a resistance, with what is said where even no resistance is too much. */
-export function mostResistanceSteps(says: string): readonly SheetStep<Case>[] {
+export function mostResistanceSteps(says: string): Steps<Case> {
   const no: SheetNo<never> = { says, steps: [] };
   // biome-ignore format: one figure a row
   return [...steps<Case>([
@@ -140,7 +140,7 @@ export function mostResistanceSteps(says: string): readonly SheetStep<Case>[] {
 
 /** What is held against what, on every sheet of limits. */
 // biome-ignore format: one figure a row
-export const fixedGivens: readonly SheetGiven<FixedCase>[] = givens<FixedCase>([
+export const fixedGivens: Givens<FixedCase> = givens([
   ['v_#', 'W', '@: value here', 'pdPower', { when: 'W' }],
   ['v_#', '1', '@: value here', 'the input', { when: '1' }],
   ['v_#', 'V', '@: value here', 'supplyVoltage, or the limit', { when: 'V' }],
@@ -153,11 +153,7 @@ export const fixedGivens: readonly SheetGiven<FixedCase>[] = givens<FixedCase>([
 ], { each: 'fixed' });
 
 /** What is left of each; of a temperature in kelvins. */
-export function fixedSteps(
-  units: readonly WorkingUnit[],
-  says: string,
-  explained: readonly SheetStep<FixedCase>[] = [],
-): readonly SheetStep<FixedCase>[] {
+export function fixedSteps(units: readonly WorkingUnit[], says: string, explained: Steps<FixedCase> = []): Steps<FixedCase> {
   const left = units.map(
     (unit) =>
       [

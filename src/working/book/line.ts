@@ -5,7 +5,7 @@ import { atMaximum } from '../../conductor/to-maximum.ts';
 import { type LeastPermittedDropInput, leastPermittedDrop } from '../../plan/index.ts';
 import { supplyRange } from '../../plan/two-wire-input.ts';
 import { type BookSheet, given, givens, step, steps } from '../engine/rows.ts';
-import type { ReadingRow, ReadingRows, SheetGiven, SheetStep, Some } from '../engine/sheet.ts';
+import type { Givens, ReadingRow, ReadingRows, SheetGiven, SheetStep, Some, Steps } from '../engine/sheet.ts';
 import { coefficientSource, temperatureAssumption, twentyGiven } from './conductors.ts';
 import { connectionGivens, type Joined, type JointCase, jointAssumption, jointCases } from './joints.ts';
 import {
@@ -33,14 +33,14 @@ export type LineCase = 'two-wire' | 'equal' | 'unequal' | JointCase;
 
 /** The wires of a line. */
 // biome-ignore format: one figure a row
-export const legGivens: readonly SheetGiven<never>[] = givens([
+export const legGivens: Givens<never> = givens([
   ['rl20_#', 'Ω/m', `@: one metre at 20 °C, ${AT_MOST}`, 'conductor, or out and back', { latex: 'r_{20,#}' }],
   ['alphal_#', '1/K', '@: temperature coefficient at 20 °C', 'conductor, or out and back', { latex: '\\alpha_{#}' }],
 ], { source: 'row', each: 'leg' });
 
 /** One metre of a line at its temperature. */
 // biome-ignore format: one figure a row
-export const legSteps: readonly SheetStep<LineCase>[] = steps([
+export const legSteps: Steps<LineCase> = steps([
   ['rl_#', 'Ω/m', 'rl20_# * (1 + alphal_# * (T - T_ref))', '@: one metre at its temperature', { latex: 'r_{#}', each: 'leg' }],
   ['r', 'Ω/m', '2 * rl_1', 'one metre of run, out and back', { when: 'equal' }],
   ['r', 'Ω/m', 'rl_1 + rl_2', 'one metre of run, out and back', { when: 'unequal' }],

@@ -4,7 +4,7 @@ import { requireObject, requirePositive } from '../../quantity/guards.ts';
 import { InputError } from '../../quantity/input-error.ts';
 import type { Ohms, Volts, Watts } from '../../quantity/units.ts';
 import { type BookSheet, given, givens, step, steps } from '../engine/rows.ts';
-import type { SheetGiven, SheetNo, SheetStep, SlipRow } from '../engine/sheet.ts';
+import type { Givens, SheetGiven, SheetNo, SheetStep, SlipRow, Steps } from '../engine/sheet.ts';
 
 /** The case of each kind of load. */
 export type LoadCase = 'constant power' | 'constant current' | 'constant resistance';
@@ -34,7 +34,7 @@ export const supplyGiven: SheetGiven<never> = given('V', 'V', 'voltage at the su
 
 /** The load. */
 // biome-ignore format: one figure a row
-export const loadGivens: readonly SheetGiven<LoadCase>[] = givens([
+export const loadGivens: Givens<LoadCase> = givens([
   ['P', 'W', 'power that the load draws, whatever its voltage', 'load.power', { when: 'constant power' }],
   ['I', 'A', 'current that the load draws, whatever its voltage', 'load.current', { when: 'constant current' }],
   ['R_L', 'Ω', 'resistance of the load', 'load.resistance', { when: 'constant resistance' }],
@@ -42,26 +42,26 @@ export const loadGivens: readonly SheetGiven<LoadCase>[] = givens([
 
 /** The quadratic of a constant-power load, and its smaller current. */
 // biome-ignore format: one figure a row
-export const quadraticSteps: readonly SheetStep<never>[] = steps([
+export const quadraticSteps: Steps<never> = steps([
   ['D', 'V²', 'V^2 - 4 * P * R', 'discriminant: what stands under the root of the quadratic V I = P + I² R', { source: 'constant-power', no: collapseNo }],
   ['I', 'A', '2 * P / (V + sqrt(D))', 'current: the smaller root, (V - √D) / (2 R), written so that no two nearly equal figures are subtracted', { source: 'constant-power' }],
 ]);
 
 /** The current, of each kind of load. */
 // biome-ignore format: one figure a row
-export const currentSteps: readonly SheetStep<LoadCase>[] = [
+export const currentSteps: Steps<LoadCase> = [
   ...reported(quadraticSteps, 'current').map((one): SheetStep<LoadCase> => ({ ...one, when: 'constant power' })),
   step('I', 'A', 'V / (R + R_L)', 'current through line and load in series', { core: 'current', when: 'constant resistance' }),
 ];
 
 /** Steps of which the last is reported by the core under this name. */
-export function reported<Case extends string>(figures: readonly SheetStep<Case>[], core: string): SheetStep<Case>[] {
+export function reported<Case extends string>(figures: Steps<Case>, core: string): SheetStep<Case>[] {
   return figures.map((one, place) => (place === figures.length - 1 ? { ...one, core } : one));
 }
 
 /** The voltage at the load, of each kind. */
 // biome-ignore format: one figure a row
-export const voltageSteps: readonly SheetStep<LoadCase>[] = steps<LoadCase>([
+export const voltageSteps: Steps<LoadCase> = steps([
   ['V_L', 'V', '(V + sqrt(D)) / 2', 'voltage at the load: the larger root', { source: 'constant-power', when: 'constant power' }],
   ['V_L', 'V', 'V - I * R', 'voltage at the load', {
     when: 'constant current',
@@ -75,7 +75,7 @@ export const dropStep: SheetStep<never> = step('V_drop', 'V', 'I * R', 'voltage 
 
 /** What follows from the current. */
 // biome-ignore format: one figure a row
-export const powerSteps: readonly SheetStep<never>[] = steps([
+export const powerSteps: Steps<never> = steps([
   ['k_drop', '1', 'I * R / V', 'the drop as a fraction of the supply voltage', { core: 'dropFraction' }],
   ['P_loss', 'W', 'I^2 * R', 'heat in the line', { core: 'lineLoss' }],
   ['P_S', 'W', 'V * I', 'power from the supply', { core: 'supplyPower' }],

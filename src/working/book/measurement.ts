@@ -8,7 +8,7 @@ import { type Cable, type FromMeasurementInput, fromMeasurement, type RunPair } 
 import { COPPER_COEFFICIENT } from '../../conductor/copper-standard.ts';
 import { InputError } from '../../quantity/input-error.ts';
 import { type BookSheet, givens, steps } from '../engine/rows.ts';
-import type { Reading, ReadingRow, SheetStep } from '../engine/sheet.ts';
+import type { Reading, ReadingRow, Steps } from '../engine/sheet.ts';
 import type { WithCables } from '../engine/with-cables.ts';
 import { boundedCable, boundedPieceGivens, boundedPieceRows, boundedPieceSteps } from './bounded-pieces.ts';
 import { coefficientSource, twentyGiven } from './conductors.ts';
@@ -39,7 +39,7 @@ type Case =
   | 'length not known';
 
 /** The loops that power sees, from those of four pairs: `c_1` to `c_4` at 20 °C, `m_1` to `m_4` as they were. */
-function loopSteps(pair: 'c' | 'm', end: '20' | 'T', core: 'at20' | 'measured', words: string): SheetStep<Case>[] {
+function loopSteps(pair: 'c' | 'm', end: '20' | 'T', core: 'at20' | 'measured', words: string): Steps<Case> {
   const rows = [
     ['loop', `max([${pair}_#,])`, 'the highest pair, as a meter sees it', 'pairLoop'],
     ['A', `${pair}_1 / 4 + ${pair}_2 / 4`, 'pairset on 1,2 and 3,6, a pair in parallel being a quarter of its loop', 'pairsetA'],

@@ -2,7 +2,7 @@
 import type { NetworkInput } from '../../circuit/index.ts';
 import { networkProblem } from '../../circuit/network-problem.ts';
 import { type BookSheet, givens, steps } from '../engine/rows.ts';
-import type { SheetGiven, SheetStep } from '../engine/sheet.ts';
+import type { Givens, Steps } from '../engine/sheet.ts';
 import { twentyGiven } from './conductors.ts';
 import { drawnAt, type NetworkCase, readNetwork, requireSmall, TAPS, type TapsCase } from './network-reading.ts';
 import { findVoltages } from './network-voltages.ts';
@@ -11,14 +11,14 @@ const DRAWN_LATEX = { power: '\\frac{P_{k}}{W_{k}}', current: 'J_{k}', conductan
 
 /** The loads of a node. */
 // biome-ignore format: one figure a row
-const tapGivens = (end: '' | '0', each: string): SheetGiven<NetworkCase>[] => givens<NetworkCase>([
+const tapGivens = (end: '' | '0', each: string): Givens<NetworkCase> => givens([
   [`P${end}_#`, 'W', '@: power drawn there, whatever the voltage', 'taps[].load.power', { when: 'power' }],
   [`J${end}_#`, 'A', '@: current drawn there, whatever the voltage', 'taps[].load.current', { when: 'current' }],
   [`G${end}_#`, 'S', '@: conductance there, one over the resistance', 'taps[].load.resistance', { when: 'conductance' }],
 ], { each });
 
 /** The current that they draw together, for each choice of kinds that there may be in a network. */
-const tapSteps = (end: '' | '0', each: string): SheetStep<NetworkCase>[] =>
+const tapSteps = (end: '' | '0', each: string): Steps<NetworkCase> =>
   Object.entries(TAPS).flatMap(([when, kinds]) => {
     const formula = kinds.map((kind) => drawnAt(end, 'k')[kind]).join(' + ');
     const general = { formula, latex: kinds.map((kind) => DRAWN_LATEX[kind]).join(' + ') };
@@ -28,7 +28,7 @@ const tapSteps = (end: '' | '0', each: string): SheetStep<NetworkCase>[] =>
 
 /** A section in ohms, or in metres of two equal conductors. */
 // biome-ignore format: one figure a row
-const sectionGivens = (x: '' | 'x', each: string): SheetGiven<NetworkCase>[] => givens<NetworkCase>([
+const sectionGivens = (x: '' | 'x', each: string): Givens<NetworkCase> => givens([
   [`R${x}_#`, 'Ω', '@: resistance of the section, out and back', 'sections[].resistance', { when: 'in ohms' }],
   [`r${x}20_#`, 'Ω/m', '@: one metre of one conductor at 20 °C', 'sections[].conductor', { source: 'row', when: 'in metres' }],
   [`alpha${x}_#`, '1/K', '@: temperature coefficient at 20 °C', 'sections[].conductor', { source: 'row', when: 'in metres' }],
@@ -36,7 +36,7 @@ const sectionGivens = (x: '' | 'x', each: string): SheetGiven<NetworkCase>[] => 
   [`L${x}_#`, 'm', '@: length, one way', 'sections[].length', { when: 'in metres' }],
 ], { each });
 // biome-ignore format: one figure a row
-const sectionSteps = (x: '' | 'x', each: string): SheetStep<NetworkCase>[] => steps<NetworkCase>([
+const sectionSteps = (x: '' | 'x', each: string): Steps<NetworkCase> => steps([
   [`R${x}_#`, 'Ω', `2 * r${x}20_# * (1 + alpha${x}_# * (T${x}_# - T_ref)) * L${x}_#`, '@: resistance of the section, out and back', { when: 'in metres' }],
 ], { each });
 

@@ -10,7 +10,7 @@ import type { CablingStandard, ResistanceLimit } from '../../plan/index.ts';
 import { copperFraction } from '../../plan/material-check.ts';
 import { InputError } from '../../quantity/input-error.ts';
 import { givens, steps } from '../engine/rows.ts';
-import type { Figures, Reading, ReadingRow, ReadingRows, SheetGiven, SheetStep, Some } from '../engine/sheet.ts';
+import type { Figures, Givens, Reading, ReadingRow, ReadingRows, Some, Steps } from '../engine/sheet.ts';
 import { connectionAssumption, type Joined } from './joints.ts';
 import {
   type FixedCase,
@@ -107,7 +107,7 @@ export function poweredRun(input: OpenRun): {
 
 /** Limits of which the unknown is no part, in ohms and of the drop as well. */
 // biome-ignore format: one figure a row
-export const openGivens: readonly SheetGiven<FixedCase>[] = [...fixedGivens, ...givens<FixedCase>([
+export const openGivens: Givens<FixedCase> = [...fixedGivens, ...givens<FixedCase>([
   ['w_#', 'Ω', '@: limit', 'maximumResistance', { each: 'fixed', when: 'Ω' }],
 ]), ...loopGivens('fixed', 'maximumResistance.loop'), ...givens<FixedCase>([
   ['w_#', '1', '@: most drop, as a fraction of the supply voltage', 'permittedDrop', { when: 'share of a resistance' }],
@@ -115,7 +115,7 @@ export const openGivens: readonly SheetGiven<FixedCase>[] = [...fixedGivens, ...
 ], { each: 'fixed' })];
 
 /** What is left of each, and by how much the one that is missed is missed. */
-export function openSteps(unknown: string): readonly SheetStep<FixedCase>[] {
+export function openSteps(unknown: string): Steps<FixedCase> {
   const says = `no ${unknown} meets the limit on @: the ${unknown} plays no part in it`;
   const units = [
     ['W', 'W'],

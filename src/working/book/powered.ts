@@ -4,7 +4,7 @@ import { type PoeClass, type PowerAtPdInput, type PsePowerForInput, powerAtPd, p
 import { appliedLimits, loopThatPowerSees } from '../../ethernet/power-at-pd.ts';
 import { portVoltageRange } from '../../ethernet/pse-voltage.ts';
 import { type BookSheet, given, givens, steps } from '../engine/rows.ts';
-import type { Figures, Reading, SheetGiven, SheetStep, SlipRow, Some } from '../engine/sheet.ts';
+import type { Figures, Givens, Reading, SlipRow, Some, Steps } from '../engine/sheet.ts';
 import { quadraticSteps, reported } from './load.ts';
 import { basisAssumption } from './runs.ts';
 
@@ -36,7 +36,7 @@ const drawGivens = givens<DrawCase>([
     ['P', 'W', 'power that the device draws: all that its class allows', 'pdPower', { source: 'ieee-802.3-class', when: 'draw of the class' }],
 ], { latex: 'P_{\\mathrm{PD}}' });
 // biome-ignore format: one figure a row
-const voltageGivens = (detail: string): SheetGiven<DrawCase>[] => givens<DrawCase>([
+const voltageGivens = (detail: string): Givens<DrawCase> => givens([
   ['V', 'V', `voltage at the port${detail}`, 'pseVoltage', { when: 'voltage stated' }],
   ['V', 'V', 'voltage at the port: the lowest of its type', 'pseVoltage', { source: 'ieee-802.3-pse-voltage', when: 'voltage of the type' }],
 ], { latex: 'V_{\\mathrm{PSE}}' });
@@ -49,7 +49,7 @@ const wireGivens = givens<PoweredCase>([
 
 /** From the run to the current of its wires, by what the core calls the three currents. */
 // biome-ignore format: one figure a row
-const currentSteps = (total: string, pairset: string, wire: string): SheetStep<PoweredCase>[] => [...steps<PoweredCase>([
+const currentSteps = (total: string, pairset: string, wire: string): Steps<PoweredCase> => [...steps<PoweredCase>([
   ['R', 'Ω', 'R_w / m', 'resistance of the loop that power sees: a pairset is one conductor’s worth', { source: 'three-loops', core: 'resistance', when: 'run' }],
 ]), ...reported(quadraticSteps, total), ...steps([
   ['I_set', 'A', 'I / m', 'current of one pairset', { core: pairset }],

@@ -2,7 +2,7 @@
 import { type Cable, type RunResistanceInput, runResistance, type Segment } from '../../cable/index.ts';
 import type { SourceKey } from '../../sources/sources.ts';
 import { type BookSheet, given, givens, steps } from '../engine/rows.ts';
-import type { ReadingRow, SheetGiven, SheetStep } from '../engine/sheet.ts';
+import type { Givens, ReadingRow, Steps } from '../engine/sheet.ts';
 import { coefficientSource, twentyGiven } from './conductors.ts';
 import {
   connectionAssumption,
@@ -39,7 +39,7 @@ export function pieceAssumption(pieces: readonly Segment[]): string | false {
 
 /** The pieces of a run. */
 // biome-ignore format: one figure a row
-export const pieceGivens: readonly SheetGiven<never>[] = givens([
+export const pieceGivens: Givens<never> = givens([
   ['r20_#', 'Ω/m', '@: one metre of one conductor at 20 °C', 'segments[].cable', { source: 'row' }],
   ['alpha_#', '1/K', '@: temperature coefficient at 20 °C', 'segments[].cable', { source: 'row' }],
   ['T_#', '°C', '@: temperature of the conductor', 'segments[].temperature'],
@@ -57,7 +57,7 @@ const pieceSteps = steps<RunCase>([
 
 /** Cords, each at its own temperature. */
 // biome-ignore format: one figure a row
-export const cordGivens: readonly SheetGiven<never>[] = givens([
+export const cordGivens: Givens<never> = givens([
   ['rc20_#', 'Ω/m', 'cord #, @: one metre of one conductor at 20 °C', 'cords[].cable', { latex: 'r_{20,c#}', source: 'row' }],
   ['alphac_#', '1/K', 'cord #: temperature coefficient at 20 °C', 'cords[].cable', { latex: '\\alpha_{c#}', source: 'row' }],
   ['Tc_#', '°C', 'cord #: temperature', 'cords[].temperature', { latex: 'T_{c#}' }],
@@ -66,7 +66,7 @@ export const cordGivens: readonly SheetGiven<never>[] = givens([
 
 /** What a run has beside its installed cable, or its line. */
 // biome-ignore format: one figure a row
-export const restSteps: readonly SheetStep<CordCase | LineCase>[] = steps<CordCase | LineCase>([
+export const restSteps: Steps<CordCase | LineCase> = steps([
   ['Rc_#', 'Ω', 'rc20_# * (1 + alphac_# * (Tc_# - T_ref)) * Lc_#', 'cord #, one conductor, at its temperature', { latex: 'R_{c#}', each: 'cord' }],
     ['R_0', 'Ω', 'n * R_c', 'what a run of no length has: connections, one conductor', { when: 'no cords' }],
     ['R_0', 'Ω', 'n * R_c + [Rc_#]', 'what a run of no length has: connections and cords, one conductor', { when: 'cords' }],
@@ -74,7 +74,7 @@ export const restSteps: readonly SheetStep<CordCase | LineCase>[] = steps<CordCa
 ]);
 
 /** A line of two wires, or a run of pieces. */
-export const loopGivens: readonly SheetGiven<LineCase | RunCase>[] = [
+export const loopGivens: Givens<LineCase | RunCase> = [
   ...legGivens,
   lineTemperatureGiven,
   lineLengthGiven,
@@ -87,7 +87,7 @@ export const loopGivens: readonly SheetGiven<LineCase | RunCase>[] = [
 
 /** The loop that the load sees. */
 // biome-ignore format: one figure a row
-export const loopSteps: readonly SheetStep<LineCase | RunCase>[] = [...legSteps, lineLoopStep, ...pieceSteps, ...steps<RunCase>([
+export const loopSteps: Steps<LineCase | RunCase> = [...legSteps, lineLoopStep, ...pieceSteps, ...steps<RunCase>([
   ['R', 'Ω', 'R_w / m', 'resistance of the loop that power sees: a pairset is one conductor’s worth', { source: 'three-loops', when: 'powered' }],
 ])];
 

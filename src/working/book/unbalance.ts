@@ -4,7 +4,7 @@ import { conductorsOf } from '../../cable/unbalance.ts';
 import { type PairResistance, type PairUnbalanceInput, pairUnbalance } from '../../ethernet/index.ts';
 import { appliedLimits } from '../../ethernet/power-at-pd.ts';
 import { type BookSheet, givens, steps } from '../engine/rows.ts';
-import type { ReadingRow, SheetStep } from '../engine/sheet.ts';
+import type { ReadingRow, Steps } from '../engine/sheet.ts';
 import { quadraticSteps, reported } from './load.ts';
 import { type DrawCase, drawCases, typeAssumption } from './powered.ts';
 
@@ -15,12 +15,12 @@ const conductorGivens = givens([
   ['Rb_#', 'Ω', '@: second conductor, end to end', 'pairs, the second of each'],
 ], { each: 'pair' });
 // biome-ignore format: one figure a row
-const parallelSteps = (core: { readonly core?: string }): SheetStep<never>[] => steps([
+const parallelSteps = (core: { readonly core?: string }): Steps<never> => steps([
   ['Rp_#', 'Ω', 'Ra_# * Rb_# / (Ra_# + Rb_#)', '@: its two conductors in parallel', { ...core, each: 'pair' }],
 ]);
 
 /** The difference against what is permitted: the same within one pair and between two. */
-const marginSteps = (each: 'pair' | 'two', core: 'pairs' | 'pairToPair', sub: 'p' | 't'): SheetStep<never>[] =>
+const marginSteps = (each: 'pair' | 'two', core: 'pairs' | 'pairToPair', sub: 'p' | 't'): Steps<never> =>
   // biome-ignore format: one figure a row
   steps([
     ['u_#', '1', 'd_# / S_#', '@: unbalance, the difference as a fraction of the sum', { core: `${core}[@].fraction` }],

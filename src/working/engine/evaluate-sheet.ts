@@ -1,7 +1,7 @@
 /** A sheet worked through: rows written out, slips put in where they are asked for, every step evaluated with units. @module */
 import { evaluateTo, type Formula, formulaOf, type Measured, measured } from './formula.ts';
 import { givensOf, linesOf, oneLine, type ReadInput, writtenOut } from './lines.ts';
-import type { Mistaken, ReadingRow, Sheet, SheetStep } from './sheet.ts';
+import type { Mistaken, ReadingRow, Sheet, Steps } from './sheet.ts';
 import type { Worked, WorkedGiven, WorkedStep } from './worked.ts';
 import type { WorkingUnit } from './working-unit.ts';
 
@@ -73,7 +73,7 @@ function work<Input>(sheet: Sheet<Input>, read: ReadInput, { mistaken = {}, roun
   const steps: WorkedStep[] = [];
   let noAt: string | undefined;
   /** The words of the no that ended it, if one did. */
-  const run = (list: readonly SheetStep[], each?: string, only?: ReadingRow): string | undefined => {
+  const run = (list: Steps, each?: string, only?: ReadingRow): string | undefined => {
     for (const { item, row, index, ...step } of linesOf(list, reading)) {
       // Of the list in which a row gave way, only that row is explained.
       if (only !== undefined && item.each === each && row !== only) continue;

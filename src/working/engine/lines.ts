@@ -1,7 +1,7 @@
 /** A sheet laid out for a reading: which figures apply, those of a list once for each row, with number, label and source. @module */
 import type { SourceKey } from '../../sources/sources.ts';
 import type { Measured } from './formula.ts';
-import type { Reading, ReadingRow, Sheet, SheetGiven, SheetStep, When } from './sheet.ts';
+import type { Reading, ReadingRow, Sheet, SheetGiven, SheetStep, Steps, When } from './sheet.ts';
 import type { WorkedGiven, WorkedStep } from './worked.ts';
 
 /** A reading, and the input that it is of. */
@@ -15,11 +15,11 @@ type InRow<Item> = { readonly item: Item; readonly row?: ReadingRow; readonly in
 /** A step before it is worked. @internal */
 export type Line = Omit<WorkedStep, 'value' | 'parsed' | 'formula'> & InRow<SheetStep>;
 
-const linesByReading = new WeakMap<Reading, Map<readonly SheetStep[], readonly Line[]>>();
+const linesByReading = new WeakMap<Reading, Map<Steps, readonly Line[]>>();
 
 /** The steps that apply, laid out once for a reading. @internal */
-export function linesOf(steps: readonly SheetStep[], reading: Reading): readonly Line[] {
-  const lists = linesByReading.get(reading) ?? new Map<readonly SheetStep[], readonly Line[]>();
+export function linesOf(steps: Steps, reading: Reading): readonly Line[] {
+  const lists = linesByReading.get(reading) ?? new Map<Steps, readonly Line[]>();
   linesByReading.set(reading, lists);
   const lines =
     lists.get(steps) ??

@@ -58,6 +58,10 @@ export interface SheetStep<Case extends string = string> extends SheetFigure<Cas
   readonly range?: { readonly low: string; readonly meaning: string };
 }
 
+/** Givens, and steps, that sheets share. */
+export type Givens<Case extends string = string> = readonly SheetGiven<Case>[];
+export type Steps<Case extends string = string> = readonly SheetStep<Case>[];
+
 /** A physical no: said in words, explained by a last step or two, and then the working ends. */
 export interface SheetNo<Case extends string = string> {
   readonly says: string;

@@ -3,7 +3,7 @@
 import type { WorkingCell, WorkingColumn, WorkingTable } from '../working.ts';
 import { latexNumber, shownNumber } from './figures.ts';
 import { formulaOf, written } from './formula.ts';
-import type { ReadingPasses, SheetFigure, SheetGiven, SheetStep, TableRow } from './sheet.ts';
+import type { Givens, ReadingPasses, SheetFigure, SheetGiven, SheetStep, Steps, TableRow } from './sheet.ts';
 import type { WorkedGiven, WorkedStep } from './worked.ts';
 
 /** What a table stands for until its rows are numbered. */
@@ -12,7 +12,7 @@ const ROW = 'k';
 /** The rows of the lists of a table, each figure in the column of its template; nothing where the lists are empty. */
 export function tableOf(
   [title, row, ...lists]: TableRow,
-  sheet: { readonly givens: readonly SheetGiven[]; readonly steps: readonly SheetStep[] },
+  sheet: { readonly givens: Givens; readonly steps: Steps },
   figures: readonly (WorkedGiven | WorkedStep)[],
 ): WorkingTable | undefined {
   const own = figures.filter(({ each }) => each !== undefined && lists.includes(each));

@@ -1,7 +1,7 @@
 /** An answer as people write it: a number, its figures, its unit. @module */
 import { InputError, isInputError } from '../quantity/input-error.ts';
 import { parseQuantity, type QuantityName } from '../quantity/parse-quantity.ts';
-import type { WorkingUnit } from './working-unit.ts';
+import type { WorkingUnit } from './engine/working-unit.ts';
 
 /** An answer in the unit of the result, and half a unit of its last figure. */
 export interface ReadAnswer {

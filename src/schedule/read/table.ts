@@ -1,5 +1,7 @@
 /** A file or a list of records as a table of texts: which columns it has, and its rows one by one. @module */
-import { type Column, type ColumnUse, columnOf, columnUse } from './columns.ts';
+import { nearest } from '../../quantity/nearest.ts';
+import type { Columns } from '../columns/column.ts';
+import { type ColumnUse, columnOf, columnUse, keysOf } from '../columns/column-use.ts';
 import { type CsvRecord, csvRecords, filledWidth, quotedRecord } from './csv.ts';
 import type { FindingList } from './findings.ts';
 import { listed, shown } from './findings.ts';
@@ -15,8 +17,8 @@ export interface TableRow {
 }
 
 /** A table of texts. */
-export interface Table<K extends string> {
-  readonly columns: Readonly<Partial<Record<K, ColumnUse>>>;
+export interface Table<C> {
+  readonly columns: { readonly [K in keyof C]?: ColumnUse };
   /** Read once, from the first to the last; findings about broken rows are added on the way. */
   readonly rows: Iterable<TableRow>;
   /** Whether `1,5` is one and a half. */
@@ -29,11 +31,7 @@ export interface Table<K extends string> {
  * A delimited text as a table; nothing where it cannot be used at all.
  * @internal
  */
-export function tableFromText<K extends string>(
-  content: string | Uint8Array,
-  columns: Readonly<Record<K, Column>>,
-  findings: FindingList,
-): Table<K> | undefined {
+export function tableFromText<C extends Columns<C>>(content: string | Uint8Array, columns: C, findings: FindingList): Table<C> | undefined {
   const { text, trouble } = textOfFile(content);
   if (text === undefined) {
     unusable(findings, trouble as string);
@@ -72,11 +70,11 @@ export function tableFromText<K extends string>(
  * A list of records, keyed by header names, as a table.
  * @internal
  */
-export function tableFromRecords<K extends string>(
+export function tableFromRecords<C extends Columns<C>>(
   records: readonly unknown[],
-  columns: Readonly<Record<K, Column>>,
+  columns: C,
   findings: FindingList,
-): Table<K> | undefined {
+): Table<C> | undefined {
   if (records.length === 0) {
     unusable(findings, 'it is empty');
     return undefined;
@@ -112,10 +110,10 @@ function headerDoubt(line: string, number: number): string {
 }
 
 /** The header line, by the delimiter that makes the most sense of it. */
-function headerOf<K extends string>(
+function headerOf<C extends Columns<C>>(
   lines: readonly string[],
   first: number,
-  columns: Readonly<Record<K, Column>>,
+  columns: C,
 ): { readonly cells: readonly string[]; readonly delimiter: string; readonly next: number; readonly repaired: boolean } {
   const line = lines[first] as string;
   let best: ReturnType<typeof headerOf> = { cells: [], delimiter: ',', next: first + 1, repaired: false };
@@ -141,14 +139,14 @@ function headerOf<K extends string>(
 }
 
 /** Which column stands where; findings for those that are unknown or there twice. */
-function useColumns<K extends string>(
+function useColumns<C extends Columns<C>>(
   headers: readonly string[],
-  columns: Readonly<Record<K, Column>>,
+  columns: C,
   findings: FindingList,
   line: number | undefined,
-): Partial<Record<K, ColumnUse>> {
-  const used: Partial<Record<K, ColumnUse>> = {};
-  const titles = (Object.values(columns) as Column[]).map(({ title }) => title);
+): { [K in keyof C]?: ColumnUse } {
+  const used: { [K in keyof C]?: ColumnUse } = {};
+  const titles = keysOf(columns).map((key) => columns[key].title);
   const unknown: string[] = [];
   for (const [index, raw] of headers.entries()) {
     const header = shown(raw.trim());
@@ -186,7 +184,9 @@ function useColumns<K extends string>(
   }
   // A text that is no table at all would name hundreds: the missing columns say it better.
   if (Object.keys(used).length > 0) {
+    const spellings = keysOf(columns).flatMap((key) => (used[key] === undefined ? [columns[key].title, ...columns[key].also] : []));
     for (const header of unknown) {
+      const near = nearest(header, spellings);
       findings.add({
         code: 'unknown-column',
         severity: 'warning',
@@ -194,7 +194,7 @@ function useColumns<K extends string>(
         column: header,
         received: header,
         allowed: listed(titles),
-        message: `column "${header}" is not known; its cells are not used`,
+        message: `column "${header}" is not known${near === undefined ? '' : `; did you mean ${near}?`}; its cells are not used`,
       });
     }
   }

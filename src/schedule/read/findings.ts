@@ -1,5 +1,6 @@
 /** Writing findings in plain words. @module */
-import type { Finding, FindingCode, FindingSeverity } from './finding.ts';
+import type { FindingCode } from '../../words/finding-words.ts';
+import type { Finding, FindingSeverity } from '../finding.ts';
 
 /** Where a finding is and what was read; `line` 0 and an empty `column` mean that there is none. */
 export interface FindingFacts {

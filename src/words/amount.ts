@@ -1,7 +1,6 @@
 /** Numbers for reading: rounded here and nowhere else. @module */
+import { UNIT_WORDS } from './unit-words.ts';
 
-/** Decimals that a reader can use, by unit. */
-const DECIMALS: Readonly<Record<string, number>> = { m: 1, V: 2, W: 2, A: 3, Ω: 2, '°C': 1, AWG: 0 };
 /** From here on, counting digits helps nobody. */
 const LARGE = 1e6;
 
@@ -19,14 +18,19 @@ export function brief(value: number, decimals: number): string {
   return text.includes('.') && !text.includes('e') ? text.replace(/\.?0+$/, '') : text;
 }
 
-/** A number with its unit, as in `12.95 W`; a bare count and a fraction (as a percentage) for the unit `1`. @internal */
-export function amount(value: number, unit: string, decimals: number = DECIMALS[unit] ?? 2): string {
+/** Decimals that a reader can use. */
+function decimalsOf(unit: string): number {
+  return Object.hasOwn(UNIT_WORDS, unit) ? UNIT_WORDS[unit as keyof typeof UNIT_WORDS].decimals : 2;
+}
+
+/** A number with its unit, as in `12.95 W`. @internal */
+export function amount(value: number, unit: string, decimals: number = decimalsOf(unit)): string {
   return `${brief(value, decimals)} ${unit}`;
 }
 
 /** Two figures with as many decimals as it takes to see that they differ. @internal */
 export function apart(a: number, b: number, unit: string): [string, string] {
-  let decimals = DECIMALS[unit] ?? 2;
+  let decimals = decimalsOf(unit);
   while (a !== b && decimals < 15 && brief(a, decimals) === brief(b, decimals)) decimals++;
   return [amount(a, unit, decimals), amount(b, unit, decimals)];
 }
@@ -42,4 +46,9 @@ export function percent(fraction: number): string {
 /** `1 run`, `2 runs`. @internal */
 export function count(number: number, one: string, many: string = `${one}s`): string {
   return `${number} ${number === 1 ? one : many}`;
+}
+
+/** Words with `{name}` filled in. @internal */
+export function filled(words: string, parts: Readonly<Record<string, string | number>>): string {
+  return words.replace(/\{(\w+)\}/g, (whole, name: string) => (Object.hasOwn(parts, name) ? String(parts[name]) : whole));
 }

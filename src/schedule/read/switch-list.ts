@@ -1,5 +1,5 @@
 /** The switches that a schedule lists, found by name. @module */
-import type { ScheduledSwitch } from './schedule.ts';
+import type { ScheduledSwitch } from '../schedule.ts';
 
 /** A list of switches. */
 export interface SwitchList {

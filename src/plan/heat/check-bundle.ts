@@ -4,10 +4,8 @@ import { type Ampacity, type AmpacityCode, ampacity } from '../../cable/heat/amp
 import { type BundleRise, type BundleRiseInput, bundleRise } from '../../cable/heat/bundle-rise.ts';
 import { type RemotePowering, remotePowering } from '../../cable/heat/remote-powering.ts';
 import { readCable } from '../../cable/read-cable.ts';
-import { AMPACITY } from '../../limits/ampacity.ts';
-import { BUNDLE_RISE } from '../../limits/bundle-rise.ts';
+import { AMPACITY, BUNDLE_RISE, CONDUCTOR_TEMPERATURE } from '../../limits/all.ts';
 import type { Check, CheckName } from '../../limits/check.ts';
-import { CONDUCTOR_TEMPERATURE } from '../../limits/conductor-temperature.ts';
 import { held, MARGINAL_BELOW } from '../../limits/held.ts';
 import type { Limit } from '../../limits/limit.ts';
 import { type Verdict, worstVerdict } from '../../limits/verdict.ts';

@@ -6,7 +6,7 @@ import type { Amperes, Ohms, Volts, Watts } from '../quantity/units.ts';
 import type { SourceKey } from '../sources/sources.ts';
 import { classRow, type PseType } from './class-table.ts';
 import { mostDraw } from './poe-class.ts';
-import { PSE_TYPE_FIELD } from './port-fields.ts';
+import * as port from './port-fields.ts';
 import { PSE_TYPES, PSE_VOLTAGE_MAX, portRow } from './port-table.ts';
 
 /** A class of one pairset of a dual-signature device. */
@@ -24,7 +24,7 @@ export interface DualSignatureInput {
 export const DUAL_SIGNATURE_FIELDS: Fields<DualSignatureInput> = {
   a: { whole: [1, 5] },
   b: { whole: [1, 5] },
-  pseType: () => PSE_TYPE_FIELD,
+  pseType: () => port.PSE_TYPE_FIELD,
 };
 
 /** Which port serves the device. */

@@ -8,7 +8,7 @@ import type { Ohms, Volts, Watts } from '../quantity/units.ts';
 import type { SourceKey } from '../sources/sources.ts';
 import { classRow, type PoeClassNumber, type PseType } from './class-table.ts';
 import { classLimits, mostDraw } from './poe-class.ts';
-import { PAIRS_FIELD, POE_CLASS_FIELD, PORT_VOLTAGE_FIELD, PSE_TYPE_FIELD, RESISTANCE_FIELD } from './port-fields.ts';
+import * as port from './port-fields.ts';
 import { appliedLimits, loopThatPowerSees } from './power-at-pd.ts';
 import { type PortVoltage, portVoltageRange } from './pse-voltage.ts';
 
@@ -31,11 +31,11 @@ export interface LldpAllocationInput {
 /** @internal */
 export const LLDP_ALLOCATION_FIELDS: Fields<LldpAllocationInput> = {
   requested: { whole: [0, 999] },
-  poeClass: () => POE_CLASS_FIELD,
-  pseType: () => PSE_TYPE_FIELD,
-  pairs: () => PAIRS_FIELD,
-  resistance: () => RESISTANCE_FIELD,
-  pseVoltage: () => PORT_VOLTAGE_FIELD,
+  poeClass: () => port.POE_CLASS_FIELD,
+  pseType: () => port.PSE_TYPE_FIELD,
+  pairs: () => port.PAIRS_FIELD,
+  resistance: () => port.RESISTANCE_FIELD,
+  pseVoltage: () => port.PORT_VOLTAGE_FIELD,
 };
 
 /** What a port grants and sets aside. */

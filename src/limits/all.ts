@@ -52,10 +52,10 @@ export const LIMITS: EveryLimit = /* @__PURE__ */ (() => [
 ] as const)();
 
 /**
- * The name of every check, in the order in which they are listed.
+ * Every name, in the same order.
  *
  * @example
- * checkNames.slice(0, 3); // => ['pd-power', 'pse-power', 'pd-voltage']
+ * checkNames.includes('pd-voltage'); // => true
  */
 export const checkNames: readonly LimitName[] = /* @__PURE__ */ (() => LIMITS.map(({ name }) => name))();
 

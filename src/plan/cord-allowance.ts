@@ -57,7 +57,7 @@ export type CordAllowance =
  *
  * @param input - Installed cable [m], what the cords are made of, whose rule, cords at the switch [m], temperature [°C].
  * @returns All cords together, the work-area cord and the channel [m]; or by how much the installed cable is too long.
- * @throws {@link InputError} If a number is outside its domain or the cord is no cable.
+ * @throws {@link InputError} If a key is not known, a number is outside its domain or the cord is no cable.
  * @example 90 m of installed cable and cords of 26 AWG
  * const allowed = cordAllowance({ installedLength: 90, cord: 'cord-26' });
  * allowed.feasible && [allowed.cords, allowed.workArea, allowed.channelLength]; // => [8, 3, 98]

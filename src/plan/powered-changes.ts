@@ -3,6 +3,7 @@ import { type Cable, cable } from '../cable/cable.ts';
 import { isCopper } from '../cable/copper.ts';
 import { CONNECTION_RESISTANCE } from '../cable/read-cable.ts';
 import type { Segment } from '../cable/run-resistance.ts';
+import { CONDUCTOR_TEMPERATURE } from '../conductor/resistance-per-metre.ts';
 import type { PseType } from '../ethernet/class-table.ts';
 import { grantedClass } from '../ethernet/granted-class.ts';
 import { PSE_TYPES } from '../ethernet/port-table.ts';
@@ -29,7 +30,7 @@ const LEAST_LENGTH: Metres = 0.1;
 export function poweredChanges(run: PoweredFacts, before: PoweredRun, cables: readonly Cable[] = [cable('cat6')]): Change<PoweredFacts>[] {
   const { installed } = run;
   const { installedLength } = before;
-  const hottest = Math.max(...installed.map(({ temperature = 20 }) => temperature));
+  const hottest = Math.max(...installed.map(({ temperature = CONDUCTOR_TEMPERATURE.default }) => temperature));
   const halves = midway(installed);
   return [
     ...simpleChanges(run, before),

@@ -16,7 +16,7 @@ const TABLES: Readonly<Record<string, string>> = {
   'columns of the switches': columnsTable(Object.values(SWITCH_COLUMNS)),
   findings: table(
     ['code', 'it means'],
-    Object.entries(FINDING_WORDS).map(([code, words]) => [`\`${code}\``, words]),
+    Object.entries(FINDING_WORDS).map(([code, { cause }]) => [`\`${code}\``, cause]),
   ),
 };
 

@@ -1,13 +1,16 @@
 /** Can a data sheet be true? The resistance of a cable against the gauge and the metal it claims. @module */
 import { awg } from '../conductor/awg.ts';
-import type { Conductor, CorrectableConductor, Stranding } from '../conductor/conductor.ts';
+import { type Conductor, type CorrectableConductor, STRANDINGS, type Stranding } from '../conductor/conductor.ts';
 import { formulaDiameter } from '../conductor/gauge.ts';
-import { type CorrectableMaterial, findMaterial } from '../conductor/material.ts';
-import { atTemperature, requireConductor } from '../conductor/resistance-per-metre.ts';
-import { requireInteger, requireObject, requireOneOf, requirePositive, requireTemperature } from '../quantity/guards.ts';
+import { type CorrectableMaterial, materialNames, wireMetal } from '../conductor/material.ts';
+import { atTemperature, CONDUCTOR_TEMPERATURE, requireConductor } from '../conductor/resistance-per-metre.ts';
+import { type Fields, type Read, readInput } from '../quantity/fields.ts';
 import { InputError } from '../quantity/input-error.ts';
 import type { Celsius } from '../quantity/units.ts';
-import type { CableUse } from './cable-limit.ts';
+import { CABLE_USES, type CableUse } from './cable-limit.ts';
+import { CABLES } from './cables.ts';
+import { CABLING_FIGURES } from './cabling-figures-table.ts';
+import { LEAST_OF_NOMINAL, leastResistance } from './least-resistance.ts';
 
 /** What a data sheet says of the conductors of a cable. */
 export interface CableData {
@@ -67,19 +70,35 @@ export interface CableDataAssessment {
   readonly findings: readonly CableDataFinding[];
 }
 
-/** ±1 % of diameter is 2 % of resistance, and the purest copper conducts 2 % better than the standard's. */
-const LEAST_SOLID = 0.96;
-/** The trade's seven strands of a whole gauge hold up to 11 % more metal than the solid gauge (7/32 for 24 AWG: 448 against 404 circular mils). */
-const LEAST_STRANDED = 0.86;
+/** @internal */
+export const CABLE_DATA_FIELDS: Fields<CableData, 'use' | 'temperature'> = {
+  gauge: { whole: [-3, 40], optional: true },
+  conductor: { check: (value, path) => requireConductor(value, path), type: 'Conductor', optional: true },
+  use: { oneOf: () => CABLE_USES, default: 'horizontal' },
+  stranding: { oneOf: () => STRANDINGS, optional: true },
+  material: { oneOf: () => materialNames as readonly CorrectableMaterial[], optional: true },
+  nominalOhmsPerKilometre: { positive: 'Ω/km', optional: true },
+  maximumOhmsPerKilometre: { positive: 'Ω/km', optional: true },
+  temperature: () => CONDUCTOR_TEMPERATURE,
+};
+
+/** A data sheet that was read. @internal */
+export type ReadCableData = Read<CableData, 'use' | 'temperature'>;
+
+/** Of every finding: how grave it is, and in words. */
+const FINDINGS: Readonly<Record<CableDataCode, readonly [CableDataFinding['severity'], words: string]>> = {
+  'below-the-metal': ['impossible', 'less than a wire of this gauge and metal can have'],
+  'above-the-metal': ['impossible', 'too high for this gauge and metal: a thinner wire, or another metal'],
+  'consistent-with-clad-aluminium': ['impossible', 'too high for copper: consistent with clad aluminium'],
+  'consistent-with-a-loop': ['impossible', 'twice one conductor: consistent with the loop of two'],
+  'high-nominal': ['doubtful', 'high for a usual figure: is it the maximum?'],
+  'nominal-above-maximum': ['impossible', 'the usual figure is above the maximum'],
+};
+
 /** 2 % for the diameter, 2 % for the strands or the twist of the pairs, and a little for both. */
 const HIGH = 1.08;
 /** Above every published copper maximum (1.16 of nominal, tinned class 5 of IEC 60228); below one gauge step (1.26). */
 const FAR = 1.2;
-/** Copper-clad aluminium against copper, best and worst. */
-const CLAD_LEAST = 1.4;
-const CLAD_MOST = 1.6;
-/** A maximum up to the standard's own limit accuses nobody: the larger of TIA-568 and IEC 61156. [Ω/km] */
-const STANDARD_LIMIT: Readonly<Record<CableUse, number>> = { horizontal: 95, cord: 145 };
 
 /**
  * Whether the resistance on a data sheet is possible for the gauge and the metal it claims.
@@ -97,32 +116,29 @@ const STANDARD_LIMIT: Readonly<Record<CableUse, number>> = { horizontal: 95, cor
  * [verdict, findings[0]?.code, findings[0]?.ratio.toFixed(2)]; // => ['impossible', 'consistent-with-clad-aluminium', '1.50']
  */
 export function assessCableData(data: CableData): CableDataAssessment {
-  requireObject(data, 'data', 'an object with gauge and resistances');
-  const { use = 'horizontal', temperature = 20, nominalOhmsPerKilometre, maximumOhmsPerKilometre } = data;
-  const wire = requireClaim(data);
-  requireTemperature(temperature, 'temperature');
-  const expected = nominalPerMetre(wire) * 1000;
-  const warm = atTemperature(1, wire.temperatureCoefficient, temperature);
-  const nominal = at20(nominalOhmsPerKilometre, 'nominalOhmsPerKilometre');
-  const maximum = at20(maximumOhmsPerKilometre, 'maximumOhmsPerKilometre');
+  const read = readInput(CABLE_DATA_FIELDS, data);
+  const wire = claimedWire(read);
+  if (wire === undefined) throw new InputError('missing', 'gauge', 'the claimed gauge, or a conductor', undefined);
+  return assess(read, wire);
+}
 
+/** The same for a sheet that was read. @internal */
+export function assess(sheet: ReadCableData, wire: CorrectableConductor): CableDataAssessment {
+  const expected = nominalPerMetre(wire) * 1000;
+  const warm = atTemperature(1, wire.temperatureCoefficient, sheet.temperature);
+  const least = leastResistance(expected, wire);
   const findings: CableDataFinding[] = [];
-  const { resistivity, bestResistivity = resistivity } = findMaterial(wire.material, 'material');
-  const least = expected * (wire.stranding === 'solid' ? LEAST_SOLID : LEAST_STRANDED) * (bestResistivity / resistivity);
+  const nominal = at20('nominalOhmsPerKilometre');
+  const maximum = at20('maximumOhmsPerKilometre');
   if (nominal !== undefined) {
-    if (nominal < least) tooLow('nominalOhmsPerKilometre', nominal);
-    else if (nominal > expected * FAR) tooHigh('nominalOhmsPerKilometre', nominal, expected * FAR);
-    else if (nominal > expected * HIGH) {
-      add('high-nominal', 'doubtful', 'nominalOhmsPerKilometre', nominal, expected * HIGH, 'high for a usual figure: is it the maximum?');
-    }
+    hold('nominalOhmsPerKilometre', nominal, expected * FAR);
+    if (nominal > expected * HIGH && nominal <= expected * FAR) add('high-nominal', 'nominalOhmsPerKilometre', nominal, expected * HIGH);
   }
   if (maximum !== undefined) {
-    const most = Math.max(expected * FAR, STANDARD_LIMIT[use]);
-    if (maximum < least) tooLow('maximumOhmsPerKilometre', maximum);
-    else if (maximum > most) tooHigh('maximumOhmsPerKilometre', maximum, most);
-    if (nominal !== undefined && nominal > maximum) {
-      add('nominal-above-maximum', 'impossible', 'nominalOhmsPerKilometre', nominal, maximum, 'the usual figure is above the maximum');
-    }
+    // A maximum up to the standard's own limit accuses nobody: the larger of TIA-568 and IEC 61156.
+    const limit = 500 * (sheet.use === 'cord' ? CABLES['cord-24'] : CABLES.cat5e)[6];
+    hold('maximumOhmsPerKilometre', maximum, Math.max(expected * FAR, limit));
+    if (nominal !== undefined && nominal > maximum) add('nominal-above-maximum', 'nominalOhmsPerKilometre', nominal, maximum);
   }
   const impossible = findings.some(({ severity }) => severity === 'impossible');
   return {
@@ -131,64 +147,48 @@ export function assessCableData(data: CableData): CableDataAssessment {
     findings,
   };
 
-  function at20(figure: number | undefined, parameter: string): number | undefined {
-    if (figure === undefined) return undefined;
-    requirePositive(figure, parameter, 'Ω/km');
-    return figure / warm;
+  function at20(parameter: CableDataFinding['parameter']): number | undefined {
+    const figure = sheet[parameter];
+    return figure === undefined ? figure : figure / warm;
   }
 
-  function tooLow(parameter: CableDataFinding['parameter'], figure: number): void {
-    add('below-the-metal', 'impossible', parameter, figure, least, 'less than a wire of this gauge and metal can have');
+  function hold(parameter: CableDataFinding['parameter'], figure: number, most: number): void {
+    if (figure < least) add('below-the-metal', parameter, figure, least);
+    else if (figure > most) add(tooHigh(figure / expected, wire), parameter, figure, most);
   }
 
-  function tooHigh(parameter: CableDataFinding['parameter'], figure: number, most: number): void {
+  function add(code: CableDataCode, parameter: CableDataFinding['parameter'], figure: number, allowed: number): void {
     const ratio = figure / expected;
-    if (wire.material === 'annealed-copper' && ratio >= CLAD_LEAST && ratio <= CLAD_MOST) {
-      add('consistent-with-clad-aluminium', 'impossible', parameter, figure, most, 'too high for copper: consistent with clad aluminium');
-    } else if (ratio >= 2 * LEAST_SOLID && ratio <= 2 * HIGH) {
-      add('consistent-with-a-loop', 'impossible', parameter, figure, most, 'twice one conductor: consistent with the loop of two');
-    } else {
-      add('above-the-metal', 'impossible', parameter, figure, most, 'too high for this gauge and metal: a thinner wire, or another metal');
-    }
-  }
-
-  function add(
-    code: CableDataCode,
-    severity: CableDataFinding['severity'],
-    parameter: CableDataFinding['parameter'],
-    figure: number,
-    allowed: number,
-    words: string,
-  ): void {
-    const ratio = figure / expected;
-    const message = `${figure.toFixed(1)} Ω/km at 20 °C is ${ratio.toFixed(2)} of ${wire.name}${wire.material === 'annealed-copper' ? ' copper' : ''}: ${words}`;
+    const [severity, words] = FINDINGS[code];
+    const metal = wire.material === 'annealed-copper' ? ' copper' : '';
+    const message = `${figure.toFixed(1)} Ω/km at 20 °C is ${ratio.toFixed(2)} of ${wire.name}${metal}: ${words}`;
     findings.push({ code, severity, parameter, ohmsPerKilometre: figure, allowed, ratio, message });
   }
 }
 
-function requireClaim(data: CableData): CorrectableConductor {
-  const wire = claimedWire(data);
-  if (wire === undefined) throw new InputError('missing', 'gauge', 'the claimed gauge, or a conductor', undefined);
-  return wire;
+function tooHigh(ratio: number, { material }: Conductor): CableDataCode {
+  const { 'clad-aluminium-least': best, 'clad-aluminium-most': worst } = CABLING_FIGURES;
+  if (material === 'annealed-copper' && ratio >= best.value && ratio <= worst.value) return 'consistent-with-clad-aluminium';
+  return ratio >= 2 * LEAST_OF_NOMINAL.solid && ratio <= 2 * HIGH ? 'consistent-with-a-loop' : 'above-the-metal';
 }
 
 /** One conductor as the sheet claims it; `undefined` if it claims nothing. @internal */
-export function claimedWire(data: CableData): CorrectableConductor | undefined {
-  const { gauge, conductor, use = 'horizontal', material } = data;
-  requireOneOf(use, ['horizontal', 'cord'], 'use');
-  const stranding = data.stranding ?? (use === 'cord' ? 'stranded' : 'solid');
-  requireOneOf(stranding, ['solid', 'stranded'], 'stranding');
+export function claimedWire(sheet: ReadCableData): CorrectableConductor | undefined {
+  const { gauge, conductor, material } = sheet;
   if (conductor !== undefined) {
     if (gauge !== undefined) throw new InputError('conflict', 'conductor', 'either gauge or conductor', conductor);
-    requireConductor(conductor, 'conductor');
     return correctable(conductor, 'conductor.material');
   }
   if (gauge === undefined) return undefined;
-  requireInteger(gauge, -3, 40, 'gauge');
-  // Asked here first, so that an error names the field of the sheet: some metals are not drawn so thin.
-  const diameter = formulaDiameter(gauge) / (stranding === 'solid' ? 1 : Math.sqrt(7));
-  if (material !== undefined) findMaterial(material, 'material', diameter);
+  const stranding = claimedStranding(sheet);
+  // Looked up here first, so that an error names the field of the sheet: some metals are not drawn so thin.
+  if (material !== undefined) wireMetal(material, 'material', formulaDiameter(gauge) / (stranding === 'solid' ? 1 : Math.sqrt(7)));
   return correctable(awg(gauge, { stranding, material }), 'material');
+}
+
+/** @internal */
+export function claimedStranding({ stranding, use }: ReadCableData): Stranding {
+  return stranding ?? (use === 'cord' ? 'stranded' : 'solid');
 }
 
 function correctable(wire: Conductor, parameter: string): CorrectableConductor {

@@ -1,19 +1,23 @@
 /** What a cable is, and the cables that have a name. @module */
-import { annealedCopperPerMetre, COPPER_COEFFICIENT } from '../conductor/annealed-copper.ts';
+import { annealedCopperPerMetre } from '../conductor/annealed-copper.ts';
 import type { Stranding } from '../conductor/conductor.ts';
+import { COPPER_COEFFICIENT } from '../conductor/copper-standard.ts';
 import type { MaterialName } from '../conductor/material.ts';
-import { requireBoolean, requireObject, requireOneOf } from '../quantity/guards.ts';
+import type { Fields } from '../quantity/fields.ts';
+import { requireBoolean, requireKeys, requireObject, requireOneOf } from '../quantity/guards.ts';
 import { InputError } from '../quantity/input-error.ts';
 import type { Millimetres, OhmsPerMetre } from '../quantity/units.ts';
 import type { SourceKey } from '../sources/sources.ts';
-import type { CableLimit, CableStandard, CableUse } from './cable-limit.ts';
-import { CABLES, type CableName, type CableRow } from './cables.ts';
+import { CABLE_STANDARDS, type CableLimit, type CableStandard, type CableUse } from './cable-limit.ts';
+import { CABLES, type CableCategory, type CableName, type CableRow, cableNames } from './cables.ts';
 
 /** A twisted-pair cable, as plain data. All its conductors are alike. */
 export interface Cable {
   readonly name: string;
   /** How reports call it, as in `Category 5e`. */
   readonly title: string;
+  /** Absent where it is not known, as for cords. */
+  readonly category?: CableCategory;
   readonly use: CableUse;
   readonly pairs: number;
   /** American Wire Gauge that the trade makes it of. [AWG] */
@@ -47,6 +51,12 @@ export interface CableOptions {
   readonly screened?: boolean | undefined;
 }
 
+/** @internal */
+export const CABLE_FIELDS: Fields<CableOptions> = {
+  limit: { oneOf: () => CABLE_STANDARDS, optional: true },
+  screened: { flag: true, optional: true },
+};
+
 /**
  * A cable by the trade's name.
  *
@@ -70,23 +80,22 @@ export interface CableOptions {
  */
 export function cable(name: CableName, options: CableOptions = {}): Cable {
   requireObject(options, 'options', 'an object');
-  if (typeof name !== 'string' || !Object.hasOwn(CABLES, name)) requireOneOf(name, Object.keys(CABLES), 'name');
-  const [title, use, gauge, outsideDiameter, alwaysScreened, conductor, pairLoop]: CableRow = CABLES[name];
+  requireKeys(options, ['limit', 'screened'], 'options');
+  requireOneOf(name, cableNames, 'name');
+  const [category, use, gauge, outsideDiameter, alwaysScreened, conductor, pairLoop]: CableRow = CABLES[name];
   const { limit: standard, screened = alwaysScreened } = options;
+  const title = category ? `Category ${category}` : `Cord, ${gauge} AWG`;
   requireBoolean(screened, 'options.screened');
   if (alwaysScreened && !screened) {
     throw new InputError('conflict', 'options.screened', `true: ${title} is always screened`, screened);
   }
   const limits: CableLimit[] = [];
-  if (conductor !== null) limits.push({ standard: 'TIA-568', of: 'conductor', perMetre: conductor[0], source: conductor[1] });
-  if (pairLoop !== null)
-    limits.push({
-      standard: 'IEC 61156',
-      of: 'pairLoop',
-      perMetre: pairLoop,
-      source: use === 'cord' ? 'iec-61156-6-loop' : 'iec-61156-5-loop',
-    });
-  if (standard !== undefined) requireOneOf(standard, ['TIA-568', 'IEC 61156'], 'options.limit');
+  const [tia, iec] = CABLE_STANDARDS;
+  if (conductor !== null) limits.push({ standard: tia, circuit: 'conductor', perMetre: conductor[0], source: conductor[1] });
+  if (pairLoop !== null) {
+    limits.push({ standard: iec, circuit: 'pairLoop', perMetre: pairLoop, source: `iec-61156-${use === 'cord' ? 6 : 5}-loop` });
+  }
+  if (standard !== undefined) requireOneOf(standard, CABLE_STANDARDS, 'options.limit');
   const applied = standard === undefined ? limits[0] : limits.find((limit) => limit.standard === standard);
   if (applied === undefined) {
     throw new InputError('conflict', 'options.limit', `'${limits[0]?.standard}', the only limit known for ${title}`, standard);
@@ -95,6 +104,7 @@ export function cable(name: CableName, options: CableOptions = {}): Cable {
   return {
     name,
     title,
+    ...(category && { category }),
     use,
     pairs: 4,
     gauge,
@@ -102,10 +112,10 @@ export function cable(name: CableName, options: CableOptions = {}): Cable {
     material: 'annealed-copper',
     screened,
     nominalResistancePerMetre: annealedCopperPerMetre(gauge, stranding),
-    maximumResistancePerMetre: applied.of === 'pairLoop' ? applied.perMetre / 2 : applied.perMetre,
+    maximumResistancePerMetre: applied.circuit === 'pairLoop' ? applied.perMetre / 2 : applied.perMetre,
     temperatureCoefficient: COPPER_COEFFICIENT,
     limits,
     source: applied.source,
-    ...(outsideDiameter === null ? {} : { outsideDiameter, outsideDiameterSource: 'bundle-model-diameters' }),
+    ...(outsideDiameter && { outsideDiameter, outsideDiameterSource: 'bundle-model-diameters' }),
   };
 }

@@ -8,9 +8,16 @@
 import type { SourceKey } from '../sources/sources.ts';
 import type { CableUse } from './cable-limit.ts';
 
+/** A category of balanced cabling. */
+export type CableCategory = (typeof CABLE_CATEGORIES)[number];
+
+/** From the lowest up. @internal */
+export const CABLE_CATEGORIES = ['3', '5', '5e', '6', '6A', '7', '7A', '8'] as const;
+
 /** One row of the cable table. */
 export type CableRow = readonly [
-  title: string,
+  /** Null for cords, whose category no gauge tells. */
+  category: CableCategory | null,
   use: CableUse,
   /** Usual gauge in the trade. [AWG] */
   gauge: number,
@@ -27,15 +34,23 @@ export type CableRow = readonly [
 /** Named cables. */
 // biome-ignore format: one row a line
 export const CABLES = {
-  cat3: ['Category 3', 'horizontal', 24, null, false, [0.0938, 'tia-568-cat3-cable'], null],
-  cat5e: ['Category 5e', 'horizontal', 24, 5.2, false, [0.0938, 'tia-568.2-d-cable'], 0.19],
-  cat6: ['Category 6', 'horizontal', 23, 6, false, [0.0938, 'tia-568.2-d-cable'], 0.19],
-  cat6a: ['Category 6A', 'horizontal', 23, 7.8, false, [0.0938, 'tia-568.2-d-cable'], 0.19],
-  cat7a: ['Category 7A', 'horizontal', 23, null, true, null, 0.19],
-  'cord-24': ['Cord, 24 AWG', 'cord', 24, null, false, [0.14, 'tia-568.2-d-cord'], 0.29],
-  'cord-26': ['Cord, 26 AWG', 'cord', 26, null, false, [0.14, 'tia-568.2-d-cord'], 0.29],
-  'cord-28': ['Cord, 28 AWG', 'cord', 28, null, false, [0.232, 'usb-28-awg'], null],
+  cat3: ['3', 'horizontal', 24, null, false, [0.0938, 'tia-568-cat3-cable'], null],
+  cat5e: ['5e', 'horizontal', 24, 5.2, false, [0.0938, 'tia-568.2-d-cable'], 0.19],
+  cat6: ['6', 'horizontal', 23, 6, false, [0.0938, 'tia-568.2-d-cable'], 0.19],
+  cat6a: ['6A', 'horizontal', 23, 7.8, false, [0.0938, 'tia-568.2-d-cable'], 0.19],
+  cat7a: ['7A', 'horizontal', 23, null, true, null, 0.19],
+  'cord-24': [null, 'cord', 24, null, false, [0.14, 'tia-568.2-d-cord'], 0.29],
+  'cord-26': [null, 'cord', 26, null, false, [0.14, 'tia-568.2-d-cord'], 0.29],
+  'cord-28': [null, 'cord', 28, null, false, [0.232, 'usb-28-awg'], null],
 } as const;
 
-/** The names of the cables in the table. */
+/** The name of a cable of the table. */
 export type CableName = keyof typeof CABLES;
+
+/**
+ * Every name of a cable.
+ *
+ * @example
+ * cableNames.slice(0, 3); // => ['cat3', 'cat5e', 'cat6']
+ */
+export const cableNames: readonly CableName[] = /* @__PURE__ */ Object.keys(CABLES) as CableName[];

@@ -1,5 +1,5 @@
 /** Looking up a single published figure. @module */
-import { requireOneOf } from '../quantity/guards.ts';
+import { requireName } from '../quantity/nearest.ts';
 import type { SourceKey } from '../sources/sources.ts';
 import { CABLING_FIGURES, type CablingFigureName } from './cabling-figures-table.ts';
 
@@ -7,7 +7,7 @@ import { CABLING_FIGURES, type CablingFigureName } from './cabling-figures-table
 export interface CablingFigure {
   readonly name: CablingFigureName;
   /** What it is about, in words. */
-  readonly of: string;
+  readonly about: string;
   readonly value: number;
   /** `1`: a fraction or a ratio. */
   readonly unit: 'Ω' | 'A' | '1';
@@ -23,10 +23,10 @@ export interface CablingFigure {
  * @returns The figure, its unit and the key of its source.
  * @throws {@link InputError} If there is no figure of that name.
  * @example
- * const { value, unit, of } = cablingFigure('contact');
- * [value, unit, of]; // => [0.02, 'Ω', 'one contact, plug blade to spring, when new, at most']
+ * const { value, unit, about } = cablingFigure('contact');
+ * [value, unit, about]; // => [0.02, 'Ω', 'one contact, plug blade to spring, when new, at most']
  */
 export function cablingFigure(name: CablingFigureName): CablingFigure {
-  if (typeof name !== 'string' || !Object.hasOwn(CABLING_FIGURES, name)) requireOneOf(name, Object.keys(CABLING_FIGURES), 'name');
+  requireName(name, Object.keys(CABLING_FIGURES), 'name');
   return { name, ...CABLING_FIGURES[name] };
 }

@@ -1,69 +1,61 @@
 /** A cable from its data sheet. @module */
-import type { Conductor, CorrectableConductor, Stranding } from '../conductor/conductor.ts';
+import type { CorrectableConductor } from '../conductor/conductor.ts';
 import { conductorFromResistance } from '../conductor/conductor-from-resistance.ts';
-import type { CorrectableMaterial } from '../conductor/material.ts';
+import { gaugeOfDiameter } from '../conductor/gauge.ts';
 import { atTemperature } from '../conductor/resistance-per-metre.ts';
 import { atMaximum } from '../conductor/to-maximum.ts';
-import {
-  refuse,
-  requireBoolean,
-  requireInteger,
-  requireObject,
-  requireOneOf,
-  requirePositive,
-  requireTemperature,
-} from '../quantity/guards.ts';
+import { type Fields, readInput } from '../quantity/fields.ts';
 import { InputError } from '../quantity/input-error.ts';
-import type { Celsius, Millimetres } from '../quantity/units.ts';
-import { assessCableData, claimedWire, nominalPerMetre } from './assess-cable-data.ts';
+import type { Millimetres } from '../quantity/units.ts';
+import {
+  assess,
+  CABLE_DATA_FIELDS,
+  type CableData,
+  claimedStranding,
+  claimedWire,
+  nominalPerMetre,
+  type ReadCableData,
+} from './assess-cable-data.ts';
 import type { Cable } from './cable.ts';
-import type { CableUse } from './cable-limit.ts';
+import { CABLE_CATEGORIES, type CableCategory } from './cables.ts';
 
 /** What a data sheet says of a cable. */
-export interface CableSheet {
+export interface CableSheet extends CableData {
   /** A name of the caller's own. */
   readonly name: string;
   /** How reports call it; the name if absent. */
   readonly title?: string | undefined;
-  /** `horizontal` if absent. */
-  readonly use?: CableUse | undefined;
+  /** Its category, where the sheet claims one. */
+  readonly category?: CableCategory | undefined;
   /** Pairs in the cable, a whole number; 4 if absent. */
   readonly pairs?: number | undefined;
-  /** Gauge of its conductors, where the sheet gives one. [AWG] */
-  readonly gauge?: number | undefined;
-  /** One of its conductors, where the sheet gives no gauge but mm²; instead of `gauge`, `stranding` and `material`. */
-  readonly conductor?: Conductor | undefined;
-  /** `stranded` for a cord, `solid` for a cable, if absent. */
-  readonly stranding?: Stranding | undefined;
-  /** `annealed-copper` if absent. */
-  readonly material?: CorrectableMaterial | undefined;
   /** Whether it has a screen; `false` if absent. */
   readonly screened?: boolean | undefined;
   /** Usual resistance of one conductor, not of the loop; that of its gauge if absent. [Ω/km] */
   readonly nominalOhmsPerKilometre?: number | undefined;
   /** Most resistance of one conductor, not of the loop; the nominal one, taken 2 % up for its diameter, if absent. [Ω/km] */
   readonly maximumOhmsPerKilometre?: number | undefined;
-  /** Temperature at which the resistances hold; 20 if absent. [°C] */
-  readonly temperature?: Celsius | undefined;
   /** Over its sheath. [mm] */
   readonly outsideDiameter?: Millimetres | undefined;
 }
 
-const SHEET_KEYS: readonly string[] = [
-  'name',
-  'title',
-  'use',
-  'pairs',
-  'gauge',
-  'conductor',
-  'stranding',
-  'material',
-  'screened',
-  'nominalOhmsPerKilometre',
-  'maximumOhmsPerKilometre',
-  'temperature',
-  'outsideDiameter',
-];
+/** @internal */
+export const CABLE_SHEET_FIELDS: Fields<CableSheet, 'use' | 'temperature' | 'pairs' | 'screened'> = {
+  name: { text: 'filled' },
+  title: { text: 'filled', optional: true },
+  category: { oneOf: () => CABLE_CATEGORIES, optional: true },
+  pairs: { whole: [1, 100], default: 4 },
+  screened: { flag: true, default: false },
+  outsideDiameter: { positive: 'mm', optional: true },
+  gauge: () => CABLE_DATA_FIELDS.gauge,
+  conductor: () => CABLE_DATA_FIELDS.conductor,
+  use: () => CABLE_DATA_FIELDS.use,
+  stranding: () => CABLE_DATA_FIELDS.stranding,
+  material: () => CABLE_DATA_FIELDS.material,
+  nominalOhmsPerKilometre: () => CABLE_DATA_FIELDS.nominalOhmsPerKilometre,
+  maximumOhmsPerKilometre: () => CABLE_DATA_FIELDS.maximumOhmsPerKilometre,
+  temperature: () => CABLE_DATA_FIELDS.temperature,
+};
 
 /**
  * A cable from its data sheet, refused where the sheet cannot be true.
@@ -90,42 +82,32 @@ const SHEET_KEYS: readonly string[] = [
  * reason; // => 'conflict in maximumOhmsPerKilometre: at most 101.1 Ω/km at 20 °C (130.0 Ω/km at 20 °C is 1.54 of 24 AWG copper: too high for copper: consistent with clad aluminium)'
  */
 export function defineCable(sheet: CableSheet): Cable {
-  requireObject(sheet, 'sheet', 'an object with name, gauge and resistances');
-  for (const key of Object.keys(sheet)) {
-    // A mistyped figure that is passed over is a figure that is not checked.
-    if (!SHEET_KEYS.includes(key)) throw new InputError('unknown', `sheet.${key}`, `one of ${SHEET_KEYS.join(', ')}`, key);
-  }
-  const { name, title = name, use = 'horizontal', pairs = 4, screened = false, outsideDiameter } = sheet;
-  requireText(name, 'name');
-  requireText(title, 'title');
-  requireOneOf(use, ['horizontal', 'cord'], 'use');
-  requireInteger(pairs, 1, 100, 'pairs');
-  requireBoolean(screened, 'screened');
-  if (outsideDiameter !== undefined) requirePositive(outsideDiameter, 'outsideDiameter', 'mm');
-
-  const wire = claimedWire(sheet);
-  if (wire !== undefined) refuseImpossible(sheet);
-  const { nominal, maximum, ...metal } = resistances(sheet, wire);
+  const read = readInput(CABLE_SHEET_FIELDS, sheet);
+  const { name, title = name, category, use, pairs, screened, outsideDiameter } = read;
+  const wire = claimedWire(read);
+  if (wire !== undefined) refuseImpossible(read, wire);
+  const { nominal, maximum, metal } = resistances(read, wire);
   return {
     name,
     title,
+    ...(category === undefined ? {} : { category }),
     use,
     pairs,
-    gauge: sheet.gauge ?? gaugeOfDiameter(metal.diameter),
+    gauge: read.gauge ?? Math.round(gaugeOfDiameter(metal.diameter)),
     stranding: metal.stranding,
     material: metal.material,
     screened,
     nominalResistancePerMetre: nominal < maximum ? nominal : maximum,
     maximumResistancePerMetre: maximum,
     temperatureCoefficient: metal.temperatureCoefficient,
-    limits: [{ standard: 'data-sheet', of: 'conductor', perMetre: maximum, source: 'data-sheet' }],
+    limits: [{ standard: 'data-sheet', circuit: 'conductor', perMetre: maximum, source: 'data-sheet' }],
     source: 'data-sheet',
     ...(outsideDiameter === undefined ? {} : { outsideDiameter, outsideDiameterSource: 'data-sheet' }),
   };
 }
 
-function refuseImpossible(sheet: CableSheet): void {
-  const impossible = assessCableData(sheet).findings.find(({ severity }) => severity === 'impossible');
+function refuseImpossible(sheet: ReadCableData, wire: CorrectableConductor): void {
+  const impossible = assess(sheet, wire).findings.find(({ severity }) => severity === 'impossible');
   if (impossible === undefined) return;
   const { code, parameter, allowed, message } = impossible;
   const bound = code === 'below-the-metal' ? 'at least' : 'at most';
@@ -134,36 +116,20 @@ function refuseImpossible(sheet: CableSheet): void {
 
 /** Both resistances at 20 °C [Ω/m], and what the conductors are: as claimed, or the copper that the figures are equal to. */
 function resistances(
-  sheet: CableSheet,
+  sheet: ReadCableData,
   wire: CorrectableConductor | undefined,
-): { nominal: number; maximum: number } & Pick<CorrectableConductor, 'diameter' | 'stranding' | 'material' | 'temperatureCoefficient'> {
-  const { nominalOhmsPerKilometre, maximumOhmsPerKilometre, temperature = 20, material, use = 'horizontal' } = sheet;
-  requireTemperature(temperature, 'temperature');
-  const stated = nominalOhmsPerKilometre ?? maximumOhmsPerKilometre;
-  let metal = wire;
-  if (metal === undefined) {
-    if (stated === undefined) throw new InputError('missing', 'gauge', 'a gauge, a conductor, or a resistance', undefined);
-    requirePositive(stated, nominalOhmsPerKilometre === undefined ? 'maximumOhmsPerKilometre' : 'nominalOhmsPerKilometre', 'Ω/km');
-    const stranding = sheet.stranding ?? (use === 'cord' ? 'stranded' : 'solid');
-    metal = conductorFromResistance({ ohmsPerKilometre: stated, temperature, material, stranding });
+): { readonly nominal: number; readonly maximum: number; readonly metal: CorrectableConductor } {
+  const { nominalOhmsPerKilometre: usual, maximumOhmsPerKilometre: most, temperature, material } = sheet;
+  const stated = usual ?? most;
+  if (wire === undefined && stated === undefined) {
+    throw new InputError('missing', 'gauge', 'a gauge, a conductor, or a resistance', undefined);
   }
+  const stranding = claimedStranding(sheet);
+  const metal = wire ?? conductorFromResistance({ ohmsPerKilometre: stated as number, temperature, material, stranding });
   const toMetres = 1000 * atTemperature(1, metal.temperatureCoefficient, temperature);
   const own = wire === undefined ? metal.resistancePerMetre : nominalPerMetre(wire);
-  const nominal = nominalOhmsPerKilometre === undefined ? own : nominalOhmsPerKilometre / toMetres;
-  if (maximumOhmsPerKilometre === undefined) {
-    const from = nominalOhmsPerKilometre === undefined ? metal : { ...metal, resistancePerMetre: nominal, basis: 'nominal' as const };
-    return { ...metal, nominal, maximum: atMaximum(from).resistancePerMetre };
-  }
-  requirePositive(maximumOhmsPerKilometre, 'maximumOhmsPerKilometre', 'Ω/km');
-  return { ...metal, nominal, maximum: maximumOhmsPerKilometre / toMetres };
-}
-
-/** The whole gauge nearest to a diameter (ASTM B258). [AWG] */
-function gaugeOfDiameter(diameter: Millimetres): number {
-  return Math.round(36 - 39 * (Math.log(diameter / 0.127) / Math.log(92)));
-}
-
-function requireText(value: string, parameter: string): void {
-  if (typeof value === 'string' && value.trim() !== '') return;
-  refuse(value, parameter, 'a text that is not empty', 'type');
+  const nominal = usual === undefined ? own : usual / toMetres;
+  if (most !== undefined) return { nominal, maximum: most / toMetres, metal };
+  const from = usual === undefined ? metal : { ...metal, resistancePerMetre: nominal, basis: 'nominal' as const };
+  return { nominal, maximum: atMaximum(from).resistancePerMetre, metal };
 }

@@ -1,8 +1,8 @@
 /** How much installed cable remains when it is warm. @module */
-import { requireObject, requireTemperature } from '../quantity/guards.ts';
+import { type Fields, readInput } from '../quantity/fields.ts';
 import type { Celsius, Kelvins, Metres } from '../quantity/units.ts';
 import type { SourceKey } from '../sources/sources.ts';
-import { HOTTEST_CABLING, lossFactor, requireScreened } from './insertion-loss.ts';
+import { HOTTEST_CABLING, lossFactor } from './insertion-loss.ts';
 import { type DeratingRow, LENGTH_DERATING, LENGTH_DERATING_READ } from './length-derating-table.ts';
 
 /** The permanent link at 20 °C, for the percentage rule. [m] */
@@ -15,6 +15,12 @@ export interface DeratedLengthInput {
   /** Whether it has a screen; `false` if absent. */
   readonly screened?: boolean | undefined;
 }
+
+/** @internal */
+export const DERATED_LENGTH_FIELDS: Fields<DeratedLengthInput, 'screened'> = {
+  temperature: { temperature: '°C' },
+  screened: { flag: true, default: false },
+};
 
 /** The longest installed cable at a temperature, by each of the two published rules, or that there is none. */
 export type DeratedLength =
@@ -56,10 +62,7 @@ export type DeratedLength =
  * warm.feasible && [warm.length.toFixed(1), warm.governedBy, warm.difference.toFixed(2)]; // => ['78.9', 'percentage', '0.55']
  */
 export function deratedLength(input: DeratedLengthInput): DeratedLength {
-  requireObject(input, 'input', 'an object with temperature and screened');
-  const { temperature, screened = false } = input;
-  requireTemperature(temperature, 'temperature');
-  requireScreened(screened);
+  const { temperature, screened } = readInput(DERATED_LENGTH_FIELDS, input);
   if (temperature > HOTTEST_CABLING) {
     return { feasible: false, hottest: HOTTEST_CABLING, shortfall: temperature - HOTTEST_CABLING, source: 'cabling-temperature' };
   }

@@ -9,9 +9,9 @@ export {
   type CableDataFinding,
 } from './assess-cable-data.ts';
 export { type Cable, type CableOptions, cable } from './cable.ts';
-export { cableCores } from './cable-cores.ts';
+export { type CableCoresInput, cableCores } from './cable-cores.ts';
 export type { CableLimit, CableStandard, CableUse } from './cable-limit.ts';
-export type { CableName } from './cables.ts';
+export { type CableCategory, type CableName, cableNames } from './cables.ts';
 export { type CablingFigure, cablingFigure } from './cabling-figure.ts';
 export type { CablingFigureName } from './cabling-figures-table.ts';
 export { type CableSheet, defineCable } from './define-cable.ts';
@@ -27,6 +27,7 @@ export {
   type MeasuredLoops,
   type MeasuredScope,
   type PairReading,
+  type ReadingsByPair,
 } from './field/from-measurement.ts';
 export { type LoadedVoltage, type LoadedVoltageInput, loadedVoltage, type MeterAccuracy } from './field/loaded-voltage.ts';
 export type { FieldCheck } from './field/reading-checks.ts';
@@ -43,9 +44,17 @@ export {
 export { type FilmCoefficientInput, filmCoefficient } from './heat/film-coefficient.ts';
 export { type RemotePowering, remotePowering } from './heat/remote-powering.ts';
 export { type InsertionLossInput, insertionLossFactor } from './insertion-loss.ts';
-export { type Loop, type RunResistance, type RunResistanceInput, runResistance, type Segment } from './run-resistance.ts';
-export { strandedLead } from './stranded-lead.ts';
-export { type ScreenReturn, type TwoCoreCable, type TwoCoreCableInput, type TwoCoreUse, twoCoreCable } from './two-core-cable.ts';
+export type { CableOrName, RunInput, RunPiece, Segment } from './read-cable.ts';
+export { type CableBasis, type Loop, type RunResistance, type RunResistanceInput, runResistance } from './run-resistance.ts';
+export { type StrandedLeadInput, strandedLead } from './stranded-lead.ts';
+export {
+  type Screen,
+  type ScreenReturn,
+  type TwoCoreCable,
+  type TwoCoreCableInput,
+  type TwoCoreUse,
+  twoCoreCable,
+} from './two-core-cable.ts';
 export {
   type ConductorsByPair,
   type ResistanceUnbalance,

@@ -1,5 +1,5 @@
 /** How much more signal a warm cable loses than a cool one. @module */
-import { COLDEST, refuse, requireBoolean, requireObject } from '../quantity/guards.ts';
+import { type Fields, readInput } from '../quantity/fields.ts';
 import type { Celsius } from '../quantity/units.ts';
 import { INSERTION_LOSS } from './insertion-loss-table.ts';
 
@@ -14,6 +14,12 @@ export interface InsertionLossInput {
   readonly screened?: boolean | undefined;
 }
 
+/** @internal */
+export const INSERTION_LOSS_FIELDS: Fields<InsertionLossInput, 'screened'> = {
+  temperature: { between: [-100, 60], is: 'a temperature', unit: '°C' },
+  screened: { flag: true, default: false },
+};
+
 /**
  * Insertion loss of a cable against the same cable at 20 °C, by the percentage rule of the cabling standards.
  *
@@ -27,12 +33,7 @@ export interface InsertionLossInput {
  * insertionLossFactor({ temperature: 50 }).toFixed(2); // => '1.14'
  */
 export function insertionLossFactor(input: InsertionLossInput): number {
-  requireObject(input, 'input', 'an object with temperature and screened');
-  const { temperature, screened = false } = input;
-  requireScreened(screened);
-  if (!(typeof temperature === 'number' && temperature >= COLDEST && temperature <= HOTTEST_CABLING)) {
-    refuse(temperature, 'temperature', `a temperature from ${COLDEST} to ${HOTTEST_CABLING} °C`);
-  }
+  const { temperature, screened } = readInput(INSERTION_LOSS_FIELDS, input);
   return lossFactor(temperature, screened);
 }
 
@@ -47,9 +48,4 @@ export function lossFactor(temperature: Celsius, screened: boolean): number {
     from = to;
   }
   return 1 + percent / 100;
-}
-
-/** @internal */
-export function requireScreened(screened: boolean): void {
-  requireBoolean(screened, 'screened');
 }

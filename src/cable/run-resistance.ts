@@ -1,38 +1,55 @@
 /** From the pieces of a run to the three loops that people mean by "its resistance". @module */
-import { atTemperature, requireCoefficient } from '../conductor/resistance-per-metre.ts';
+import { atTemperature } from '../conductor/resistance-per-metre.ts';
+import type { Fields } from '../quantity/fields.ts';
 import {
-  refuse,
+  hasMoreKeys,
   requireArray,
   requireInteger,
   requireNonNegative,
   requireObject,
   requireOneOf,
-  requirePositive,
   requireTemperature,
 } from '../quantity/guards.ts';
+import { refuseUnknown } from '../quantity/nearest.ts';
 import type { Celsius, Metres, Ohms } from '../quantity/units.ts';
 import type { Cable } from './cable.ts';
+import {
+  CONNECTION_COUNT,
+  CONNECTION_RESISTANCE,
+  RUN_PIECE_FIELDS,
+  type RunInput,
+  type RunPiece,
+  readCable,
+  type Segment,
+} from './read-cable.ts';
 
-/** One piece of cable at one temperature. */
-export interface Segment {
-  readonly cable: Cable;
-  /** Length of the piece, one way. [m] */
-  readonly length: Metres;
-  /** Conductor temperature (ambient plus bundle rise); 20 if absent. [°C] */
-  readonly temperature?: Celsius | undefined;
-}
+export type { RunInput, RunPiece, Segment } from './read-cable.ts';
 
-/** A run from the switch to the device. */
-export interface RunResistanceInput {
-  /** The pieces in series: installed cable and cords, in any order. */
-  readonly segments: readonly Segment[];
-  /** Mated plugs and jacks along the run; an in-line coupler is two. 0 if absent. */
-  readonly connections?: number | undefined;
-  /** Input to output of one connection, per conductor; 0.2 if absent (ANSI/TIA-568.2-D, from memory). [Ω] */
-  readonly connectionResistance?: Ohms | undefined;
+/** Pieces in series, in any order. */
+export interface RunResistanceInput extends Omit<RunInput, 'installed' | 'cords'> {
+  /** Installed cable and cords. */
+  readonly segments: readonly RunPiece[];
   /** `maximum` (what a check uses, and the default) or `nominal`. */
-  readonly basis?: 'nominal' | 'maximum' | undefined;
+  readonly basis?: CableBasis | undefined;
 }
+
+/** At which of its resistances a cable is taken. */
+export type CableBasis = (typeof CABLE_BASES)[number];
+
+/** @internal */
+export const CABLE_BASES = ['nominal', 'maximum'] as const;
+
+/** @internal */
+export const RUN_RESISTANCE_FIELDS: Fields<
+  RunResistanceInput,
+  'connections' | 'connectionResistance' | 'basis',
+  { segments: readonly Segment[] }
+> = {
+  segments: { list: { object: () => RUN_PIECE_FIELDS } },
+  connections: () => CONNECTION_COUNT,
+  connectionResistance: () => CONNECTION_RESISTANCE,
+  basis: { oneOf: () => CABLE_BASES, default: 'maximum' },
+};
 
 /** Which circuit a resistance in ohms belongs to. */
 export type Loop = 'pairLoop' | 'twoPair' | 'fourPair';
@@ -47,7 +64,7 @@ export interface RunResistance {
   readonly fourPair: Ohms;
   /** All the pieces together, one way. [m] */
   readonly length: Metres;
-  readonly basis: 'nominal' | 'maximum';
+  readonly basis: CableBasis;
 }
 
 /**
@@ -57,21 +74,22 @@ export interface RunResistance {
  *
  * @param input - Pieces (length [m], temperature [°C]), connections, resistance per connection [Ω], basis.
  * @returns The three loops [Ω] and the total length [m].
- * @throws {@link InputError} If a piece is not a cable, or a number is outside its domain; `parameter` is a path
+ * @throws {@link InputError} If a piece is not of a cable, a key is not known, or a number is outside its domain; `parameter` is a path
  *   such as `segments[3].length`.
  * @example 90 m of Category 5e at its limit, as a meter reads it and as 2-pair power sees it
- * const run = runResistance({ segments: [{ cable: cable('cat5e'), length: 90 }] });
+ * const run = runResistance({ segments: [{ cable: 'cat5e', length: 90 }] });
  * [run.pairLoop.toFixed(2), run.twoPair.toFixed(2)]; // => ['16.88', '8.44']
  */
 export function runResistance(input: RunResistanceInput): RunResistance {
   requireObject(input, 'input', 'an object with segments');
-  const { segments, connections = 0, connectionResistance = 0.2, basis = 'maximum' } = input;
-  requireArray(segments, 'segments', 'a list of { cable, length, temperature }');
+  if (hasMoreKeys(input, input.segments, input.connections, input.connectionResistance, input.basis)) {
+    refuseUnknown(input, ['segments', 'connections', 'connectionResistance', 'basis'], '');
+  }
+  const { segments, connections = 0, connectionResistance = CONNECTION_RESISTANCE.default, basis = 'maximum' } = input;
+  const pieces = readSegments(segments, 'segments');
   requireJoints(connections, connectionResistance);
-  requireOneOf(basis, ['nominal', 'maximum'], 'basis');
-
-  for (let i = 0; i < segments.length; i++) segmentResistance(segments[i] as Segment, basis, `segments[${i}]`);
-  return loopsOf(segments, connections, connectionResistance, basis, false);
+  requireOneOf(basis, CABLE_BASES, 'basis');
+  return loopsOf(pieces, connections, connectionResistance, basis, false);
 }
 
 /**
@@ -83,7 +101,7 @@ export function loopsOf(
   segments: readonly Segment[],
   connections: number,
   connectionResistance: Ohms,
-  basis: 'nominal' | 'maximum',
+  basis: CableBasis,
   cooled: boolean,
 ): RunResistance {
   let length = 0;
@@ -104,33 +122,29 @@ export function requireJoints(connections: number, connectionResistance: Ohms): 
 }
 
 /** One conductor of one piece, end to end. [Ω] @internal */
-export function segmentResistance(segment: Segment, basis: 'nominal' | 'maximum', path: string): Ohms {
-  requireObject(segment, path, 'an object with cable and length');
-  requireNonNegative(segment.length, `${path}.length`, 'm');
-  return (
-    cableResistancePerMetre(segment.cable, segment.temperature === undefined ? 20 : segment.temperature, basis, `${path}.`) * segment.length
-  );
+export function segmentResistance({ cable, length, temperature }: Segment, basis: CableBasis): Ohms {
+  return cableResistancePerMetre(cable, temperature ?? 20, basis) * length;
 }
 
-/** Requires every piece of a list to be one, so that an error names the list it stands in. @internal */
-export function requireSegments(segments: readonly Segment[], parameter: string): void {
+/** The pieces of a list, each with its cable; an error names the list that a piece stands in. @internal */
+export function readSegments(segments: readonly RunPiece[], parameter: string): readonly Segment[] {
   requireArray(segments, parameter, 'a list of { cable, length, temperature }');
-  for (let index = 0; index < segments.length; index++) {
-    const segment = segments[index] as Segment;
-    segmentResistance(segment, 'maximum', `${parameter}[${index}]`);
-    const { gauge } = segment.cable;
-    if (!(typeof gauge === 'number' && gauge >= -3 && gauge <= 40)) requireInteger(gauge, -3, 40, `${parameter}[${index}].cable.gauge`);
-  }
+  // By index: a hole in the list is no piece.
+  return Array.from(segments, (segment, index) => readSegment(segment, `${parameter}[${index}]`));
+}
+
+function readSegment(segment: RunPiece, path: string): Segment {
+  requireObject(segment, path, 'an object with cable and length');
+  const { cable, length, temperature } = segment;
+  if (hasMoreKeys(segment, cable, length, temperature)) refuseUnknown(segment, ['cable', 'length', 'temperature'], path);
+  const known = readCable(cable, `${path}.cable`);
+  requireNonNegative(length, `${path}.length`, 'm');
+  if (temperature !== undefined) requireTemperature(temperature, `${path}.temperature`);
+  return known === cable ? (segment as Segment) : { ...segment, cable: known };
 }
 
 /** One conductor of a cable at a temperature. [Ω/m] @internal */
-export function cableResistancePerMetre(cable: Cable, temperature: Celsius, basis: 'nominal' | 'maximum', prefix: string): number {
-  if (typeof cable !== 'object' || cable === null) {
-    refuse(cable, `${prefix}cable`, "a cable, such as cable('cat5e')", 'type');
-  }
+export function cableResistancePerMetre(cable: Cable, temperature: Celsius, basis: CableBasis): number {
   const at20 = basis === 'maximum' ? cable.maximumResistancePerMetre : cable.nominalResistancePerMetre;
-  requirePositive(at20, `${prefix}cable.${basis}ResistancePerMetre`, 'Ω/m');
-  requireCoefficient(cable.temperatureCoefficient, `${prefix}cable.temperatureCoefficient`);
-  requireTemperature(temperature, `${prefix}temperature`);
   return atTemperature(at20, cable.temperatureCoefficient, temperature);
 }

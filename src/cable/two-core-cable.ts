@@ -1,27 +1,31 @@
 /** Audio, speaker and control cable: two cores, perhaps a screen, out on one thing and back on another. @module */
 import type { Conductor } from '../conductor/conductor.ts';
 import { conductorFromResistance } from '../conductor/conductor-from-resistance.ts';
-import type { MaterialName } from '../conductor/material.ts';
-import { requireConductor } from '../conductor/resistance-per-metre.ts';
-import { requireObject, requireOneOf, requirePositive } from '../quantity/guards.ts';
+import { type MaterialName, materialNames } from '../conductor/material.ts';
+import { CONDUCTOR, CONDUCTOR_TEMPERATURE } from '../conductor/resistance-per-metre.ts';
+import { type Fields, readInput } from '../quantity/fields.ts';
+import { refuse, requireObject } from '../quantity/guards.ts';
 import { InputError } from '../quantity/input-error.ts';
 import type { Celsius } from '../quantity/units.ts';
 
 /** What a two-core cable is sold for. */
 export type TwoCoreUse = 'audio' | 'speaker' | 'control';
 
+/** A screen as its data sheet or a meter has it. */
+export interface Screen {
+  /** Resistance of the screen, drain wire included, from its data sheet or measured. No gauge gives it. [Ω/km] */
+  readonly ohmsPerKilometre: number;
+  /** Temperature at which it holds; 20 if absent. [°C] */
+  readonly temperature?: Celsius | undefined;
+  /** The metal of the screen; `annealed-copper` if absent. */
+  readonly material?: MaterialName | undefined;
+  /** `measured`, or `maximum` from a data sheet; `maximum` if absent. */
+  readonly basis?: 'maximum' | 'measured' | undefined;
+}
+
 /** A screen that carries the current back. */
 export interface ScreenReturn {
-  readonly screen: {
-    /** Resistance of the screen, drain wire included, from its data sheet or measured. No gauge gives it. [Ω/km] */
-    readonly ohmsPerKilometre: number;
-    /** Temperature at which it holds; 20 if absent. [°C] */
-    readonly temperature?: Celsius | undefined;
-    /** The metal of the screen; `annealed-copper` if absent. */
-    readonly material?: MaterialName | undefined;
-    /** `measured`, or `maximum` from a data sheet; `maximum` if absent. */
-    readonly basis?: 'maximum' | 'measured' | undefined;
-  };
+  readonly screen: Screen;
 }
 
 /** A cable of two equal cores. */
@@ -34,6 +38,22 @@ export interface TwoCoreCableInput {
   /** Cores that carry it out, side by side: 1 if absent; 2 only where the screen carries it back. */
   readonly cores?: 1 | 2 | undefined;
 }
+
+/** @internal */
+export const SCREEN_FIELDS: Fields<Screen, 'temperature' | 'material' | 'basis'> = {
+  ohmsPerKilometre: { positive: 'Ω/km' },
+  temperature: () => CONDUCTOR_TEMPERATURE,
+  material: { oneOf: () => materialNames, default: 'annealed-copper' },
+  basis: { oneOf: () => ['maximum', 'measured'], default: 'maximum' },
+};
+
+/** @internal */
+export const TWO_CORE_CABLE_FIELDS: Fields<TwoCoreCableInput, 'return' | 'cores', { return: Conductor | undefined }> = {
+  conductor: () => CONDUCTOR,
+  use: { oneOf: () => ['audio', 'speaker', 'control'] },
+  return: { read: (value, path) => screenConductor(value, path), type: 'ScreenReturn', default: 'conductor' },
+  cores: { oneOf: () => [1, 2], default: 1 },
+};
 
 /** A two-core cable, as plain data: `out` and `back` go into `voltageDrop`, `checkTwoWireRun` and `maximumRun` as they are. */
 export interface TwoCoreCable {
@@ -62,34 +82,31 @@ export interface TwoCoreCable {
  * point.feasible && point.voltageDrop.toFixed(2); // => '0.55'
  */
 export function twoCoreCable(input: TwoCoreCableInput): TwoCoreCable {
-  requireObject(input, 'input', 'an object with conductor, use and return');
-  const { conductor, use, return: path = 'conductor', cores = 1 } = input;
-  requireConductor(conductor, 'conductor');
-  requireOneOf(use, ['audio', 'speaker', 'control'], 'use');
-  requireOneOf(cores, [1, 2], 'cores');
-  if (path === 'conductor') {
+  const { conductor, use, return: screen, cores } = readInput(TWO_CORE_CABLE_FIELDS, input);
+  if (screen === undefined) {
     if (cores === 2) throw new InputError('conflict', 'cores', '1: the second core carries the current back', cores);
     return { name: `${use} cable, ${conductor.name}`, use, out: { ...conductor }, back: { ...conductor } };
   }
-  const back = screenConductor(path);
   const out = cores === 2 ? doubled(conductor) : { ...conductor };
-  return { name: `${use} cable, ${out.name}, back on the screen`, use, out, back };
+  return { name: `${use} cable, ${out.name}, back on the screen`, use, out, back: screen };
 }
 
-function screenConductor(path: ScreenReturn): Conductor {
-  if (typeof path === 'string' && path !== 'screen') requireOneOf(path, ['conductor'], 'return');
+/** The screen as a conductor; nothing where the other core carries the current back. */
+function screenConductor(back: 'conductor' | ScreenReturn, path: string): Conductor | undefined {
+  if (back === 'conductor') return undefined;
   // Someone who only says that it is the screen is asked for the figure, at the place where it belongs.
-  if (typeof path !== 'string') requireObject(path, 'return', "'conductor', or an object with screen");
-  const screen = typeof path === 'string' ? undefined : path.screen;
-  if (screen === undefined || (typeof screen === 'object' && screen !== null && screen.ohmsPerKilometre === undefined)) {
+  const given: unknown = back;
+  if (typeof given === 'string' && given !== 'screen') refuse(given, path, "'conductor', or an object with screen", 'unknown');
+  if (typeof given !== 'string') requireObject(given, path, "'conductor', or an object with screen");
+  const screen = typeof given === 'string' ? undefined : back.screen;
+  if (
+    (screen as Partial<Screen> | null | undefined)?.ohmsPerKilometre === undefined &&
+    (screen === undefined || typeof screen === 'object')
+  ) {
     const expected = 'the resistance of the screen in Ω/km, from its data sheet or measured: none is assumed';
-    throw new InputError('missing', 'return.screen.ohmsPerKilometre', expected, undefined);
+    throw new InputError('missing', `${path}.screen.ohmsPerKilometre`, expected, undefined);
   }
-  requireObject(screen, 'return.screen', 'an object with ohmsPerKilometre');
-  const { ohmsPerKilometre, temperature, material, basis = 'maximum' } = screen;
-  requirePositive(ohmsPerKilometre, 'return.screen.ohmsPerKilometre', 'Ω/km');
-  requireOneOf(basis, ['maximum', 'measured'], 'return.screen.basis');
-  return conductorFromResistance({ ohmsPerKilometre, temperature, material, basis, name: 'screen' });
+  return conductorFromResistance({ ...readInput(SCREEN_FIELDS, screen as Screen, `${path}.screen`), name: 'screen' });
 }
 
 /** Two cores side by side. */

@@ -1,11 +1,16 @@
 /** How unlike the two conductors of a pair, and the pairs of a run, are. @module */
-import { requireArray, requireNonNegative, requireObject, requirePositive } from '../quantity/guards.ts';
+import { type DefaultField, type Fields, readInput } from '../quantity/fields.ts';
+import { requireArray, requireObject, requirePositive } from '../quantity/guards.ts';
 import { InputError } from '../quantity/input-error.ts';
+import { refuseUnknown } from '../quantity/nearest.ts';
 import type { Ohms } from '../quantity/units.ts';
 import type { SourceKey } from '../sources/sources.ts';
 
 /** A pair of a run, by the two pins of its plug. */
-export type RunPair = '1,2' | '3,6' | '4,5' | '7,8';
+export type RunPair = (typeof RUN_PAIRS)[number];
+
+/** In the order of their pins. @internal */
+export const RUN_PAIRS = ['1,2', '3,6', '4,5', '7,8'] as const;
 
 /** Each conductor of each pair alone, end to end, in the order of the pins. [Ω] */
 export type ConductorsByPair = Readonly<Partial<Record<RunPair, readonly [Ohms, Ohms]>>>;
@@ -66,8 +71,48 @@ export interface UnbalancedPairsInput {
   readonly between?: number | undefined;
 }
 
-/** The pairs of a plug, in the order of their pins. */
-const PAIRS: readonly RunPair[] = ['1,2', '3,6', '4,5', '7,8'];
+/** One pair that was measured. @internal */
+export interface PairOfConductors {
+  readonly pair: RunPair;
+  readonly resistances: readonly [Ohms, Ohms];
+}
+
+/** @internal */
+export const PAIR_FRACTION: DefaultField<number> = { between: [0, 0.99], is: 'a fraction', default: 0.03, source: 'ieee-802.3-unbalance' };
+/** @internal */
+export const PAIR_FLOOR: DefaultField<Ohms> = { nonNegative: 'Ω', default: 0.2, source: 'ieee-802.3-unbalance' };
+/** @internal */
+export const PAIR_TO_PAIR_FRACTION: DefaultField<number> = {
+  between: [0, 0.99],
+  is: 'a fraction',
+  default: 0.07,
+  source: 'ieee-802.3-unbalance',
+};
+/** @internal */
+export const PAIR_TO_PAIR_FLOOR: DefaultField<Ohms> = { nonNegative: 'Ω', default: 0.1, source: 'ieee-802.3-unbalance' };
+
+/** @internal */
+export const UNBALANCE_LIMIT_FIELDS: Fields<UnbalanceLimits, keyof UnbalanceLimits> = {
+  pairFraction: () => PAIR_FRACTION,
+  pairFloor: () => PAIR_FLOOR,
+  pairToPairFraction: () => PAIR_TO_PAIR_FRACTION,
+  pairToPairFloor: () => PAIR_TO_PAIR_FLOOR,
+};
+
+type ReadUnbalance = { readonly pairs: readonly PairOfConductors[]; readonly limits: Required<Record<keyof UnbalanceLimits, number>> };
+
+/** @internal */
+export const UNBALANCE_FIELDS: Fields<UnbalanceInput, 'limits', ReadUnbalance> = {
+  pairs: { read: (value, path) => conductorsOf(value, path), type: 'ConductorsByPair' },
+  limits: { object: () => UNBALANCE_LIMIT_FIELDS, default: {} },
+};
+
+/** @internal */
+export const UNBALANCED_PAIRS_FIELDS: Fields<UnbalancedPairsInput, 'within' | 'between'> = {
+  conductorResistance: { positive: 'Ω' },
+  within: { between: [0, 0.99], is: 'a fraction', default: 0 },
+  between: { between: [0, 0.99], is: 'a fraction', default: 0 },
+};
 
 /**
  * Resistance unbalance within each pair and between every two pairs of a run.
@@ -85,20 +130,22 @@ const PAIRS: readonly RunPair[] = ['1,2', '3,6', '4,5', '7,8'];
  * [pairs[0]?.fraction.toFixed(3), pairs[0]?.limit.toFixed(3), pairs[0]?.withinLimit]; // => ['0.016', '0.549', true]
  */
 export function unbalance(input: UnbalanceInput): RunUnbalance {
-  requireObject(input, 'input', 'an object with pairs');
-  const { pairFraction = 0.03, pairFloor = 0.2, pairToPairFraction = 0.07, pairToPairFloor = 0.1 } = limitsOf(input.limits);
-  const conductors = conductorsOf(input.pairs);
+  const { pairs: conductors, limits } = readInput(UNBALANCE_FIELDS, input);
+  const { pairFraction, pairFloor, pairToPairFraction, pairToPairFloor } = limits;
 
   const pairs = conductors.map(({ pair, resistances: [first, second] }) => ({
     pair,
     conductors: [first, second] as const,
     parallel: parallel(first, second),
-    ...held(first, second, pairFraction, pairFloor),
+    ...againstLimit(first, second, pairFraction, pairFloor),
   }));
   const pairToPair: RunUnbalance['pairToPair'][number][] = [];
   for (const [index, one] of pairs.entries()) {
     for (const other of pairs.slice(index + 1)) {
-      pairToPair.push({ pairs: [one.pair, other.pair], ...held(one.parallel, other.parallel, pairToPairFraction, pairToPairFloor) });
+      pairToPair.push({
+        pairs: [one.pair, other.pair],
+        ...againstLimit(one.parallel, other.parallel, pairToPairFraction, pairToPairFloor),
+      });
     }
   }
   const withinLimits = pairs.every(({ withinLimit }) => withinLimit) && pairToPair.every(({ withinLimit }) => withinLimit);
@@ -119,11 +166,7 @@ export function unbalance(input: UnbalanceInput): RunUnbalance {
  * unbalancedPairs({ conductorResistance: 10, within: 0.03 })['1,2']; // => [9.7, 10.3]
  */
 export function unbalancedPairs(input: UnbalancedPairsInput): Readonly<Record<RunPair, readonly [Ohms, Ohms]>> {
-  requireObject(input, 'input', 'an object with conductorResistance');
-  const { conductorResistance, within = 0, between = 0 } = input;
-  requirePositive(conductorResistance, 'conductorResistance', 'Ω');
-  requireFraction(within, 'within');
-  requireFraction(between, 'between');
+  const { conductorResistance, within, between } = readInput(UNBALANCED_PAIRS_FIELDS, input);
   // All pairs keep one factor for unbalance within, so the ratio of their parallel values is that of their means.
   const low = conductorResistance * (1 - between);
   const high = conductorResistance * (1 + between);
@@ -137,41 +180,24 @@ export function parallel(first: Ohms, second: Ohms): Ohms {
 }
 
 /** The pairs that are given, each checked, in the order of their pins. @internal */
-export function conductorsOf(pairs: ConductorsByPair): { pair: RunPair; resistances: readonly [Ohms, Ohms] }[] {
-  requireObject(pairs, 'pairs', "an object such as { '1,2': [9.1, 9.2] }");
-  for (const name of Object.keys(pairs)) {
-    if (!PAIRS.includes(name as RunPair)) throw new InputError('unknown', 'pairs', "the pairs '1,2', '3,6', '4,5' and '7,8'", name);
-  }
-  const found: { pair: RunPair; resistances: readonly [Ohms, Ohms] }[] = [];
-  for (const pair of PAIRS) {
-    const resistances = Object.hasOwn(pairs, pair) ? pairs[pair] : undefined;
-    if (resistances === undefined) continue;
-    requireArray(resistances, `pairs['${pair}']`, 'the resistances of its two conductors');
-    if (resistances.length !== 2) throw new InputError('range', `pairs['${pair}']`, 'two resistances', resistances.length);
-    requirePositive(resistances[0], `pairs['${pair}'][0]`, 'Ω');
-    requirePositive(resistances[1], `pairs['${pair}'][1]`, 'Ω');
-    found.push({ pair, resistances });
-  }
-  if (found.length === 0) throw new InputError('missing', 'pairs', 'at least one pair', undefined);
+export function conductorsOf(pairs: ConductorsByPair, path = 'pairs'): readonly PairOfConductors[] {
+  requireObject(pairs, path, "an object such as { '1,2': [9.1, 9.2] }");
+  refuseUnknown(pairs, RUN_PAIRS, path);
+  const found = RUN_PAIRS.flatMap((pair): PairOfConductors | [] => {
+    const { [pair]: resistances } = pairs;
+    if (resistances === undefined) return [];
+    const parameter = `${path}['${pair}']`;
+    requireArray(resistances, parameter, 'the resistances of its two conductors');
+    if (resistances.length !== 2) throw new InputError('range', parameter, 'two resistances', resistances.length);
+    requirePositive(resistances[0], `${parameter}[0]`, 'Ω');
+    requirePositive(resistances[1], `${parameter}[1]`, 'Ω');
+    return { pair, resistances };
+  });
+  if (found.length === 0) throw new InputError('missing', path, 'at least one pair', undefined);
   return found;
 }
 
-function limitsOf(limits: UnbalanceLimits | undefined): UnbalanceLimits {
-  if (limits === undefined) return {};
-  requireObject(limits, 'limits', 'an object with fractions and floors');
-  for (const name of ['pairFraction', 'pairToPairFraction'] as const)
-    if (limits[name] !== undefined) requireFraction(limits[name], `limits.${name}`);
-  for (const name of ['pairFloor', 'pairToPairFloor'] as const)
-    if (limits[name] !== undefined) requireNonNegative(limits[name], `limits.${name}`, 'Ω');
-  return limits;
-}
-
-function requireFraction(value: number, parameter: string): void {
-  requireNonNegative(value, parameter, '(a fraction)');
-  if (value > 0.99) throw new InputError('range', parameter, 'a fraction from 0 to 0.99', value);
-}
-
-function held(first: Ohms, second: Ohms, fractionLimit: number, floor: Ohms): ResistanceUnbalance {
+function againstLimit(first: Ohms, second: Ohms, fractionLimit: number, floor: Ohms): ResistanceUnbalance {
   const sum = first + second;
   const difference = Math.abs(first - second);
   const permitted = fractionLimit * sum;

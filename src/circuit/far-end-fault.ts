@@ -1,13 +1,15 @@
 /** A short at the far end: does enough current flow to open what protects the line. @module */
 import type { Conductor } from '../conductor/conductor.ts';
+import { CONDUCTOR_TEMPERATURE } from '../conductor/resistance-per-metre.ts';
 import { atMaximum } from '../conductor/to-maximum.ts';
 import type { Check } from '../limits/check.ts';
 import { FAULT_CURRENT } from '../limits/fault-current.ts';
-import { held, MARGINAL_BELOW, requireMarginalBelow } from '../limits/held.ts';
+import { held, MARGINAL_BELOW_FIELD } from '../limits/held.ts';
 import { nextDown } from '../quantity/exact.ts';
-import { requireNonNegative, requireObject, requirePositive, SMALLEST } from '../quantity/guards.ts';
+import { type Assumption, assumptionsOf, type Fields, readInput } from '../quantity/fields.ts';
+import { requirePositive, SMALLEST } from '../quantity/guards.ts';
 import type { Amperes, Celsius, Metres, Ohms, Volts } from '../quantity/units.ts';
-import { legsOf, twoWirePerMetre } from './voltage-drop.ts';
+import { LEG, legsOf, twoWirePerMetre } from './voltage-drop.ts';
 
 /** A two-wire line, its supply and its protective device. */
 export interface FarEndFaultInput {
@@ -29,6 +31,19 @@ export interface FarEndFaultInput {
   readonly marginalBelow?: number | undefined;
 }
 
+/** @internal */
+export const FAR_END_FAULT_CURRENT_FIELDS: Fields<FarEndFaultInput, 'temperature' | 'sourceResistance' | 'marginalBelow'> = {
+  supplyVoltage: { positive: 'V' },
+  conductor: () => LEG,
+  out: () => LEG,
+  back: () => LEG,
+  length: { nonNegative: 'm' },
+  temperature: () => CONDUCTOR_TEMPERATURE,
+  sourceResistance: { nonNegative: 'Ω', default: 0, source: 'library-default' },
+  tripCurrent: { positive: 'A' },
+  marginalBelow: () => MARGINAL_BELOW_FIELD,
+};
+
 /** Fault current at the far end, held against the trip current. */
 export interface FarEndFault {
   /** Into a short at the far end. [A] */
@@ -38,6 +53,8 @@ export interface FarEndFault {
   /** Longest line whose far end still trips the device, 0 where none does. [m] */
   readonly longestProtected: Metres;
   readonly check: Check;
+  /** What was taken for what the caller left out. */
+  readonly assumptions: readonly Assumption[];
   readonly caution: string;
 }
 
@@ -55,33 +72,26 @@ export interface FarEndFault {
  * [fault.faultCurrent.toFixed(2), fault.check.verdict]; // => ['2.22', 'fail']
  */
 export function farEndFaultCurrent(input: FarEndFaultInput): FarEndFault {
-  requireObject(input, 'input', 'an object with supplyVoltage, conductor, length and tripCurrent');
-  const { supplyVoltage, length, temperature, sourceResistance = 0, tripCurrent } = input;
-  const { marginalBelow = MARGINAL_BELOW } = input;
-  requirePositive(supplyVoltage, 'supplyVoltage', 'V');
-  requireNonNegative(sourceResistance, 'sourceResistance', 'Ω');
-  requirePositive(tripCurrent, 'tripCurrent', 'A');
-  requireMarginalBelow(marginalBelow);
-  const [out, back] = legsOf(input);
-  requireNonNegative(length, 'length', 'm');
+  const read = readInput(FAR_END_FAULT_CURRENT_FIELDS, input);
+  const { supplyVoltage, length, temperature, sourceResistance, tripCurrent, marginalBelow } = read;
+  const [out, back] = legsOf(read);
   const perMetre = twoWirePerMetre([atMaximum(out), atMaximum(back)], temperature);
   const resistance = perMetre * length + sourceResistance;
   requirePositive(resistance, 'length', 'Ω of line and supply together');
 
   const faultCurrent = supplyVoltage / resistance;
-  const longestProtected = (): Metres => {
-    let metres = Math.max(0, (supplyVoltage / tripCurrent - sourceResistance) / perMetre);
-    // Rounded up, the far end of just this line would not trip the device.
-    while (metres > 0 && supplyVoltage / (perMetre * metres + sourceResistance) < tripCurrent) {
-      metres = metres < SMALLEST ? 0 : nextDown(metres);
-    }
-    return metres < SMALLEST ? 0 : metres;
-  };
+  let longestProtected = Math.max(0, (supplyVoltage / tripCurrent - sourceResistance) / perMetre);
+  // Rounded up, the far end of just this line would not trip the device.
+  while (longestProtected >= SMALLEST && supplyVoltage / (perMetre * longestProtected + sourceResistance) < tripCurrent) {
+    longestProtected = nextDown(longestProtected);
+  }
+  if (longestProtected < SMALLEST) longestProtected = 0;
   return {
     faultCurrent,
     resistance,
-    longestProtected: longestProtected(),
+    longestProtected,
     check: held(FAULT_CURRENT, faultCurrent, tripCurrent, marginalBelow),
+    assumptions: assumptionsOf(FAR_END_FAULT_CURRENT_FIELDS, input),
     caution:
       'A fault that does not open its protective device can set a line on fire. The device, its curve and its place are for a licensed practitioner and the local code.',
   };

@@ -1,6 +1,6 @@
 /** What flows: the operating point of a load at the end of a line, and values held against limits. @module */
 export { type FarEndFault, type FarEndFaultInput, farEndFaultCurrent } from './far-end-fault.ts';
-export { type Loadability, type LoadabilityOptions, loadability } from './loadability.ts';
+export { type Loadability, type LoadabilityInput, loadability } from './loadability.ts';
 export type { NetworkInput, NetworkSection, NetworkSupply, NetworkTap, NodeName } from './network-problem.ts';
 export {
   type FeasiblePoint,

@@ -1,10 +1,12 @@
 /** A DC network as its users write it, and as flat arrays that a solver can walk. @module */
 import type { Conductor } from '../conductor/conductor.ts';
-import { resistancePerMetre } from '../conductor/resistance-per-metre.ts';
+import { CONDUCTOR_TEMPERATURE, requireTwenty, resistancePerMetre } from '../conductor/resistance-per-metre.ts';
+import { type Field, type Fields, readInput } from '../quantity/fields.ts';
 import { refuse, requireArray, requireNonNegative, requireObject, requirePositive } from '../quantity/guards.ts';
 import { InputError } from '../quantity/input-error.ts';
 import type { Celsius, Metres, Ohms, Volts } from '../quantity/units.ts';
-import type { Load } from './operating-point.ts';
+import { LOAD, LOAD_FIELDS, type Load } from './operating-point.ts';
+import { LEG } from './voltage-drop.ts';
 
 /** The name of a point of the network. */
 export type NodeName = string | number;
@@ -48,6 +50,38 @@ export interface NetworkInput {
   readonly sections: readonly NetworkSection[];
   readonly taps: readonly NetworkTap[];
 }
+
+/** @internal */
+export const NODE_NAME: Field<NodeName> = { check: (name, path) => requireNodeName(name, path), type: 'NodeName' };
+
+/** @internal */
+export const SUPPLY_FIELDS: Fields<NetworkSupply> = {
+  at: () => NODE_NAME,
+  voltage: { positive: 'V' },
+};
+
+/** @internal */
+export const SECTION_FIELDS: Fields<NetworkSection, 'temperature'> = {
+  from: () => NODE_NAME,
+  to: () => NODE_NAME,
+  resistance: { nonNegative: 'Ω', optional: true },
+  conductor: () => LEG,
+  length: { nonNegative: 'm', optional: true },
+  temperature: () => CONDUCTOR_TEMPERATURE,
+};
+
+/** @internal */
+export const TAP_FIELDS: Fields<NetworkTap> = {
+  at: () => NODE_NAME,
+  load: { exactlyOne: () => LOAD_FIELDS },
+};
+
+/** Guarded by hand, for speed: there may be a hundred thousand taps. @internal */
+export const SOLVE_NETWORK_FIELDS: Fields<NetworkInput> = {
+  supplies: { list: { object: () => SUPPLY_FIELDS }, least: 'supply' },
+  sections: { list: { object: () => SECTION_FIELDS } },
+  taps: { list: { object: () => TAP_FIELDS } },
+};
 
 /**
  * The network as arrays. Nodes joined by a section of 0 Ω are one node here.
@@ -111,7 +145,8 @@ export function networkProblem(input: NetworkInput): NetworkProblem {
   const index = (name: NodeName, list: string, i: number, end: string): number => {
     let found = typeof name === 'number' ? numbered(name) : byText.get(name);
     if (found !== undefined) return found;
-    const text = nameOf(name, list, i, end);
+    if (!isNodeName(name)) requireNodeName(name, `${list}[${i}].${end}`);
+    const text = String(name);
     // Node 1 and node '1' are one node, whichever came first.
     if (typeof name === 'number') found = byText.size > 0 ? byText.get(text) : undefined;
     else if (String(Number(text)) === text) found = numbered(Number(text));
@@ -188,10 +223,12 @@ export function networkProblem(input: NetworkInput): NetworkProblem {
   return problem;
 }
 
-function nameOf(name: unknown, list: string, i: number, end: string): string {
-  if (typeof name === 'string' && name !== '') return name;
-  if (typeof name === 'number' && Number.isFinite(name)) return String(name);
-  refuse(name, `${list}[${i}].${end}`, 'the name of a node, a text or a number', 'type');
+function isNodeName(name: unknown): boolean {
+  return typeof name === 'string' ? name !== '' : Number.isFinite(name);
+}
+
+function requireNodeName(name: unknown, path: string): void {
+  if (!isNodeName(name)) refuse(name, path, 'the name of a node, a text or a number', 'type');
 }
 
 function sectionResistance(section: NetworkSection, i: number): Ohms {
@@ -207,22 +244,19 @@ function sectionResistance(section: NetworkSection, i: number): Ohms {
   if (resistance !== undefined) {
     throw new InputError('conflict', `sections[${i}].resistance`, 'either a resistance, or a conductor with its length', resistance);
   }
-  const { length, temperature } = section;
-  try {
-    requireNonNegative(length, 'length', 'm');
-    return 2 * resistancePerMetre(conductor, temperature) * length + 0;
-  } catch (error) {
-    if (!(error instanceof InputError)) throw error;
-    throw new InputError(error.code, `sections[${i}].${error.parameter}`, error.expected, error.received);
-  }
+  const { length, temperature } = readInput(SECTION_FIELDS, section, `sections[${i}]`);
+  requireNonNegative(length as Metres, `sections[${i}].length`, 'm');
+  if (conductor.temperatureCoefficient === undefined) requireTwenty(temperature, conductor.material, `sections[${i}].temperature`);
+  return 2 * resistancePerMetre(conductor, temperature) * (length as Metres) + 0;
 }
 
 function addLoad(problem: NetworkProblem, node: number, load: Load, i: number): void {
   // Paths are put together only where they are needed: there may be a hundred thousand taps.
-  if (typeof load !== 'object' || load === null) requireObject(load, `taps[${i}].load`, 'an object with power, current or resistance');
+  if (typeof load !== 'object' || load === null) requireObject(load, `taps[${i}].load`, LOAD);
   const { power, current, resistance } = load;
   const inDomain = (value: number): boolean => value >= 1e-12 && value <= 1e12;
   if (+(power === undefined) + +(current === undefined) + +(resistance === undefined) !== 2) {
+    requireObject(load, `taps[${i}].load`, LOAD);
     throw new InputError('conflict', `taps[${i}].load`, 'exactly one of power, current and resistance', load);
   }
   if (power !== undefined) {

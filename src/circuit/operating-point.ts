@@ -1,6 +1,7 @@
 /** Where a load settles at the end of a resistive line. @module */
 import type { Load } from '../limits/load.ts';
 import { differenceOfProducts, nextDown, nextUp } from '../quantity/exact.ts';
+import type { Fields } from '../quantity/fields.ts';
 import { requireNonNegative, requireObject, requirePositive } from '../quantity/guards.ts';
 import { InputError } from '../quantity/input-error.ts';
 import type { Amperes, Ohms, Volts, Watts } from '../quantity/units.ts';
@@ -16,6 +17,20 @@ export interface OperatingPointInput {
   /** Power [W], current [A] or resistance [Ω] of the load. */
   readonly load: Load;
 }
+
+/** @internal */
+export const LOAD_FIELDS: Fields<Load> = {
+  power: { nonNegative: 'W', optional: true },
+  current: { nonNegative: 'A', optional: true },
+  resistance: { nonNegative: 'Ω', optional: true },
+};
+
+/** Guarded by hand, for speed. @internal */
+export const OPERATING_POINT_FIELDS: Fields<OperatingPointInput> = {
+  supplyVoltage: { positive: 'V' },
+  resistance: { nonNegative: 'Ω' },
+  load: { exactlyOne: () => LOAD_FIELDS },
+};
 
 /** The load runs. */
 export interface FeasiblePoint {
@@ -84,7 +99,8 @@ export function settle(supplyVoltage: Volts, resistance: Ohms, load: Load): Oper
   return constantResistance(supplyVoltage, resistance, load.resistance + 0);
 }
 
-const LOAD = 'an object with power, current or resistance';
+/** What a load is, in words. @internal */
+export const LOAD = 'an object with power, current or resistance';
 
 /** Requires exactly one of the three, at the end of a line of so many ohms. @internal */
 export function requireLoad(load: Load, lineResistance: Ohms): void {

@@ -1,7 +1,10 @@
 /** Which taps stay on when some of them turn off under a voltage. @module */
+import type { Fields } from '../quantity/fields.ts';
 import { LARGEST, requireArray, requireObject, requireOneOf, requirePositive, SMALLEST } from '../quantity/guards.ts';
+import { refuseUnknown } from '../quantity/nearest.ts';
 import type { Volts } from '../quantity/units.ts';
-import type { NetworkInput, NetworkTap } from './network-problem.ts';
+import { type NetworkInput, type NetworkTap, NODE_NAME, SECTION_FIELDS, SUPPLY_FIELDS } from './network-problem.ts';
+import { LOAD_FIELDS } from './operating-point.ts';
 import { type NetworkSolution, solveNetwork } from './solve-network.ts';
 
 /** A tap that turns itself off under a voltage. */
@@ -16,6 +19,21 @@ export interface ShedTapsInput extends Omit<NetworkInput, 'taps'> {
   /** Each round, all taps under their turn-off voltage go, or only the one that is furthest under it. */
   readonly shed: 'allBelow' | 'furthestBelow';
 }
+
+/** @internal */
+export const SHEDDING_TAP_FIELDS: Fields<SheddingTap> = {
+  at: () => NODE_NAME,
+  load: { exactlyOne: () => LOAD_FIELDS },
+  turnOff: { positive: 'V', optional: true },
+};
+
+/** The network is guarded by hand, as for `solveNetwork`. @internal */
+export const SHED_TAPS_FIELDS: Fields<ShedTapsInput> = {
+  supplies: { list: { object: () => SUPPLY_FIELDS }, least: 'supply' },
+  sections: { list: { object: () => SECTION_FIELDS } },
+  taps: { list: { object: () => SHEDDING_TAP_FIELDS } },
+  shed: { oneOf: () => ['allBelow', 'furthestBelow'] },
+};
 
 /** What is left running. */
 export type ShedTaps =
@@ -57,7 +75,9 @@ export function shedTaps(input: ShedTapsInput): ShedTaps {
   requireOneOf(shed, ['allBelow', 'furthestBelow'], 'shed');
   requireArray(taps, 'taps', 'a list of { at, load, turnOff }');
   for (const [i, tap] of taps.entries()) {
-    if (tap?.turnOff !== undefined) requirePositive(tap.turnOff, `taps[${i}].turnOff`, 'V');
+    requireObject(tap, `taps[${i}]`, 'an object with at and load');
+    refuseUnknown(tap, Object.keys(SHEDDING_TAP_FIELDS), `taps[${i}]`);
+    if (tap.turnOff !== undefined) requirePositive(tap.turnOff, `taps[${i}].turnOff`, 'V');
   }
 
   const off: number[] = [];

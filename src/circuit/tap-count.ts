@@ -1,7 +1,8 @@
 /** How many equal taps a line can hold: a chain of packs. @module */
-import { requireInteger, requireNonNegative, requireObject, requirePositive } from '../quantity/guards.ts';
+import { type Fields, readInput } from '../quantity/fields.ts';
 import type { Ohms, Volts } from '../quantity/units.ts';
-import type { Load } from './operating-point.ts';
+import type { NetworkInput } from './network-problem.ts';
+import { LOAD_FIELDS, type Load } from './operating-point.ts';
 import { solveNetwork } from './solve-network.ts';
 
 /** A line with equal taps at equal spacing, fed at one end. */
@@ -19,6 +20,16 @@ export interface TapCountInput {
   /** Count at which to stop looking; 10 000 if absent, at most 100 000. */
   readonly most?: number | undefined;
 }
+
+/** @internal */
+export const MAXIMUM_TAPS_FIELDS: Fields<TapCountInput, 'most'> = {
+  supplyVoltage: { positive: 'V' },
+  spacingResistance: { nonNegative: 'Ω' },
+  feedResistance: { nonNegative: 'Ω', optional: true },
+  load: { exactlyOne: () => LOAD_FIELDS },
+  minimumVoltage: { positive: 'V', optional: true },
+  most: { whole: [1, 100_000], default: 10_000 },
+};
 
 /** The largest count of taps, and what ends the chain there. */
 export interface TapCount {
@@ -42,14 +53,14 @@ export interface TapCount {
  * maximumTaps({ supplyVoltage: 30, spacingResistance: 2, load: { power: 3 }, minimumVoltage: 20 }).count; // => 7
  */
 export function maximumTaps(input: TapCountInput): TapCount {
-  requireObject(input, 'input', 'an object with supplyVoltage, spacingResistance and load');
-  const { supplyVoltage, spacingResistance, feedResistance = spacingResistance, load, minimumVoltage, most = 10_000 } = input;
-  requirePositive(supplyVoltage, 'supplyVoltage', 'V');
-  requireNonNegative(spacingResistance, 'spacingResistance', 'Ω');
-  requireNonNegative(feedResistance, 'feedResistance', 'Ω');
-  if (minimumVoltage !== undefined) requirePositive(minimumVoltage, 'minimumVoltage', 'V');
-  requireInteger(most, 1, 100_000, 'most');
-
+  const {
+    supplyVoltage,
+    spacingResistance,
+    feedResistance = spacingResistance,
+    load,
+    minimumVoltage,
+    most,
+  } = readInput(MAXIMUM_TAPS_FIELDS, input);
   let limitedBy: TapCount['limitedBy'] = 'most';
   let lowestVoltage = supplyVoltage;
   const works = (count: number): boolean => {
@@ -83,7 +94,7 @@ export function maximumTaps(input: TapCountInput): TapCount {
   if (good > 0) works(good);
   return { count: good, limitedBy: ends, lowestVoltage };
 
-  function chainOf(count: number): Parameters<typeof solveNetwork>[0] {
+  function chainOf(count: number): NetworkInput {
     const sections = Array.from({ length: count }, (_, i) => ({
       from: i,
       to: i + 1,

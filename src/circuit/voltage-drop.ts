@@ -1,10 +1,10 @@
 /** A two-wire DC circuit: the drop along its conductors. @module */
 import type { Conductor } from '../conductor/conductor.ts';
-import { requireConductor, resistancePerMetre } from '../conductor/resistance-per-metre.ts';
-import { requireNonNegative, requireObject } from '../quantity/guards.ts';
+import { CONDUCTOR_TEMPERATURE, requireConductor, resistancePerMetre } from '../conductor/resistance-per-metre.ts';
+import { type Fields, type OptionalField, readInput } from '../quantity/fields.ts';
 import { InputError } from '../quantity/input-error.ts';
-import type { Celsius, Metres, Ohms, OhmsPerMetre, Volts } from '../quantity/units.ts';
-import { type Load, type OperatingPoint, settle } from './operating-point.ts';
+import type { Celsius, Metres, OhmsPerMetre, Volts } from '../quantity/units.ts';
+import { LOAD_FIELDS, type Load, type OperatingPoint, settle } from './operating-point.ts';
 
 interface TwoWireCommon {
   /** Voltage at the supply. [V] */
@@ -22,6 +22,20 @@ export type VoltageDropInput =
   | (TwoWireCommon & { readonly conductor: Conductor; readonly out?: undefined; readonly back?: undefined })
   | (TwoWireCommon & { readonly out: Conductor; readonly back: Conductor; readonly conductor?: undefined });
 
+/** One of the conductors of a circuit: they are given in two ways. @internal */
+export const LEG: OptionalField<Conductor> = { check: (value, path) => requireConductor(value, path), type: 'Conductor', optional: true };
+
+/** @internal */
+export const VOLTAGE_DROP_FIELDS: Fields<VoltageDropInput, 'temperature'> = {
+  supplyVoltage: { positive: 'V' },
+  conductor: () => LEG,
+  out: () => LEG,
+  back: () => LEG,
+  length: { nonNegative: 'm' },
+  temperature: () => CONDUCTOR_TEMPERATURE,
+  load: { exactlyOne: () => LOAD_FIELDS },
+};
+
 /**
  * Voltage drop of a two-wire DC circuit, and all that follows from it.
  *
@@ -36,14 +50,8 @@ export type VoltageDropInput =
  * point.feasible && point.voltageDrop.toFixed(2); // => '1.10'
  */
 export function voltageDrop(input: VoltageDropInput): OperatingPoint {
-  requireObject(input, 'input', 'an object with supplyVoltage, conductor, length and load');
-  return settle(input.supplyVoltage, twoWireResistance(input), input.load);
-}
-
-/** Out and back, in ohms. @internal */
-export function twoWireResistance(input: Omit<VoltageDropInput, 'supplyVoltage' | 'load'>): Ohms {
-  requireNonNegative(input.length, 'length', 'm');
-  return twoWirePerMetre(legsOf(input), input.temperature) * input.length + 0;
+  const { supplyVoltage, length, temperature, load, ...legs } = readInput(VOLTAGE_DROP_FIELDS, input);
+  return settle(supplyVoltage, twoWirePerMetre(legsOf(legs), temperature) * length + 0, load);
 }
 
 /** What the current goes out on, and what it comes back on. @internal */

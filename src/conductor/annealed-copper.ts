@@ -1,14 +1,8 @@
 /** Annealed copper of a gauge, for those who need no other metal: the same figures as awg(), without its table. @module */
 import type { OhmsPerMetre } from '../quantity/units.ts';
 import type { Stranding } from './conductor.ts';
+import { COPPER_CONDUCTIVITY, LAY_ALLOWANCE } from './copper-standard.ts';
 import { formulaDiameter } from './gauge.ts';
-
-/** IEC 60028 (IACS), at 20 °C. [1/K] @internal */
-export const COPPER_COEFFICIENT = 0.00393;
-/** IEC 60028 (IACS), at 20 °C. [MS/m] @internal */
-export const COPPER_CONDUCTIVITY = 58;
-/** ASTM B496: the lay of the strands makes each longer than the cable, 2 % as the standard increment. @internal */
-export const LAY_ALLOWANCE = 0.02;
 
 /** Nominal resistance of one conductor at 20 °C. [Ω/m] @internal */
 export function annealedCopperPerMetre(gauge: number, stranding: Stranding): OhmsPerMetre {

@@ -4,14 +4,19 @@ import { requireOneOf } from '../quantity/guards.ts';
 import { InputError } from '../quantity/input-error.ts';
 import type { Millimetres } from '../quantity/units.ts';
 import type { SourceKey } from '../sources/sources.ts';
-import { COPPER_COEFFICIENT, COPPER_CONDUCTIVITY } from './annealed-copper.ts';
+import { COPPER_COEFFICIENT, COPPER_CONDUCTIVITY } from './copper-standard.ts';
 import { MATERIAL_FACTS, MATERIALS } from './tables/materials.ts';
 import { RESISTIVITY_BANDS } from './tables/resistivity-bands.ts';
 
 /** The name of a conductor metal. */
 export type MaterialName = keyof typeof MATERIALS;
 
-/** Every conductor metal. */
+/**
+ * Every name of a conductor metal.
+ *
+ * @example
+ * materialNames.slice(0, 3); // => ['annealed-copper', 'hard-drawn-copper', 'tinned-copper']
+ */
 export const materialNames: readonly MaterialName[] = /* @__PURE__ */ Object.keys(MATERIALS) as MaterialName[];
 
 /** A metal whose resistance can be brought to another temperature: one with a known temperature coefficient. */

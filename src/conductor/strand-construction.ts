@@ -3,8 +3,8 @@ import { type Fields, readInput } from '../quantity/fields.ts';
 import { refuse, requirePositive } from '../quantity/guards.ts';
 import { InputError } from '../quantity/input-error.ts';
 import type { Millimetres } from '../quantity/units.ts';
-import { LAY_ALLOWANCE } from './annealed-copper.ts';
 import type { Conductor, CorrectableConductor } from './conductor.ts';
+import { LAY_ALLOWANCE } from './copper-standard.ts';
 import { formulaDiameter, gaugeNumber } from './gauge.ts';
 import { type CorrectableMaterial, type MaterialName, materialNames, wireMetal } from './material.ts';
 

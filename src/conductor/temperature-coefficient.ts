@@ -38,18 +38,15 @@ export interface ZeroResistanceInput {
 }
 
 /** A line, and a temperature on it. */
-export interface LineAtTemperature {
-  readonly line: TemperatureLine;
+export interface LineAtTemperature extends TemperatureLine {
   /** Temperature of the resistance that is wanted, -273.15 to 4000. [°C] */
   readonly at: Celsius;
 }
 
-/** A line, and a resistance on it. */
-export interface LineAtResistance {
-  /** Its coefficient is not 0. */
-  readonly line: TemperatureLine;
+/** A line whose coefficient is not 0, and another resistance on it. */
+export interface LineAtResistance extends TemperatureLine {
   /** Resistance that was measured later. [Ω] */
-  readonly resistance: Ohms;
+  readonly laterResistance: Ohms;
 }
 
 /** A conductor whose resistance was read twice. */
@@ -66,13 +63,6 @@ const LINE_TEMPERATURE: Field<Celsius> = { between: [-273.15, 4000], is: 'a temp
 const LINE_REFERENCE: DefaultField<Celsius> = { between: [-273.15, 4000], is: 'a temperature', unit: '°C', default: 20 };
 const COEFFICIENT: Field<number> = { between: [-0.1, 0.1], is: 'a coefficient', unit: '1/K' };
 const READING: Fields<ResistanceAtTemperature> = { resistance: { positive: 'Ω' }, temperature: () => LINE_TEMPERATURE };
-const LINE: Fields<TemperatureLine, 'coefficientTemperature'> = {
-  resistance: { positive: 'Ω' },
-  temperature: () => LINE_TEMPERATURE,
-  coefficient: () => COEFFICIENT,
-  coefficientTemperature: () => LINE_REFERENCE,
-};
-
 /** @internal */
 export const TEMPERATURE_COEFFICIENT_AT_FIELDS: Fields<TemperatureCoefficientInput, 'from'> = {
   coefficient: () => COEFFICIENT,
@@ -87,12 +77,21 @@ export const ZERO_RESISTANCE_TEMPERATURE_FIELDS: Fields<ZeroResistanceInput, 'fr
 };
 
 /** @internal */
-export const RESISTANCE_AT_TEMPERATURE_FIELDS: Fields<LineAtTemperature> = { line: { object: () => LINE }, at: () => LINE_TEMPERATURE };
+export const RESISTANCE_AT_TEMPERATURE_FIELDS: Fields<LineAtTemperature, 'coefficientTemperature'> = {
+  resistance: { positive: 'Ω' },
+  temperature: () => LINE_TEMPERATURE,
+  coefficient: () => COEFFICIENT,
+  coefficientTemperature: () => LINE_REFERENCE,
+  at: () => LINE_TEMPERATURE,
+};
 
 /** @internal */
-export const TEMPERATURE_FROM_RESISTANCE_FIELDS: Fields<LineAtResistance> = {
-  line: { object: () => LINE },
+export const TEMPERATURE_FROM_RESISTANCE_FIELDS: Fields<LineAtResistance, 'coefficientTemperature'> = {
   resistance: { positive: 'Ω' },
+  temperature: () => LINE_TEMPERATURE,
+  coefficient: () => COEFFICIENT,
+  coefficientTemperature: () => LINE_REFERENCE,
+  laterResistance: { positive: 'Ω' },
 };
 
 /** @internal */
@@ -147,12 +146,11 @@ export function zeroResistanceTemperature(input: ZeroResistanceInput): Celsius {
  * @throws {@link InputError} If a number is out of range, or the line has no resistance left at one of the temperatures.
  * @example A field coil, 250 Ω at 15 °C, coefficient stated at 0 °C
  * const line = { resistance: 250, temperature: 15, coefficient: 0.00428, coefficientTemperature: 0 };
- * resistanceAtTemperature({ line, at: 45 }).toFixed(1); // => '280.2'
+ * resistanceAtTemperature({ ...line, at: 45 }).toFixed(1); // => '280.2'
  */
 export function resistanceAtTemperature(input: LineAtTemperature): Ohms {
-  const { line, at } = readInput(RESISTANCE_AT_TEMPERATURE_FIELDS, input);
-  const slope = slopeOf(line);
-  return line.resistance * ratioAt(slope, line.temperature, at, 'at');
+  const line = readInput(RESISTANCE_AT_TEMPERATURE_FIELDS, input);
+  return line.resistance * ratioAt(slopeOf(line), line.temperature, line.at, 'at');
 }
 
 /**
@@ -165,14 +163,15 @@ export function resistanceAtTemperature(input: LineAtTemperature): Ohms {
  * @throws {@link InputError} If a number is out of range, or the answer lies outside -273.15 to 4000 °C.
  * @example
  * const line = { resistance: 200, temperature: 18, coefficient: 0.0039, coefficientTemperature: 18 };
- * temperatureFromResistance({ line, resistance: 240 }).toFixed(2); // => '69.28'
+ * temperatureFromResistance({ ...line, laterResistance: 240 }).toFixed(2); // => '69.28'
  */
 export function temperatureFromResistance(input: LineAtResistance): Celsius {
-  const { line, resistance } = readInput(TEMPERATURE_FROM_RESISTANCE_FIELDS, input);
-  const temperature = line.temperature + (resistance / line.resistance - 1) / slopeOf(line);
+  const line = readInput(TEMPERATURE_FROM_RESISTANCE_FIELDS, input);
+  const temperature = line.temperature + (line.laterResistance / line.resistance - 1) / slopeOf(line);
   const { between: [coldest, hottest] = [0, 0] } = LINE_TEMPERATURE as AnyField;
   if (temperature >= coldest && temperature <= hottest) return temperature;
-  throw new InputError('range', 'resistance', `a resistance that the line reaches from ${coldest} to ${hottest} °C`, resistance);
+  const expected = `a resistance that the line reaches from ${coldest} to ${hottest} °C`;
+  throw new InputError('range', 'laterResistance', expected, line.laterResistance);
 }
 
 /**
@@ -198,7 +197,7 @@ export function temperatureCoefficientFrom(input: TwoReadings): number {
 
 /** Coefficient of the line at the temperature of its known resistance. [1/K] */
 function slopeOf({ temperature, coefficient, coefficientTemperature = 20 }: TemperatureLine): number {
-  return coefficient / ratioAt(coefficient, coefficientTemperature, temperature, 'line.temperature');
+  return coefficient / ratioAt(coefficient, coefficientTemperature, temperature, 'temperature');
 }
 
 /** R(to) / R(from), for a coefficient stated at `from`. */

@@ -3,17 +3,12 @@ import type { Amperes, Watts } from '../quantity/units.ts';
 import type { SourceKey } from '../sources/sources.ts';
 import { classRow, type PoeClassNumber } from './class-table.ts';
 import { type PoeClass, type PoeClassOptions, poeClass } from './poe-class.ts';
+import { type PortCurrents, portCurrents } from './port-currents.ts';
 
-/** A power class in full. */
-export interface PoeClassDetail extends PoeClass {
+/** A power class in full; its currents are those at the printed power of the port and its lowest voltage. */
+export interface PoeClassDetail extends PoeClass, PortCurrents {
   /** Most that the device may draw for up to 50 ms at 5 % duty (memory). [W] */
   readonly pdPeakPower: Watts;
-  /** Current at the printed power of the port and its lowest voltage. [A] */
-  readonly totalCurrent: Amperes;
-  /** [A] */
-  readonly pairsetCurrent: Amperes;
-  /** One wire of a pair, if all are alike. [A] */
-  readonly conductorCurrent: Amperes;
   /** Classes 5 to 8: the most that one pairset may carry where the pairs are unlike (memory, doubtful: judge nothing by it). [A] */
   readonly pairsetCurrentUnbalanced?: Amperes;
   /** Largest value that the device may request by LLDP, in 0.1 W, as a whole number (memory). */
@@ -48,15 +43,11 @@ export interface PoeClassDetail extends PoeClass {
  */
 export function poeClassDetail(poeClass: PoeClassNumber, options: PoeClassOptions = {}): PoeClassDetail {
   const limits = limitsOf(poeClass, options);
-  const totalCurrent = limits.psePower / limits.pseVoltageMin;
-  const pairsetCurrent = totalCurrent / (limits.pairs / 2);
   const { pdPeakPower, lldpLimit, pairsetCurrentUnbalanced } = classRow(poeClass);
   return {
     ...limits,
     pdPeakPower,
-    totalCurrent,
-    pairsetCurrent,
-    conductorCurrent: pairsetCurrent / 2,
+    ...portCurrents(limits.psePower / limits.pseVoltageMin, limits.pairs),
     ...(pairsetCurrentUnbalanced === undefined ? {} : { pairsetCurrentUnbalanced }),
     lldpLimit,
     sources: {

@@ -1,19 +1,31 @@
 /** Devices that classify each pairset on its own: dual-signature classes. @module */
-import { requireInteger, requireObject, requireOneOf } from '../quantity/guards.ts';
+import { type Fields, readInput } from '../quantity/fields.ts';
+import { requireInteger, requireKeys, requireObject, requireOneOf } from '../quantity/guards.ts';
 import { InputError } from '../quantity/input-error.ts';
 import type { Amperes, Ohms, Volts, Watts } from '../quantity/units.ts';
 import type { SourceKey } from '../sources/sources.ts';
 import { classRow, type PseType } from './class-table.ts';
+import { mostDraw } from './poe-class.ts';
+import * as port from './port-fields.ts';
 import { PSE_TYPES, PSE_VOLTAGE_MAX, portRow } from './port-table.ts';
 
 /** A class of one pairset of a dual-signature device. */
 export type DualSignatureClassNumber = 1 | 2 | 3 | 4 | 5;
 
-/** The class of each pairset of a dual-signature device; they need not be equal. */
-export interface DualSignatureClasses {
+/** The class of each pairset of a dual-signature device, which need not be equal, and the port. */
+export interface DualSignatureInput {
   readonly a: DualSignatureClassNumber;
   readonly b: DualSignatureClassNumber;
+  /** Type of the port, 3 or 4; the weakest that may serve both classes if absent: 3, or 4 for class 5. */
+  readonly pseType?: PseType | undefined;
 }
+
+/** @internal */
+export const DUAL_SIGNATURE_FIELDS: Fields<DualSignatureInput> = {
+  a: { whole: [1, 5] },
+  b: { whole: [1, 5] },
+  pseType: () => port.PSE_TYPE_FIELD,
+};
 
 /** Which port serves the device. */
 export interface DualSignatureOptions {
@@ -78,26 +90,25 @@ const CLASS_5 = { pdPower: 35.6, lldpLimit: 356 };
  */
 export function dualSignatureClass(dualSignatureClass: DualSignatureClassNumber, options: DualSignatureOptions = {}): DualSignatureClass {
   requireObject(options, 'options', 'an object with pseType');
+  requireKeys(options, ['pseType'], 'options');
   return pairsetClass(dualSignatureClass, options.pseType, 'dualSignatureClass');
 }
 
 /**
  * A dual-signature device: two pairsets, each detected, classified and powered on its own.
  *
- * @param classes - Class of pairset A and of pairset B, 1 to 5 each; they need not be equal.
- * @param options - Type of the port; the weakest that may serve both if absent.
+ * @param input - Class of pairset A and of pairset B, 1 to 5 each, and the type of the port.
  * @returns Both pairsets, and the sums of power [W] and current [A].
  * @throws {@link InputError} If there is no such class or type, or the type is too weak for one of them.
  * @example Two pairsets of class 5
  * const device = dualSignature({ a: 5, b: 5 });
  * [device.psePower, device.pdPower]; // => [90, 71.2]
  */
-export function dualSignature(classes: DualSignatureClasses, options: DualSignatureOptions = {}): DualSignature {
-  requireObject(classes, 'classes', 'an object with a and b');
-  requireObject(options, 'options', 'an object with pseType');
-  const { pseType: type = classes.a === 5 || classes.b === 5 ? 4 : 3 } = options;
-  const a = pairsetClass(classes.a, type, 'classes.a');
-  const b = pairsetClass(classes.b, type, 'classes.b');
+export function dualSignature(input: DualSignatureInput): DualSignature {
+  const classes = readInput(DUAL_SIGNATURE_FIELDS, input);
+  const { pseType = classes.a === 5 || classes.b === 5 ? 4 : 3 } = classes;
+  const a = pairsetClass(classes.a, pseType, 'a');
+  const b = pairsetClass(classes.b, pseType, 'b');
   return {
     a,
     b,
@@ -116,7 +127,7 @@ function pairsetClass(number: DualSignatureClassNumber, pseType: PseType | undef
   if (type < weakest) throw new InputError('conflict', 'pseType', `Type ${weakest} or higher for dual-signature class ${number}`, type);
   const row = classRow(number);
   const { psePower } = row;
-  const { pdPower, lldpLimit } = number === 5 ? CLASS_5 : { pdPower: row.pdPowerLater ?? row.pdPower, lldpLimit: row.lldpLimit };
+  const { pdPower, lldpLimit } = number === 5 ? CLASS_5 : { pdPower: mostDraw(row), lldpLimit: row.lldpLimit };
   const { pseVoltageMin, pairsetResistance: channelResistance } = portRow(type);
   const pairsetCurrent = psePower / pseVoltageMin;
   return {

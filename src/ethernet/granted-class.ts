@@ -1,8 +1,9 @@
 /** The class that a port grants to a device, and what the device wants all the same. @module */
 import type { Watts } from '../quantity/units.ts';
+import { grantedByType } from './assigned-class.ts';
 import type { PoeClassNumber, PseType } from './class-table.ts';
 import { classWithin } from './class-within.ts';
-import { assignedClass, poeClass } from './poe-class.ts';
+import { poeClass } from './poe-class.ts';
 
 /** What a port may give. @internal */
 export interface PortLimits {
@@ -19,7 +20,7 @@ export function grantedClass(
   requested: PoeClassNumber,
   { pseType, pairs, limit }: PortLimits,
 ): { readonly grantedClass: PoeClassNumber; readonly anyClass: boolean } {
-  const byType = pseType === undefined ? requested : assignedClass(requested, pseType);
+  const byType = pseType === undefined ? requested : grantedByType(requested, pseType);
   // One pairset carries class 4 at most.
   const byPairs = pairs === 2 && byType > 4 ? 4 : byType;
   const within = limit === undefined ? byPairs : classWithin(byPairs, pseType, limit);

@@ -1,6 +1,7 @@
 /** Values of the fields of Power via MDI in LLDP, as on the wire. @module */
-import { requireInteger, requireOneOf } from '../quantity/guards.ts';
+import { requireInteger, requireObject } from '../quantity/guards.ts';
 import { InputError } from '../quantity/input-error.ts';
+import { requireName } from '../quantity/nearest.ts';
 
 /**
  * The fields of Power via MDI and the names of their values, as bits on the wire.
@@ -57,23 +58,30 @@ export const LLDP_CODES = {
   powerDownIndefinitely: 0,
 } as const;
 
+/** A field of Power via MDI and its value. */
+export interface LldpFieldNameInput<F extends LldpField> {
+  readonly field: F;
+  /** Number on the wire. */
+  readonly value: number;
+}
+
 /**
  * The name of a value of a field.
  *
- * @param field - Field of Power via MDI.
- * @param value - Number on the wire.
+ * @param input - Field of Power via MDI, and the number on the wire.
  * @returns Its name.
  * @throws {@link InputError} If there is no such field, or the field has no such value.
  * @example
- * lldpFieldName('priority', 2); // => 'high'
+ * lldpFieldName({ field: 'priority', value: 2 }); // => 'high'
  */
-export function lldpFieldName<F extends LldpField>(field: F, value: number): LldpFieldName<F> {
-  requireOneOf(field, Object.keys(LLDP_FIELDS), 'field');
-  return nameOf(LLDP_FIELDS[field], value) as LldpFieldName<F>;
+export function lldpFieldName<F extends LldpField>(input: LldpFieldNameInput<F>): LldpFieldName<F> {
+  requireObject(input, 'input', 'an object with field and value');
+  requireName(input.field, Object.keys(LLDP_FIELDS), 'field');
+  return nameOfValue(LLDP_FIELDS[input.field], input.value) as LldpFieldName<F>;
 }
 
 /** @internal */
-export function nameOf(values: Readonly<Record<string, number>>, value: number): string {
+export function nameOfValue(values: Readonly<Record<string, number>>, value: number): string {
   requireInteger(value, 0, 65535, 'value');
   const found = Object.entries(values).find(([, number]) => number === value);
   if (found === undefined) throw new InputError('unknown', 'value', `one of ${Object.values(values).join(', ')}`, value);

@@ -1,12 +1,14 @@
 /** Power in LLDP: tenths of a watt at the input of the device, and what they take at the port. @module */
 import type { RunResistance } from '../cable/run-resistance.ts';
 import { constantPower } from '../circuit/operating-point.ts';
-import { requireInteger, requireNonNegative, requireObject } from '../quantity/guards.ts';
+import { type Fields, readInput } from '../quantity/fields.ts';
+import { requireInteger, requireNonNegative } from '../quantity/guards.ts';
 import { InputError } from '../quantity/input-error.ts';
 import type { Ohms, Volts, Watts } from '../quantity/units.ts';
 import type { SourceKey } from '../sources/sources.ts';
 import { classRow, type PoeClassNumber, type PseType } from './class-table.ts';
-import { poeClass } from './poe-class.ts';
+import { classLimits, mostDraw } from './poe-class.ts';
+import * as port from './port-fields.ts';
 import { appliedLimits, loopThatPowerSees } from './power-at-pd.ts';
 import { type PortVoltage, portVoltageRange } from './pse-voltage.ts';
 
@@ -25,6 +27,16 @@ export interface LldpAllocationInput {
   /** Voltage at the port, of which the low end counts; the lowest of its type if absent. [V] */
   readonly pseVoltage?: PortVoltage | undefined;
 }
+
+/** @internal */
+export const LLDP_ALLOCATION_FIELDS: Fields<LldpAllocationInput> = {
+  requested: { whole: [0, 999] },
+  poeClass: () => port.POE_CLASS_FIELD,
+  pseType: () => port.PSE_TYPE_FIELD,
+  pairs: () => port.PAIRS_FIELD,
+  resistance: () => port.RESISTANCE_FIELD,
+  pseVoltage: () => port.PORT_VOLTAGE_FIELD,
+};
 
 /** What a port grants and sets aside. */
 export interface LldpAllocation {
@@ -122,15 +134,13 @@ export function lldpClassLimit(poeClass: PoeClassNumber): number {
  * [worst.psePower?.toFixed(2), near.psePower?.toFixed(2)]; // => ['30.00', '26.01']
  */
 export function lldpAllocation(input: LldpAllocationInput): LldpAllocation {
-  requireObject(input, 'input', 'an object with requested and poeClass');
-  const { requested } = input;
-  requireInteger(requested, 0, LARGEST_VALUE, 'requested');
-  const limits = poeClass(input.poeClass, { pseType: input.pseType, pairs: input.pairs });
-  const resistance = input.resistance === undefined ? limits.channelResistance : loopThatPowerSees(input.resistance, limits.pairs);
-  const pseVoltage = input.pseVoltage === undefined ? limits.pseVoltageMin : portVoltageRange(input.pseVoltage).low;
-  const classLimit = lldpClassLimit(input.poeClass);
+  const { requested, ...port } = readInput(LLDP_ALLOCATION_FIELDS, input);
+  const limits = classLimits(port.poeClass, port);
+  const resistance = port.resistance === undefined ? limits.channelResistance : loopThatPowerSees(port.resistance, limits.pairs);
+  const pseVoltage = portVoltageRange(port.pseVoltage ?? limits.pseVoltageMin).low;
+  const classLimit = classRow(port.poeClass).lldpLimit;
   const allocated = requested < classLimit ? requested : classLimit;
-  const most = limits.pdPowerLater ?? limits.pdPower;
+  const most = mostDraw(limits);
   const pdPower = allocated / 10 < most ? allocated / 10 : most;
   const point = constantPower(pseVoltage, resistance, pdPower);
   const notes: string[] = [];
@@ -150,7 +160,7 @@ export function lldpAllocation(input: LldpAllocationInput): LldpAllocation {
     classLimit,
     pdPower,
     resistance,
-    resistanceBasis: input.resistance === undefined ? 'worst-case' : 'stated',
+    resistanceBasis: port.resistance === undefined ? 'worst-case' : 'stated',
     pseVoltage,
     source: 'ieee-802.3-lldp',
     ...(point.feasible ? { psePower: point.supplyPower < limits.psePower ? point.supplyPower : limits.psePower } : {}),

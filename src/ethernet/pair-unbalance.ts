@@ -1,15 +1,26 @@
 /** How current divides between unlike conductors and unlike pairs. @module */
-import { type ConductorsByPair, conductorsOf, parallel, type RunPair, type UnbalanceLimits, unbalance } from '../cable/unbalance.ts';
+import {
+  type ConductorsByPair,
+  conductorsOf,
+  type PairOfConductors,
+  parallel,
+  type RunPair,
+  UNBALANCE_LIMIT_FIELDS,
+  type UnbalanceLimits,
+  unbalance,
+} from '../cable/unbalance.ts';
 import { constantPower, type FeasiblePoint, type InfeasiblePoint } from '../circuit/operating-point.ts';
 import type { Check, CheckName } from '../limits/check.ts';
-import { held, MARGINAL_BELOW, requireMarginalBelow } from '../limits/held.ts';
+import { held, MARGINAL_BELOW_FIELD } from '../limits/held.ts';
 import type { Limit } from '../limits/limit.ts';
 import { PAIR_TO_PAIR_UNBALANCE } from '../limits/pair-to-pair-unbalance.ts';
 import { PAIR_UNBALANCE } from '../limits/pair-unbalance.ts';
-import { requireArray, requireNonNegative, requireObject, requireOneOf, requirePositive } from '../quantity/guards.ts';
+import { type Assumption, type Fields, type OptionalField, readInput } from '../quantity/fields.ts';
+import { requireNonNegative } from '../quantity/guards.ts';
 import { InputError } from '../quantity/input-error.ts';
 import type { Amperes, Ohms, Volts, Watts } from '../quantity/units.ts';
 import type { PoeClassNumber, PseType } from './class-table.ts';
+import * as port from './port-fields.ts';
 import { appliedLimits } from './power-at-pd.ts';
 
 /** Resistance that a port or a device adds to each powered pair: one figure for all, or by pair. [Ω] */
@@ -39,6 +50,29 @@ export interface PairUnbalanceInput {
   readonly marginalBelow?: number | undefined;
 }
 
+/** @internal */
+export const PAIR_UNBALANCE_FIELDS: Fields<PairUnbalanceInput, 'limits' | 'marginalBelow', { pairs: readonly PairOfConductors[] }> = {
+  pairs: { read: (pairs, path) => conductorsOf(pairs, path), type: 'ConductorsByPair' },
+  positive: { list: { oneOf: () => PAIRSETS.flat() }, optional: true },
+  psePairResistance: () => PAIR_RESISTANCE,
+  pdPairResistance: () => PAIR_RESISTANCE,
+  poeClass: () => port.POE_CLASS_FIELD,
+  pseType: () => port.PSE_TYPE_FIELD,
+  pseVoltage: () => port.PSE_VOLTAGE_FIELD,
+  pdPower: () => port.PD_POWER_FIELD,
+  limits: { object: () => UNBALANCE_LIMIT_FIELDS, default: {} },
+  marginalBelow: () => MARGINAL_BELOW_FIELD,
+};
+
+/** Of each pair, the figure is checked when it is added. */
+const PAIR_RESISTANCE: OptionalField<PairResistance> = {
+  check: (value, path) => {
+    if (typeof value !== 'object' || value === null) requireNonNegative(value, path, 'Ω');
+  },
+  type: 'PairResistance',
+  optional: true,
+};
+
 /** The current of one pair and of its conductors. */
 export interface PairCurrent {
   readonly pair: RunPair;
@@ -66,7 +100,8 @@ interface PairUnbalanceCommon {
   readonly checks: readonly Check[];
   /** What the checks, in their order, are about: one pair, or two. */
   readonly checked: readonly (readonly RunPair[])[];
-  readonly assumptions: readonly string[];
+  /** What was taken for what the caller left out; a resistance that was left out is not in the circuit. */
+  readonly assumptions: readonly Assumption[];
 }
 
 /** How the current divides, or the plain no. */
@@ -101,16 +136,12 @@ export type PairUnbalance =
  * [result.scope, result.feasible && result.pairs[0]?.share.toFixed(3)]; // => ['channel alone', '0.535']
  */
 export function pairUnbalance(input: PairUnbalanceInput): PairUnbalance {
-  requireObject(input, 'input', 'an object with pairs and poeClass');
-  const { marginalBelow = MARGINAL_BELOW } = input;
-  requireMarginalBelow(marginalBelow);
-  const conductors = conductorsOf(input.pairs);
+  const stated = readInput(PAIR_UNBALANCE_FIELDS, input);
+  const { pairs: conductors, marginalBelow } = stated;
   const names = conductors.map(({ pair }) => pair);
-  const positive = positivePairs(names, input.positive);
-  const limits = appliedLimits({ ...input, pairs: names.length === 4 ? 4 : 2 });
-  const { pseVoltage = limits.pseVoltageMin, pdPower = limits.pdPower } = input;
-  requirePositive(pseVoltage, 'pseVoltage', 'V');
-  requireNonNegative(pdPower, 'pdPower', 'W');
+  const positive = positivePairs(names, stated.positive);
+  const limits = appliedLimits({ ...stated, pairs: names.length === 4 ? 4 : 2 });
+  const { pseVoltage = limits.pseVoltageMin, pdPower = limits.pdPower } = stated;
 
   const branches = conductors.map(({ pair, resistances }) => ({
     pair,
@@ -118,8 +149,8 @@ export function pairUnbalance(input: PairUnbalanceInput): PairUnbalance {
     polarity: positive.includes(pair) ? ('positive' as const) : ('negative' as const),
     resistance:
       parallel(...resistances) +
-      addedTo(pair, input.psePairResistance, 'psePairResistance') +
-      addedTo(pair, input.pdPairResistance, 'pdPairResistance'),
+      addedTo(pair, stated.psePairResistance, 'psePairResistance') +
+      addedTo(pair, stated.pdPairResistance, 'pdPairResistance'),
   }));
   const conductance = { positive: 0, negative: 0 };
   for (const { polarity, resistance } of branches) conductance[polarity] += 1 / resistance;
@@ -127,10 +158,14 @@ export function pairUnbalance(input: PairUnbalanceInput): PairUnbalance {
   const operating = constantPower(pseVoltage, resistance, pdPower);
 
   const { checks, checked } = unbalanceChecks(input, (pair) => positive.includes(pair), marginalBelow);
-  const scope = scopeOf(input);
-  const assumptions: string[] = [];
-  if (scope !== 'channel, PSE and PD') assumptions.push(`the division is that of the ${scope}: what else is in the circuit evens it out`);
-  if (input.positive === undefined) assumptions.push(`the positive pairs are ${positive.join(' and ')}`);
+  const scope = scopeOf(stated);
+  const assumptions = port.portAssumptions(stated, limits, ['pdPower', 'pseVoltage', 'pseType']);
+  if (stated.positive === undefined) {
+    assumptions.push({ parameter: 'positive', value: positive.join(' and '), source: 'library-default' });
+  }
+  for (const parameter of ['psePairResistance', 'pdPairResistance'] as const) {
+    if (stated[parameter] === undefined) assumptions.push({ parameter, value: 0, unit: 'Ω', source: 'library-default' });
+  }
   const common = { scope, resistance, pseVoltage, checks, checked, assumptions };
   if (!operating.feasible) return { ...common, feasible: false, operating };
 
@@ -171,8 +206,6 @@ function positivePairs(names: readonly RunPair[], positive: readonly RunPair[] |
   if (pairsets.length * 2 !== names.length)
     throw new InputError('conflict', 'pairs', "'1,2' with '3,6', '4,5' with '7,8', or all four", names.join(' '));
   if (positive === undefined) return pairsets.map(([first]) => first);
-  requireArray(positive, 'positive', 'the positive pair of each pairset');
-  for (const [index, pair] of positive.entries()) requireOneOf(pair, PAIRSETS.flat(), `positive[${index}]`);
   const each = pairsets.every((pairset) => pairset.filter((pair) => positive.includes(pair)).length === 1);
   if (!each || positive.length !== pairsets.length) {
     throw new InputError('conflict', 'positive', 'one pair of each powered pairset', positive.join(' '));
@@ -191,17 +224,20 @@ function addedTo(pair: RunPair, added: PairResistance | undefined, parameter: st
   return ohms as Ohms;
 }
 
-function scopeOf({ psePairResistance, pdPairResistance }: PairUnbalanceInput): PairUnbalanceCommon['scope'] {
+function scopeOf({
+  psePairResistance,
+  pdPairResistance,
+}: Pick<PairUnbalanceInput, 'psePairResistance' | 'pdPairResistance'>): PairUnbalanceCommon['scope'] {
   if (psePairResistance === undefined) return pdPairResistance === undefined ? 'channel alone' : 'channel and PD';
   return pdPairResistance === undefined ? 'channel and PSE' : 'channel, PSE and PD';
 }
 
 function unbalanceChecks(
-  input: PairUnbalanceInput,
+  { pairs: conductors, limits }: PairUnbalanceInput,
   isPositive: (pair: RunPair) => boolean,
   marginalBelow: number,
 ): { checks: Check[]; checked: (readonly RunPair[])[] } {
-  const { pairs, pairToPair } = unbalance({ pairs: input.pairs, limits: input.limits });
+  const { pairs, pairToPair } = unbalance({ pairs: conductors, limits });
   const checks: Check[] = [];
   const checked: (readonly RunPair[])[] = [];
   const add = (

@@ -1,5 +1,5 @@
 /** A power class of IEEE 802.3 as one type of switch port serves it. @module */
-import { requireInteger, requireObject, requireOneOf } from '../quantity/guards.ts';
+import { requireInteger, requireKeys, requireObject, requireOneOf } from '../quantity/guards.ts';
 import { InputError } from '../quantity/input-error.ts';
 import type { Ohms, Volts, Watts } from '../quantity/units.ts';
 import type { SourceKey } from '../sources/sources.ts';
@@ -58,8 +58,14 @@ export interface PoeClass {
  * [psePower, pdPower, pseVoltageMin, channelResistance]; // => [30, 25.5, 50, 12.5]
  */
 export function poeClass(poeClass: PoeClassNumber, options: PoeClassOptions = {}): PoeClass {
-  requireInteger(poeClass, 0, 8, 'poeClass');
   requireObject(options, 'options', 'an object');
+  requireKeys(options, ['pseType', 'pairs'], 'options');
+  return classLimits(poeClass, options);
+}
+
+/** The same with options out of an input that has more. @internal */
+export function classLimits(poeClass: PoeClassNumber, options: PoeClassOptions): PoeClass {
+  requireInteger(poeClass, 0, 8, 'poeClass');
   const row = classRow(poeClass);
   const { pseType: type = row.type, pairs = row.pairs } = options;
   if (options.pseType !== undefined) requireOneOf(type, PSE_TYPES, 'pseType');
@@ -91,22 +97,7 @@ export function poeClass(poeClass: PoeClassNumber, options: PoeClassOptions = {}
   return limits;
 }
 
-/**
- * The class that a type of port grants to a device that asks for more than it can give (power demotion).
- *
- * Type 1 treats class 4 as class 0; Type 2 knows classes up to 4; Type 3 up to 6. The device must then keep to the
- * granted class.
- *
- * @param requested - Class the device asks for, 0 to 8.
- * @param pseType - Type of the port, 1 to 4.
- * @returns The class granted; `requested` itself where the port can give it.
- * @throws {@link InputError} If the class or type does not exist.
- * @example A class 8 device on a Type 3 port
- * assignedClass(8, 3); // => 6
- */
-export function assignedClass(requested: PoeClassNumber, pseType: PseType): PoeClassNumber {
-  requireInteger(requested, 0, 8, 'requested');
-  requireOneOf(pseType, PSE_TYPES, 'pseType');
-  const { highestClass, grantedBeyond } = portRow(pseType);
-  return requested > highestClass ? grantedBeyond : requested;
+/** Most that a device of the class may draw on average: the later figure, where there is one. [W] @internal */
+export function mostDraw({ pdPower, pdPowerLater = pdPower }: Pick<PoeClass, 'pdPower' | 'pdPowerLater'>): Watts {
+  return pdPowerLater;
 }

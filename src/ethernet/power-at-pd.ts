@@ -13,9 +13,9 @@ import { hasMoreKeys, requireComputed, requireNonNegative, requireObject, requir
 import { refuseUnknown } from '../quantity/nearest.ts';
 import type { Amperes, Ohms, Volts, Watts } from '../quantity/units.ts';
 import { CLASS_TABLE, type ClassRow, type PoeClassNumber, type PseType } from './class-table.ts';
-import * as device from './device-fields.ts';
 import { electricalLimits } from './electrical-limits.ts';
-import { type PoeClass, poeClass } from './poe-class.ts';
+import { classLimits, type PoeClass } from './poe-class.ts';
+import * as port from './port-fields.ts';
 import { voltageWindowCheck } from './voltage-window.ts';
 
 /** A powered device at the end of a run. */
@@ -40,13 +40,13 @@ export interface PowerAtPdInput {
 
 /** @internal */
 export const POWER_AT_PD_FIELDS: Fields<PowerAtPdInput, 'marginalBelow'> = {
-  poeClass: () => device.POE_CLASS,
+  poeClass: () => port.POE_CLASS_FIELD,
   resistance: { check: (resistance, path) => void loopThatPowerSees(resistance, 2, path) },
-  pseType: () => device.PSE_TYPE,
-  pseVoltage: () => device.PSE_VOLTAGE,
-  pdPower: () => device.PD_POWER,
-  pairs: () => device.POWERED_PAIRS,
-  minimumVoltage: () => device.MINIMUM_VOLTAGE,
+  pseType: () => port.PSE_TYPE_FIELD,
+  pseVoltage: () => port.PSE_VOLTAGE_FIELD,
+  pdPower: () => port.PD_POWER_FIELD,
+  pairs: () => port.PAIRS_FIELD,
+  minimumVoltage: { positive: 'V', optional: true },
   marginalBelow: () => MARGINAL_BELOW_FIELD,
 };
 
@@ -102,8 +102,19 @@ export type PowerAtPd =
 export function powerAtPd(input: PowerAtPdInput): PowerAtPd {
   requireObject(input, 'input', 'an object with poeClass and resistance');
   const { minimumVoltage, marginalBelow = MARGINAL_BELOW, pseType, pairs } = input;
-  const known = +(pseType !== undefined) + +(input.pseVoltage !== undefined) + +(input.pdPower !== undefined) + +(pairs !== undefined);
-  if (hasMoreKeys(input, 2 + known + +(minimumVoltage !== undefined) + +(input.marginalBelow !== undefined))) {
+  if (
+    hasMoreKeys(
+      input,
+      input.poeClass,
+      input.resistance,
+      pseType,
+      input.pseVoltage,
+      input.pdPower,
+      pairs,
+      minimumVoltage,
+      input.marginalBelow,
+    )
+  ) {
     refuseUnknown(input, Object.keys(POWER_AT_PD_FIELDS), '');
   }
   const limits = appliedLimits(input);
@@ -188,7 +199,7 @@ export function powerAtPd(input: PowerAtPdInput): PowerAtPd {
 
 /** The class limits; those of the later editions where the device states just their power. @internal */
 export function appliedLimits(input: Pick<PowerAtPdInput, 'poeClass' | 'pseType' | 'pairs' | 'pdPower'>): PoeClass {
-  const limits = poeClass(input.poeClass, input);
+  const limits = classLimits(input.poeClass, input);
   if (limits.pdPowerLater === undefined || input.pdPower !== limits.pdPowerLater) return limits;
   const row = CLASS_TABLE[input.poeClass] as ClassRow;
   const weakest = limits.type === row.type;

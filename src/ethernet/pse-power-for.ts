@@ -2,14 +2,18 @@
 import type { RunResistance } from '../cable/run-resistance.ts';
 import { constantPower, type FeasiblePoint, type OperatingPoint } from '../circuit/operating-point.ts';
 import type { Check } from '../limits/check.ts';
-import { MARGINAL_BELOW } from '../limits/held.ts';
-import { requireNonNegative, requireObject } from '../quantity/guards.ts';
+import { MARGINAL_BELOW_FIELD } from '../limits/held.ts';
+import { PSE_VOLTAGE } from '../limits/pse-voltage.ts';
+import { type Assumption, type Fields, readInput } from '../quantity/fields.ts';
 import { InputError } from '../quantity/input-error.ts';
-import type { Amperes, Ohms, Watts } from '../quantity/units.ts';
+import type { Interval } from '../quantity/interval.ts';
+import type { Ohms, Watts } from '../quantity/units.ts';
 import { classRow, type PoeClassNumber, type PseType } from './class-table.ts';
 import type { PoeClass } from './poe-class.ts';
+import { type PortCurrents, portCurrents } from './port-currents.ts';
+import * as port from './port-fields.ts';
 import { appliedLimits, loopThatPowerSees, powerAtPd } from './power-at-pd.ts';
-import { type PortVoltage, type PortVoltageRange, portVoltageRange, pseVoltageCheck } from './pse-voltage.ts';
+import { type PortVoltage, portVoltageCheck, portVoltageRange } from './pse-voltage.ts';
 
 /** A device whose draw is known. */
 export interface PsePowerForInput {
@@ -31,9 +35,21 @@ export interface PsePowerForInput {
   readonly marginalBelow?: number | undefined;
 }
 
+/** @internal */
+export const PSE_POWER_FOR_FIELDS: Fields<PsePowerForInput, 'marginalBelow'> = {
+  poeClass: () => port.POE_CLASS_FIELD,
+  pdPower: () => port.PD_POWER_FIELD,
+  pdPeakPower: { nonNegative: 'W', optional: true },
+  resistance: () => port.RESISTANCE_FIELD,
+  pseVoltage: () => port.PORT_VOLTAGE_FIELD,
+  pseType: () => port.PSE_TYPE_FIELD,
+  pairs: () => port.PAIRS_FIELD,
+  marginalBelow: () => MARGINAL_BELOW_FIELD,
+};
+
 /** A draw and what it takes from the port. */
 export type PortDemand =
-  | {
+  | (PortCurrents & {
       readonly feasible: true;
       /** At the device. [W] */
       readonly pdPower: Watts;
@@ -41,15 +57,10 @@ export type PortDemand =
       readonly psePower: Watts;
       /** The least, which is at the highest voltage. [W] */
       readonly psePowerLeast: Watts;
-      /** Through the whole port, at the lowest voltage. [A] */
-      readonly totalCurrent: Amperes;
-      /** [A] */
-      readonly pairsetCurrent: Amperes;
-      /** One wire of a pair, if all are alike. [A] */
-      readonly conductorCurrent: Amperes;
+      /** The currents are those at the lowest voltage. */
       readonly atLowest: FeasiblePoint;
       readonly atHighest: FeasiblePoint;
-    }
+    })
   | {
       readonly feasible: false;
       /** At the device. [W] */
@@ -68,12 +79,12 @@ export interface PsePowerFor {
   /** The loop that power sees. [Ω] */
   readonly resistance: Ohms;
   readonly resistanceBasis: 'stated' | 'worst-case';
-  readonly pseVoltage: PortVoltageRange;
+  readonly pseVoltage: Interval;
   readonly voltageBasis: 'stated' | 'worst-case' | 'range';
   /** The average draw at the lowest voltage against every limit of the class, and a stated voltage against its type's window. */
   readonly checks: readonly Check[];
-  /** What was taken for granted. */
-  readonly assumptions: readonly string[];
+  /** What was taken for what the caller left out; of a peak nobody stated, the class peak in proportion to the draw. */
+  readonly assumptions: readonly Assumption[];
 }
 
 /**
@@ -93,64 +104,55 @@ export interface PsePowerFor {
  * [worst, known].map((demand) => demand.feasible && demand.psePower.toFixed(2)); // => ['30.00', '29.33']
  */
 export function psePowerFor(input: PsePowerForInput): PsePowerFor {
-  requireObject(input, 'input', 'an object with poeClass');
-  const { marginalBelow = MARGINAL_BELOW } = input;
-  const limits = appliedLimits(input);
-  const { pdPower = limits.pdPower } = input;
-  requireNonNegative(pdPower, 'pdPower', 'W');
-  const { pdPeakPower = (pdPower / limits.pdPower) * classRow(input.poeClass).pdPeakPower } = input;
-  requireNonNegative(pdPeakPower, 'pdPeakPower', 'W');
+  const { marginalBelow, ...stated } = readInput(PSE_POWER_FOR_FIELDS, input);
+  const limits = appliedLimits(stated);
+  const { pdPower = limits.pdPower } = stated;
+  const { pdPeakPower = (pdPower / limits.pdPower) * classRow(stated.poeClass).pdPeakPower } = stated;
   if (pdPeakPower < pdPower) throw new InputError('conflict', 'pdPeakPower', `at least the ${pdPower} W of pdPower`, pdPeakPower);
-  const resistance = input.resistance === undefined ? limits.channelResistance : loopThatPowerSees(input.resistance, limits.pairs);
-  const pseVoltage = portVoltageRange(input.pseVoltage === undefined ? limits.pseVoltageMin : input.pseVoltage);
+  const resistance = stated.resistance === undefined ? limits.channelResistance : loopThatPowerSees(stated.resistance, limits.pairs);
+  const pseVoltage = portVoltageRange(stated.pseVoltage ?? limits.pseVoltageMin);
 
   const judged = powerAtPd({
-    poeClass: input.poeClass,
-    pseType: input.pseType,
-    pairs: input.pairs,
+    poeClass: stated.poeClass,
+    pseType: stated.pseType,
+    pairs: stated.pairs,
     pdPower,
     resistance,
     pseVoltage: pseVoltage.low,
     marginalBelow,
   });
-  const stated = input.pseVoltage !== undefined;
-  const assumptions: string[] = [];
-  if (input.pdPower === undefined) assumptions.push(`the device draws all that class ${input.poeClass} allows`);
-  if (input.pdPeakPower === undefined) assumptions.push('the peak is the class peak in proportion to the draw (from memory)');
-  if (input.resistance === undefined) assumptions.push(`the run is the worst that Type ${limits.type} allows`);
-  if (!stated) assumptions.push(`the port is at the lowest voltage of Type ${limits.type}`);
-  if (input.pseType === undefined) assumptions.push(`the port is of Type ${limits.type}, the weakest that serves class ${input.poeClass}`);
+  const assumptions = port.portAssumptions(stated, limits, ['pdPower', 'resistance', 'pseVoltage', 'pseType']);
+  if (stated.pdPeakPower === undefined) {
+    assumptions.push({ parameter: 'pdPeakPower', value: pdPeakPower, unit: 'W', source: 'ieee-802.3-peak' });
+  }
   return {
     average: demand(pdPower, pseVoltage, resistance, limits.pairs),
     peak: demand(pdPeakPower, pseVoltage, resistance, limits.pairs),
     limits,
     resistance,
-    resistanceBasis: input.resistance === undefined ? 'worst-case' : 'stated',
+    resistanceBasis: stated.resistance === undefined ? 'worst-case' : 'stated',
     pseVoltage,
-    voltageBasis: !stated ? 'worst-case' : typeof input.pseVoltage === 'object' ? 'range' : 'stated',
-    checks: input.pseVoltage === undefined ? judged.checks : withPortVoltage(judged.checks, pseVoltageCheck(input.pseVoltage, limits.type)),
+    voltageBasis: stated.pseVoltage === undefined ? 'worst-case' : typeof stated.pseVoltage === 'object' ? 'range' : 'stated',
+    checks: stated.pseVoltage === undefined ? judged.checks : withPortVoltage(judged.checks, portVoltageCheck(pseVoltage, limits.type)),
     assumptions,
   };
 }
 
 /** The check of the whole range in place of that of its low end, which `powerAtPd` adds above the window. */
 function withPortVoltage(checks: readonly Check[], portVoltage: Check): readonly Check[] {
-  return [...checks.filter(({ name }) => name !== 'pse-voltage'), portVoltage];
+  return [...checks.filter(({ name }) => name !== PSE_VOLTAGE.name), portVoltage];
 }
 
-function demand(pdPower: Watts, { low, high }: PortVoltageRange, resistance: Ohms, pairs: 2 | 4): PortDemand {
+function demand(pdPower: Watts, { low, high }: Interval, resistance: Ohms, pairs: 2 | 4): PortDemand {
   const atLowest = constantPower(low, resistance, pdPower);
   const atHighest = constantPower(high, resistance, pdPower);
   if (!atLowest.feasible || !atHighest.feasible) return { feasible: false, pdPower, atLowest, atHighest };
-  const pairsetCurrent = atLowest.current / (pairs / 2);
   return {
     feasible: true,
     pdPower,
     psePower: atLowest.supplyPower,
     psePowerLeast: atHighest.supplyPower,
-    totalCurrent: atLowest.current,
-    pairsetCurrent,
-    conductorCurrent: pairsetCurrent / 2,
+    ...portCurrents(atLowest.current, pairs),
     atLowest,
     atHighest,
   };

@@ -1,8 +1,9 @@
 /** The enumerations of RFC 3621, by which switches are asked about their ports. @module */
-import { requireInteger, requireOneOf } from '../quantity/guards.ts';
+import { requireInteger, requireObject } from '../quantity/guards.ts';
 import { InputError } from '../quantity/input-error.ts';
+import { requireName } from '../quantity/nearest.ts';
 import type { PoeClassNumber } from './class-table.ts';
-import { nameOf } from './lldp-fields.ts';
+import { nameOfValue } from './lldp-fields.ts';
 
 /**
  * Objects of the Power Ethernet MIB and the numbers of their values.
@@ -45,19 +46,26 @@ export const RFC_3621_FACTS = {
   pethMainPseUsageThreshold: [1, 99],
 } as const;
 
+/** An object of RFC 3621 and its value. */
+export interface Rfc3621NameInput<O extends Rfc3621Object> {
+  readonly object: O;
+  /** Number that was read. */
+  readonly value: number;
+}
+
 /**
  * The name of a value that a switch has answered.
  *
- * @param object - Object of RFC 3621.
- * @param value - Number that was read.
+ * @param input - Object of RFC 3621, and the number that was read.
  * @returns Its name.
  * @throws {@link InputError} If there is no such object, or it has no such value.
  * @example
- * rfc3621Name('pethPsePortPowerPriority', 1); // => 'critical'
+ * rfc3621Name({ object: 'pethPsePortPowerPriority', value: 1 }); // => 'critical'
  */
-export function rfc3621Name<O extends Rfc3621Object>(object: O, value: number): Rfc3621Name<O> {
-  requireOneOf(object, Object.keys(RFC_3621), 'object');
-  return nameOf(RFC_3621[object], value) as Rfc3621Name<O>;
+export function rfc3621Name<O extends Rfc3621Object>(input: Rfc3621NameInput<O>): Rfc3621Name<O> {
+  requireObject(input, 'input', 'an object with object and value');
+  requireName(input.object, Object.keys(RFC_3621), 'object');
+  return nameOfValue(RFC_3621[input.object], input.value) as Rfc3621Name<O>;
 }
 
 /**

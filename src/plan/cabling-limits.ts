@@ -130,7 +130,7 @@ function against(rule: Rule | undefined, value: number): Held | undefined {
 
 /** The category of a piece that is too low for the type of port. @internal */
 export function weakCategory(pieces: readonly Segment[], { type }: Pick<PoeClass, 'type'>): Held | undefined {
-  if (type === 1 || !pieces.some(({ cable }) => cable.name === 'cat3')) return undefined;
+  if (type === 1 || !pieces.some(({ cable }) => cable.category === '3')) return undefined;
   return { value: 3, limit: LEAST_CATEGORY, source: CABLE_CATEGORY.source };
 }
 

@@ -7,7 +7,7 @@ const SHORTEST: Metres = 1e-9;
 
 /** The installed pieces cut where both halves have the same resistance. @internal */
 export function midway(installed: readonly Segment[]): [Segment[], Segment[]] {
-  const ohms = installed.map((piece) => segmentResistance(piece, 'maximum', 'installed'));
+  const ohms = installed.map((piece) => segmentResistance(piece, 'maximum'));
   let left = ohms.reduce((sum, one) => sum + one, 0) / 2;
   const near: Segment[] = [];
   const far: Segment[] = [];
@@ -34,7 +34,7 @@ export function lengthOf(pieces: readonly Segment[]): Metres {
  * Whoever shortens a run cuts where it suits; if even this cut is enough, any is. @internal
  */
 export function cutTo(pieces: readonly Segment[], total: Metres): Segment[] {
-  const weight = ({ cable: own, temperature = 20 }: Segment): number => cableResistancePerMetre(own, temperature, 'maximum', '');
+  const weight = ({ cable: own, temperature = 20 }: Segment): number => cableResistancePerMetre(own, temperature, 'maximum');
   const order = [...pieces].sort((a, b) => weight(a) - weight(b) || a.cable.gauge - b.cable.gauge);
   let off = lengthOf(pieces) - total;
   const left = new Map<Segment, Metres>();

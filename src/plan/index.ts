@@ -28,10 +28,18 @@ export {
 } from './smallest-conductor.ts';
 export type { Answered, UnknownLimit, Unsolvable } from './solve-unknown.ts';
 export { type BatteryAutonomy, type BatteryAutonomyInput, batteryAutonomy } from './switch/battery-autonomy.ts';
-export { type BudgetChange, type BudgetStep, type BudgetSteps, budgetSteps, type SupplyLoss, supplyLoss } from './switch/budget-steps.ts';
+export {
+  type BudgetChange,
+  type BudgetStep,
+  type BudgetSteps,
+  type BudgetStepsInput,
+  budgetSteps,
+  type SupplyLoss,
+  supplyLoss,
+} from './switch/budget-steps.ts';
 export type { SupplyCount } from './switch/capacity.ts';
 export type { PortFlow } from './switch/port-demand.ts';
-export { type AddedDevice, type RoomForMore, roomForMore } from './switch/room-for-more.ts';
+export { type AddedDevice, type RoomForMore, type RoomForMoreInput, roomForMore } from './switch/room-for-more.ts';
 export {
   type BudgetBasis,
   type BudgetedPort,

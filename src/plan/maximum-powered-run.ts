@@ -1,7 +1,8 @@
 /** The longest run to a powered device. @module */
 import type { Cable } from '../cable/cable.ts';
-import { type CableOrName, readCable } from '../cable/read-cable.ts';
-import { cableResistancePerMetre, type Loop, loopsOf, type RunResistance, requireSegments, type Segment } from '../cable/run-resistance.ts';
+import { CABLE, type CableOrName } from '../cable/read-cable.ts';
+import { type Loop, loopsOf, type RunResistance, type Segment } from '../cable/run-resistance.ts';
+import { CONDUCTOR_TEMPERATURE } from '../conductor/resistance-per-metre.ts';
 import { electricalLimits } from '../ethernet/electrical-limits.ts';
 import { grantedClass, wantedPower } from '../ethernet/granted-class.ts';
 import { appliedLimits } from '../ethernet/power-at-pd.ts';
@@ -11,7 +12,7 @@ import { MATERIAL } from '../limits/material.ts';
 import { PD_POWER } from '../limits/pd-power.ts';
 import { PSE_VOLTAGE_TOP } from '../limits/pse-voltage.ts';
 import { NO_LINE } from '../limits/resistance-at.ts';
-import { type AnyFields, readInput } from '../quantity/fields.ts';
+import { readInput } from '../quantity/fields.ts';
 import type { Celsius, Metres } from '../quantity/units.ts';
 import { CABLING_LIMITS, type Channel, seenLoop } from './cabling-limits.ts';
 import { CABLING_RULES } from './cabling-rules.ts';
@@ -35,18 +36,13 @@ export interface MaximumPoweredFacts extends Omit<PoweredFacts, 'installed'> {
   readonly temperature?: Celsius | undefined;
 }
 
-const ASKED: AnyFields = {
-  cable: { read: (given: CableOrName, path: string) => readCable(given, path) },
-  temperature: { temperature: '°C', default: 20 },
-};
+const ASKED = (): object => ({ cable: CABLE, temperature: CONDUCTOR_TEMPERATURE });
 
 /** Every limit expressed as a length, and the shortest of them. @internal */
 export function maximumPoweredRun(input: MaximumPoweredRunInput): MaximumRun {
-  const fields = { ...without(POWERED_RUN_FIELDS, ['installed']), ...ASKED };
+  const fields = { ...without(POWERED_RUN_FIELDS, ['installed']), ...ASKED() };
   const facts = readInput(fields as never, input as never) as PoweredRead & { cable: Cable; temperature: Celsius };
   const { cable, temperature, cords, connections, connectionResistance, cabling, maximumResistance, minimumVoltage } = facts;
-  cableResistancePerMetre(cable, temperature, 'maximum', '');
-  requireSegments(cords, 'cords');
   const granted = grantedClass(facts.poeClass, { pseType: facts.pseType }).grantedClass;
   const wanted = wantedPower(facts.poeClass, granted, facts.pdPower);
   const classLimits = appliedLimits({ ...facts, poeClass: granted, pdPower: wanted });

@@ -1,22 +1,15 @@
 /** A run from a switch port to a powered device as it is described. @module */
-import { CONNECTION_COUNT, CONNECTION_RESISTANCE, RUN_PIECE_FIELDS, type RunPiece } from '../cable/read-cable.ts';
+import { CONNECTION_COUNT, CONNECTION_RESISTANCE, CORDS, INSTALLED, type RunInput } from '../cable/read-cable.ts';
 import type { Segment } from '../cable/run-resistance.ts';
-import * as device from '../ethernet/device-fields.ts';
+import * as port from '../ethernet/port-fields.ts';
 import type { PowerAtPdInput } from '../ethernet/power-at-pd.ts';
 import { MARGINAL_BELOW_FIELD } from '../limits/held.ts';
 import type { Fields, Read } from '../quantity/fields.ts';
-import type { Ohms } from '../quantity/units.ts';
 import { CABLING_STANDARDS, type CablingStandard } from './cabling-rules.ts';
 import { type ResistanceLimit, requireResistanceLimit } from './device-resistance.ts';
 
 /** What a run to a powered device is made of, its installed cable apart. */
-export interface PoweredCircuit extends Omit<PowerAtPdInput, 'resistance'> {
-  /** Cords at its ends; none if absent. */
-  readonly cords?: readonly RunPiece[] | undefined;
-  /** Mated plugs and jacks along the run; an in-line coupler is two. 0 if absent. */
-  readonly connections?: number | undefined;
-  /** Input to output of one connection, per conductor; 0.2 if absent. [Ω] */
-  readonly connectionResistance?: Ohms | undefined;
+export interface PoweredCircuit extends Omit<PowerAtPdInput, 'resistance'>, Omit<RunInput, 'installed'> {
   /** Line-resistance limit on the device's data sheet. */
   readonly maximumResistance?: ResistanceLimit | undefined;
   /** Whose cabling rules apply; `TIA-568` if absent. */
@@ -26,10 +19,7 @@ export interface PoweredCircuit extends Omit<PowerAtPdInput, 'resistance'> {
 }
 
 /** A run from a switch port to a powered device. */
-export interface PoweredRunInput extends PoweredCircuit {
-  /** Cable installed for good: the permanent link. */
-  readonly installed: readonly RunPiece[];
-}
+export interface PoweredRunInput extends PoweredCircuit, Pick<RunInput, 'installed'> {}
 
 /** The same with its cables looked up. @internal */
 export interface PoweredFacts extends Omit<PoweredCircuit, 'cords'> {
@@ -37,27 +27,29 @@ export interface PoweredFacts extends Omit<PoweredCircuit, 'cords'> {
   readonly cords?: readonly Segment[] | undefined;
 }
 
-type Filled = 'cords' | 'connections' | 'connectionResistance' | 'cabling' | 'marginalBelow';
-interface LookedUp {
+/** What has a default. @internal */
+export type PoweredFilled = 'cords' | 'connections' | 'connectionResistance' | 'cabling' | 'marginalBelow';
+/** What is read as something else. @internal */
+export interface LookedUp {
   readonly installed: readonly Segment[];
   readonly cords: readonly Segment[];
 }
 
 /** The same as it is read: what has a default is filled in. @internal */
-export type PoweredRead = Read<PoweredRunInput, Filled, LookedUp>;
+export type PoweredRead = Read<PoweredRunInput, PoweredFilled, LookedUp>;
 
 /** @internal */
-export const POWERED_RUN_FIELDS: Fields<PoweredRunInput, Filled, LookedUp> = {
-  installed: { list: { object: () => RUN_PIECE_FIELDS }, least: 'piece of cable' },
-  cords: { list: { object: () => RUN_PIECE_FIELDS }, default: [], source: 'library-default' },
+export const POWERED_RUN_FIELDS: Fields<PoweredRunInput, PoweredFilled, LookedUp> = {
+  installed: () => INSTALLED,
+  cords: () => CORDS,
   connections: () => CONNECTION_COUNT,
   connectionResistance: () => CONNECTION_RESISTANCE,
-  poeClass: () => device.POE_CLASS,
-  pseType: () => device.PSE_TYPE,
-  pseVoltage: () => device.PSE_VOLTAGE,
-  pdPower: () => device.PD_POWER,
-  pairs: () => device.POWERED_PAIRS,
-  minimumVoltage: () => device.MINIMUM_VOLTAGE,
+  poeClass: () => port.POE_CLASS_FIELD,
+  pseType: () => port.PSE_TYPE_FIELD,
+  pseVoltage: () => port.PSE_VOLTAGE_FIELD,
+  pdPower: () => port.PD_POWER_FIELD,
+  pairs: () => port.PAIRS_FIELD,
+  minimumVoltage: { positive: 'V', optional: true },
   maximumResistance: { check: (limit, path) => requireResistanceLimit(limit, path), optional: true },
   cabling: { oneOf: () => CABLING_STANDARDS, default: 'TIA-568' },
   marginalBelow: () => MARGINAL_BELOW_FIELD,

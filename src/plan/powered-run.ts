@@ -1,10 +1,11 @@
 /** One run to a powered device, judged: does power arrive, and is it an Ethernet channel. @module */
 import { CONNECTION_RESISTANCE } from '../cable/read-cable.ts';
-import { loopsOf, type RunResistance, requireJoints, requireSegments } from '../cable/run-resistance.ts';
+import { loopsOf, type RunResistance, readSegments, requireJoints } from '../cable/run-resistance.ts';
 import type { OperatingPoint } from '../circuit/operating-point.ts';
 import type { PoeClassNumber } from '../ethernet/class-table.ts';
 import { grantedClass, wantedPower } from '../ethernet/granted-class.ts';
 import type { PoeClass } from '../ethernet/poe-class.ts';
+import { portAssumptions } from '../ethernet/port-fields.ts';
 import { powerAtPd } from '../ethernet/power-at-pd.ts';
 import type { Check, Draft } from '../limits/check.ts';
 import { MARGINAL_BELOW, requireMarginalBelow } from '../limits/held.ts';
@@ -81,11 +82,11 @@ const NONE: readonly never[] = [];
 /** Judges a run whose cables are looked up; what was assumed is left to the caller. @internal */
 export function judgePoweredRun(facts: PoweredFacts): PoweredRun {
   requireObject(facts, 'input', 'an object with installed, poeClass and more');
-  const { installed, cords = NONE, connections = 0, cabling = 'TIA-568', maximumResistance } = facts;
+  const { connections = 0, cabling = 'TIA-568', maximumResistance } = facts;
   const { connectionResistance = CONNECTION_RESISTANCE.default, marginalBelow = MARGINAL_BELOW } = facts;
-  requireSegments(installed, 'installed');
+  const installed = readSegments(facts.installed, 'installed');
   if (installed.length === 0) throw new InputError('missing', 'installed', 'at least one piece of cable', installed);
-  requireSegments(cords, 'cords');
+  const cords = facts.cords === undefined ? NONE : readSegments(facts.cords, 'cords');
   requireJoints(connections, connectionResistance);
   requireOneOf(cabling, CABLING_STANDARDS, 'cabling');
   requireMarginalBelow(marginalBelow);
@@ -156,13 +157,8 @@ export function judgePoweredRun(facts: PoweredFacts): PoweredRun {
 
 /** What was taken for what the caller left out: by itself, or by what the class decides. @internal */
 export function poweredAssumptions(input: PoweredRunInput, run: PoweredRun): Assumption[] {
-  const { pseType, pairs, pseVoltage, pdPower } = input;
-  const { type, pairs: powered, source } = run.classLimits;
-  const found = [...assumptionsOf(POWERED_RUN_FIELDS, input)];
-  if (pseType === undefined) found.push({ parameter: 'pseType', value: type, source });
-  if (pairs === undefined) found.push({ parameter: 'pairs', value: powered, source });
-  if (pseVoltage === undefined) found.push({ parameter: 'pseVoltage', value: run.pseVoltage, unit: 'V', source: 'ieee-802.3-pse-voltage' });
-  // The first check holds what the device draws against what its class allows.
-  if (pdPower === undefined) found.push({ parameter: 'pdPower', value: run.checks[0]?.value ?? run.allowed, unit: 'W', source });
-  return found;
+  const { grantedClass: granted, classLimits } = run;
+  const pdPower = wantedPower(input.poeClass, granted, undefined) ?? classLimits.pdPower;
+  const ofPort = portAssumptions(input, { ...classLimits, pdPower }, ['pseType', 'pseVoltage', 'pdPower']);
+  return [...assumptionsOf(POWERED_RUN_FIELDS, input), ...ofPort];
 }

@@ -21,7 +21,7 @@ import {
 } from './guards.ts';
 import { InputError } from './input-error.ts';
 import { type Interval, intervalOf } from './interval.ts';
-import { refuseUnknown, requireName } from './nearest.ts';
+import { pathOf, refuseUnknown, requireName } from './nearest.ts';
 
 /** What one key may be; a field has exactly one of these. Numbers state their unit, `''` where they have none. */
 export interface FieldKinds<In, Out = In> {
@@ -100,7 +100,7 @@ export type DefaultField<In, Out = In> = Field<In, Out> & { readonly default: In
 /** A field that may be absent. */
 export type OptionalField<In, Out = In> = Field<In, Out> & { readonly optional: true };
 
-type Shared<F> = F | (() => F);
+type Shared<F> = F | (() => Shared<F>);
 
 /** The record of every key of an object, whatever they are read as. */
 type FieldsOf<T> = { readonly [K in keyof Required<T>]: Shared<Field<Given<T[K]>, unknown>> };
@@ -170,7 +170,11 @@ export function readInput<T, Defaulted extends keyof T, Made>(
 
 /** Every field by its name, shared ones too. @internal */
 export function fieldsIn(fields: AnyFields): readonly (readonly [name: string, field: AnyField])[] {
-  return Object.entries(fields).map(([name, field]) => [name, typeof field === 'function' ? field() : field]);
+  return Object.entries(fields).map(([name, field]) => [name, ownField(field)]);
+}
+
+function ownField(field: Shared<AnyField>): AnyField {
+  return typeof field === 'function' ? ownField(field()) : field;
 }
 
 function readObject(fields: AnyFields, input: unknown, path: string): unknown {
@@ -185,12 +189,6 @@ function readObject(fields: AnyFields, input: unknown, path: string): unknown {
     found[name] = readField(field, given, pathOf(path, name));
   }
   return found;
-}
-
-/** `length`, `segments[3].length`, `pairs['1,2']`. */
-function pathOf(path: string, name: string): string {
-  if (!/^\w+$/.test(name)) return `${path}['${name}']`;
-  return path === '' ? name : `${path}.${name}`;
 }
 
 function mayBeAbsent(field: AnyField): boolean {

@@ -59,10 +59,16 @@ export function requireName(value: unknown, allowed: readonly (string | number)[
 export function refuseUnknown(input: object, known: readonly string[], path: string): void {
   for (const [key, value] of Object.entries(input)) {
     if (value === undefined || known.includes(key)) continue;
-    const parameter = path === '' ? key : `${path}.${key}`;
+    const parameter = pathOf(path, key);
     const near = nearest(key, known);
     const expected = near ?? `one of ${known.join(', ')}`;
     const hint = near === undefined ? `the keys are ${known.join(', ')}` : `did you mean ${near}?`;
     throw new InputError('unknown', parameter, expected, value, `${parameter}: unknown; ${hint}`);
   }
+}
+
+/** `length`, `segments[3].length`, `pairs['1,2']`. @internal */
+export function pathOf(path: string, key: string): string {
+  if (!/^\w+$/.test(key)) return `${path}['${key}']`;
+  return path === '' ? key : `${path}.${key}`;
 }

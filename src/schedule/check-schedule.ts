@@ -3,6 +3,7 @@ import { MARGINAL_BELOW, requireMarginalBelow } from '../limits/held.ts';
 import type { CablingStandard } from '../plan/cabling-rules.ts';
 import { requireArray, requireObject, requireOneOf } from '../quantity/guards.ts';
 import { isInputError } from '../quantity/input-error.ts';
+import { DATA_EDITION } from '../sources/data-edition.ts';
 import { cautionsFor } from './cautions.ts';
 import type { Finding } from './finding.ts';
 import type { PoweredRunReport, Report, ReportSettings, RunReport, SwitchReport } from './report.ts';
@@ -92,7 +93,16 @@ export function checkSchedule(schedule: Schedule, options: CheckScheduleOptions 
     );
     if (report !== undefined) runs.push(report);
   }
-  return { file, settings, runs, switches, totals: totalsOf(runs, findings), findings, cautions: cautionsFor(runs) };
+  return {
+    file,
+    settings,
+    dataEdition: DATA_EDITION,
+    runs,
+    switches,
+    totals: totalsOf(runs, findings),
+    findings,
+    cautions: cautionsFor(runs),
+  };
 
   /** A figure that the arithmetic has no meaning for costs its own row and no other. */
   function attempt<T>(judge: () => T, finding: (why: string) => Finding): T | undefined {

@@ -151,6 +151,8 @@ export interface Report {
   /** Name of the schedule file, or `runs`. */
   readonly file: string;
   readonly settings: ReportSettings;
+  /** Edition of the figures of all tables, as in `2026-11`. */
+  readonly dataEdition: string;
   readonly runs: readonly RunReport[];
   readonly switches: readonly SwitchReport[];
   readonly totals: ReportTotals;

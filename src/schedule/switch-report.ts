@@ -1,5 +1,6 @@
 /** One switch of a schedule, judged: who gets power and who does not. @module */
-import { assignedClass, poeClass } from '../ethernet/poe-class.ts';
+import { grantedByType } from '../ethernet/assigned-class.ts';
+import { poeClass } from '../ethernet/poe-class.ts';
 import { type BudgetedPort, type BudgetPort, switchBudget } from '../plan/switch/switch-budget.ts';
 import type { ReportedPort, ReportSettings, SwitchReport } from './report.ts';
 import type { ScheduledPoweredRun, ScheduledSwitch } from './schedule.ts';
@@ -47,7 +48,7 @@ function facts({ switch: name, type, ports, line }: ScheduledSwitch): Pick<Switc
 function wantedBy({ port, priority, input }: ScheduledPoweredRun, { type }: ScheduledSwitch, basis: 'class' | 'requested'): BudgetPort {
   const wanted = { port, priority, poeClass: input.poeClass, pseType: type };
   if (basis === 'class' || input.pdPower === undefined) return wanted;
-  const granted = poeClass(assignedClass(input.poeClass, type), { pseType: type });
+  const granted = poeClass(grantedByType(input.poeClass, type), { pseType: type });
   // More than the class allows cannot be asked for: such a device is set aside its class, and fails its own check.
   return input.pdPower <= (granted.pdPowerLater ?? granted.pdPower) ? { ...wanted, requested: input.pdPower } : wanted;
 }

@@ -8,8 +8,14 @@ import type { InputErrorCode } from '../quantity/input-error.ts';
  * ERROR_WORDS.missing.cause; // => 'something that is needed and was not given'
  */
 export const ERROR_WORDS: Readonly<Record<InputErrorCode, { readonly cause: string; readonly cure: string }>> = {
-  type: { cause: 'a value of another type than the one that belongs there', cure: 'hand over what `expected` says: a number is no text' },
-  range: { cause: 'a number outside the range in which the formula has a meaning', cure: 'check its unit: lengths in m, voltages in V' },
+  type: {
+    cause: 'a value of another type than the one that belongs there',
+    cure: 'give what `expected` says; a number in quotes is a text',
+  },
+  range: {
+    cause: 'a number outside the range in which the formula has a meaning',
+    cure: 'check its unit (lengths are in m, voltages in V) and see `expected`',
+  },
   unknown: {
     cause: 'a name or a key that is not known',
     cure: 'use one of those in `expected`; the nearest is suggested where one is near',

@@ -14,7 +14,10 @@
 import type { FrozenRecord } from './corpus.ts';
 
 /** The shapes of {@link MOVES} and {@link MOVED} that the library has by now. */
-export const LANDED: readonly string[] = ['deciding', 'powered run', 'two-wire run', 'remedies', 'cable names', 'report rows'];
+export const LANDED: readonly string[] = [
+  ...['deciding', 'one object', 'port limit', 'assumptions of a port', 'names of figures', 'least resistance'],
+  ...['powered run', 'two-wire run', 'remedies', 'cable names', 'report rows'],
+];
 
 /** A path without a successor, and why. */
 export interface Gone {
@@ -134,8 +137,118 @@ function rowPaths(at: string): PathMove[] {
   ];
 }
 
+/** Arguments that stand in one object now, by these keys; `...` for one whose own keys stand in it. */
+const together =
+  (...keys: readonly string[]) =>
+  (args: readonly unknown[]): readonly unknown[] => [
+    Object.assign({}, ...keys.slice(0, args.length).map((key, index) => (key === '...' ? args[index] : { [key]: args[index] }))),
+  ];
+
+/** What the first argument of 0.1 is called now. */
+const FIRST: Readonly<Record<string, string>> = {
+  material: 'name',
+  necTable8: 'size',
+  strandConstruction: 'construction',
+  toMaximum: 'conductor',
+  toNominal: 'conductor',
+  strandedLead: 'gauge',
+};
+
+const lower = (one: unknown, other: unknown): boolean => typeof one === 'number' && typeof other === 'number' && one < other;
+
+/** How many explanations of a reading hold. */
+function consistentIn(measured: unknown): number {
+  const { explanations } = measured as { readonly explanations: readonly { readonly status: string }[] };
+  return explanations.filter(({ status }) => status === 'consistent').length;
+}
+
 /** What moved, in the order in which the moves are applied. */
 export const MOVES: readonly Move[] = [
+  { shape: 'one object', functions: ['loadability'], args: together('...', '...') },
+  { shape: 'one object', functions: ['dualSignature'], args: together('...', '...') },
+  {
+    shape: 'one object',
+    functions: ['assignedClass'],
+    args: together('requestedClass', 'pseType'),
+    errors: [['* requested', '* requestedClass']],
+  },
+  { shape: 'one object', functions: ['*'], errors: [['* requested', '* poeClass']] },
+  { shape: 'one object', functions: ['maximumTaps'], errors: [['* taps[0].load', '* load']] },
+  { shape: 'one object', functions: ['pseVoltageCheck'], args: together('pseVoltage', 'pseType') },
+  { shape: 'one object', functions: ['lldpFieldName'], args: together('field', 'value') },
+  { shape: 'one object', functions: ['rfc3621Name'], args: together('object', 'value') },
+  { shape: 'one object', functions: ['roomForMore'], args: together('budget', 'device') },
+  { shape: 'one object', functions: ['budgetSteps'], args: together('budget', 'steps') },
+  { shape: 'port limit', functions: ['classAssignment'], paths: [['assignedClass', 'granted']] },
+  {
+    shape: 'assumptions of a port',
+    functions: ['psePowerFor', 'pairUnbalance'],
+    paths: [['assumptions', gone('they are records now: what was taken, its value, its source')]],
+  },
+  ...['material', 'necTable8', 'strandConstruction', 'toMaximum', 'toNominal', 'strandedLead'].map(
+    (name): Move => ({
+      shape: 'one object',
+      functions: [name],
+      args: ([first, options]) => [{ [FIRST[name] as string]: first, ...(options as object | undefined) }],
+      errors: [[`* options.${name.startsWith('to') ? 'allowance' : '*'}`, `* ${name.startsWith('to') ? 'allowance' : '*'}`]],
+    }),
+  ),
+  {
+    shape: 'one object',
+    functions: ['cableCores'],
+    args: ([cable, cores]) => [{ cable, cores }],
+  },
+  {
+    shape: 'one object',
+    functions: ['temperatureCoefficientAt'],
+    args: ([coefficient, at, from]) => [{ coefficient, at, from }],
+  },
+  {
+    shape: 'one object',
+    functions: ['zeroResistanceTemperature'],
+    args: ([coefficient, from]) => [{ coefficient, from }],
+  },
+  {
+    shape: 'one object',
+    functions: ['resistanceAtTemperature'],
+    args: ([line, at]) => [at === undefined ? line : { ...(line as object), at }],
+    errors: [['* line.*', '* *']],
+  },
+  {
+    shape: 'one object',
+    functions: ['temperatureFromResistance'],
+    args: ([line, laterResistance]) => [laterResistance === undefined ? line : { ...(line as object), laterResistance }],
+    errors: [
+      ['* resistance', '* laterResistance'],
+      ['* line.*', '* *'],
+    ],
+  },
+  {
+    shape: 'one object',
+    functions: ['temperatureCoefficientFrom'],
+    args: ([first, second, at]) => [{ first, second, at }],
+  },
+  {
+    shape: 'names of figures',
+    functions: ['cablingFigure'],
+    paths: [['of$', 'about']],
+  },
+  {
+    shape: 'names of figures',
+    functions: ['cable', 'defineCable', 'smallestConductor'],
+    paths: [['**limits[*].of', '**limits[*].circuit']],
+  },
+  {
+    // Of a cable that is half there the other half is named first.
+    shape: 'cable names',
+    functions: ['fromMeasurement', 'checkBundle'],
+    errors: [['missing cable.nominalResistancePerMetre', 'missing cable.maximumResistancePerMetre']],
+  },
+  {
+    shape: 'one object',
+    functions: ['warmRun'],
+    errors: [['missing installation.filmCoefficient', 'type installation']],
+  },
   {
     shape: 'powered run',
     functions: ['checkPoweredRun'],
@@ -190,6 +303,96 @@ export const MOVES: readonly Move[] = [
 /** Numbers, verdicts, names and outcomes that are others now. */
 export const MOVED: readonly Moved[] = [
   {
+    shape: 'powered run',
+    functions: ['highestTemperature'],
+    path: 'outcome',
+    reason: 'as in the check of a run',
+    changelog: 'a `null` where the installed pieces belong is of the wrong type',
+    holds: ({ was, is }) => was === 'missing installed' && is === 'type installed',
+  },
+  {
+    shape: 'powered run',
+    functions: [
+      'checkPoweredRun',
+      'warmRun',
+      'maximumRun',
+      'highestLoad',
+      'highestTemperature',
+      'lowestSupplyVoltage',
+      'smallestConductor',
+    ],
+    path: 'outcome',
+    reason: 'of two things that are wrong the one that can be seen of a key alone is told',
+    changelog: 'Every key is looked at before two of them are compared',
+    holds: ({ was, is }) => String(was).startsWith('conflict ') && /^(?:type|range|missing|unknown) /.test(String(is)),
+  },
+  ...['givens', 'steps', 'result', 'results', 'range', 'expected'].map(
+    (path): Moved => ({
+      shape: 'least resistance',
+      functions: ['working', 'review'],
+      path,
+      reason: 'the sheets of readings use the same least resistance',
+      changelog: 'the least resistance of a conductor of a gauge',
+      holds: ({ record }) => ['expectedReading', 'fromMeasurement'].includes(String(record.args[0])),
+    }),
+  ),
+  {
+    shape: 'least resistance',
+    functions: ['expectedReading', 'schedule', 'scheduleOfRows', 'checkRun'],
+    path: '**low',
+    reason: 'the least that a conductor can have is one figure: 4 % under nominal, 14 % for strands',
+    changelog: 'the least resistance of a conductor of a gauge',
+    holds: ({ was, is }) => lower(is, was) && (is as number) > (was as number) * 0.93,
+  },
+  {
+    shape: 'least resistance',
+    functions: ['fromMeasurement'],
+    path: '**high',
+    reason: 'conductors that have less let the same reading be of a longer run',
+    changelog: 'the least resistance of a conductor of a gauge',
+    holds: ({ was, is }) => lower(was, is),
+  },
+  {
+    shape: 'least resistance',
+    functions: ['fromMeasurement'],
+    path: 'explanations[*].takes.low',
+    reason: 'conductors that have less leave the same reading less of the rest',
+    changelog: 'the least resistance of a conductor of a gauge',
+    holds: ({ was, is }) => lower(is, was),
+  },
+  {
+    shape: 'least resistance',
+    functions: ['fromMeasurement', 'schedule', 'scheduleOfRows', 'checkRun'],
+    path: '**distance',
+    reason: 'wider bounds miss a reading by less',
+    changelog: 'the least resistance of a conductor of a gauge',
+    holds: ({ was, is }) => lower(is, was),
+  },
+  {
+    shape: 'least resistance',
+    functions: ['fromMeasurement', 'schedule', 'scheduleOfRows', 'checkRun'],
+    path: '**status',
+    reason: 'wider bounds hold more readings',
+    changelog: 'the least resistance of a conductor of a gauge',
+    holds: ({ was, is }) => was === 'inconsistent' && is === 'consistent',
+  },
+  {
+    shape: 'least resistance',
+    functions: ['fromMeasurement'],
+    path: 'cannotTell',
+    reason: 'what more is consistent cannot be told apart either',
+    changelog: 'the least resistance of a conductor of a gauge',
+    holds: ({ record, now }) => consistentIn(now) > consistentIn(record.result),
+  },
+  {
+    shape: 'least resistance',
+    functions: ['schedule', 'scheduleOfRows', 'checkRun'],
+    path: '**measured.consistentWith',
+    reason: 'wider bounds hold more readings',
+    changelog: 'the least resistance of a conductor of a gauge',
+    holds: ({ was, is }) => typeof was === typeof is,
+  },
+  {
     shape: 'port limit',
     functions: ['classAssignment'],
     path: 'outcome',
@@ -204,6 +407,6 @@ export const MOVED: readonly Moved[] = [
     path: 'outcome',
     reason: 'where a cable belongs a name will do: one that is none is unknown, not of the wrong type',
     changelog: 'a cable or its name',
-    holds: ({ was, is }) => was === `type ${String(is).replace(/^unknown /, '')}` && /(?:^|\.)(?:cable|cord)$/.test(String(is)),
+    holds: ({ was, is }) => was === `type ${String(is).replace(/^unknown /, '')}` && /(?:^|[. ])(?:cable|cord)$/.test(String(is)),
   },
 ];

@@ -1,6 +1,7 @@
 /** Bounds hold every sample, and each is attained. */
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import { farEndFaultCurrent, loadability, maximumTaps } from '../../src/circuit/index.ts';
 import {
   awg,
   bounds,
@@ -17,6 +18,8 @@ import {
   powerAtPd,
   type Ranged,
   runResistance,
+  smallestConductor,
+  solveNetwork,
   voltageDrop,
 } from '../../src/index.ts';
 
@@ -194,15 +197,15 @@ describe('verdicts', () => {
     expect(bounds(powerAtPd, at(2, 8)).verdict).toBe('pass');
     expect(bounds(powerAtPd, at(2, 12)).verdict).toBe('marginal');
     expect(bounds(powerAtPd, at(13, 15)).verdict).toBe('fail');
-    expect(bounds(powerAtPd, at(12, 13))).toMatchObject({ verdict: 'uncertain', deciding: ['resistance'] });
-    expect(bounds(powerAtPd, at(2, 60))).toMatchObject({ verdict: 'uncertain', deciding: ['resistance'] });
+    expect(bounds(powerAtPd, at(12, 13))).toMatchObject({ verdict: 'uncertain', deciding: [{ parameter: 'resistance' }] });
+    expect(bounds(powerAtPd, at(2, 60))).toMatchObject({ verdict: 'uncertain', deciding: [{ parameter: 'resistance' }] });
   });
 
   test('only what can settle it is named', () => {
     const found = bounds(powerAtPd, { poeClass: 4, resistance: { low: 12, high: 13 }, pseVoltage: { nominal: 51, plusMinus: 0.001 } });
     expect(found.verdict).toBe('marginal');
     const open = bounds(powerAtPd, { poeClass: 4, resistance: { low: 12, high: 13.4 }, pseVoltage: { nominal: 51, plusMinus: 0.001 } });
-    expect(open.deciding).toEqual(['resistance']);
+    expect(open.deciding).toEqual([{ parameter: 'resistance' }]);
   });
 
   test('a range of supply voltage settles a two-wire run that one figure would leave open', () => {
@@ -247,7 +250,7 @@ describe('checks that only some corners have', () => {
   test('a port voltage that may lie over 57 V is uncertain, not a fail', () => {
     expect(bounds(powerAtPd, { poeClass: 4, resistance: 5, pseVoltage: { low: 52, high: 58 } })).toMatchObject({
       verdict: 'uncertain',
-      deciding: ['pseVoltage'],
+      deciding: [{ parameter: 'pseVoltage' }],
     });
   });
 
@@ -280,4 +283,36 @@ test('counts have whole middles', () => {
   const { corners, nominal } = bounds(runResistance, { segments: [{ cable: cat6, length: 10 }], connections: { low: 2, high: 3 } });
   expect(corners.nominal).toEqual({ connections: 3 });
   expect(nominal.length).toBe(10);
+});
+
+describe('the functions it knows', () => {
+  test('one that it does not know is refused with the list of those it does', () => {
+    const own = (input: { length: number }): { feasible: true; length: number } => ({ feasible: true, length: input.length });
+    const refused = (): unknown => bounds(own, { length: { low: 1, high: 2 } });
+    expect(refused).toThrow(expect.objectContaining({ parameter: 'fn', code: 'unknown' }));
+    expect(refused).toThrow(/operatingPoint, voltageDrop, runResistance, powerAtPd, checkPoweredRun, checkTwoWireRun, maximumRun/);
+    expect(() => bounds(7 as never, {})).toThrow(expect.objectContaining({ parameter: 'fn', code: 'type' }));
+  });
+
+  test('each of them is bounded, and the best of its ends is the better one', () => {
+    const network = (resistance: object) => ({
+      supplies: [{ at: 'A', voltage: 48 }],
+      sections: [{ from: 'A', to: 'B', resistance }],
+      taps: [{ at: 'B', load: { power: 20 } }],
+    });
+    const line = { supplyVoltage: 24, conductor: awg(18), load: { power: 6 }, minimumVoltage: 19 };
+    const range = { low: 2, high: 20 };
+    expect(bounds(solveNetwork, network(range) as never).corners).toMatchObject({ best: { 'sections[0].resistance': 2 } });
+    expect(bounds(loadability, network(range) as never).corners).toMatchObject({ best: { 'sections[0].resistance': 2 } });
+    const chain = { supplyVoltage: 30, spacingResistance: range, load: { power: 3 }, minimumVoltage: 20 };
+    expect(bounds(maximumTaps, chain as never).corners).toMatchObject({ best: { spacingResistance: 2 } });
+    const fault = bounds(farEndFaultCurrent, { supplyVoltage: 24, conductor: awg(18), length: range, tripCurrent: 8 } as never);
+    expect(fault.corners).toMatchObject({ best: { length: 2 }, worst: { length: 20 } });
+    expect(Object.keys(fault.fields).some((path) => path.startsWith('assumptions'))).toBe(false);
+    const small = bounds(smallestConductor, { ...line, conductor: undefined, candidates: [awg(22), awg(16)], length: range } as never);
+    expect(small.best).toMatchObject({ feasible: true });
+    expect(bounds(voltageDrop, { supplyVoltage: 24, conductor: awg(18), length: range, load: { power: 6 } } as never).corners.best).toEqual(
+      { length: 2 },
+    );
+  });
 });

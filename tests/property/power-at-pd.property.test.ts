@@ -124,7 +124,7 @@ describe('available and allowed', () => {
   test('are never less than a device at its class power finds on a compliant channel, but for the printed rounding', () => {
     fc.assert(
       fc.property(served, between(0, 1), (who, share) => {
-        const { channelResistance, pdPower } = poeClass(who.poeClass, who);
+        const { channelResistance, pdPower } = poeClass(who.poeClass, { pseType: who.pseType, pairs: who.pairs });
         const result = powerAtPd({ ...who, resistance: channelResistance * share });
         expect(result.verdict).not.toBe('fail');
         expect(result.allowed).toBe(pdPower);

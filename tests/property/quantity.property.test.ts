@@ -149,9 +149,9 @@ test('the reference temperature of a coefficient changes nothing but its name', 
     fc.property(between(0.001, 0.0045), temperature, temperature, temperature, (coefficient, known, asked, reference) => {
       const line = { resistance: 10, temperature: known, coefficient };
       const moved = { ...line, coefficient: temperatureCoefficientAt({ coefficient, at: reference }), coefficientTemperature: reference };
-      const resistance = resistanceAtTemperature({ line, at: asked });
-      expectWithin(resistanceAtTemperature({ line: moved, at: asked }), resistance, 1e-11);
-      expect(Math.abs(temperatureFromResistance({ line: moved, resistance }) - asked)).toBeLessThan(1e-8);
+      const resistance = resistanceAtTemperature({ ...line, at: asked });
+      expectWithin(resistanceAtTemperature({ ...moved, at: asked }), resistance, 1e-11);
+      expect(Math.abs(temperatureFromResistance({ ...moved, laterResistance: resistance }) - asked)).toBeLessThan(1e-8);
     }),
   );
 });

@@ -182,7 +182,7 @@ describe('the budget', () => {
         fc.integer({ min: 1, max: 8 }) as fc.Arbitrary<PoeClassNumber>,
         fc.constantFrom(undefined, ...CARDS),
         (input, added, group) => {
-          const room = roomForMore(input, { poeClass: added, group });
+          const room = roomForMore({ budget: input, device: { poeClass: added, group } });
           expectPlain(room);
           const count = room.count as number;
           const more = (devices: number) =>
@@ -253,7 +253,7 @@ describe('supplies', () => {
       fc.property(supplied, (input) => {
         const down = Array.from({ length: input.supplies.length - input.failed }, (_, i) => ({ failed: input.failed + 1 + i }));
         const up = [...down.slice(0, -1).reverse(), { failed: input.failed }];
-        const { initial, steps } = budgetSteps(input, down.length === 0 ? [] : [...down, ...up]);
+        const { initial, steps } = budgetSteps({ budget: input, steps: down.length === 0 ? [] : [...down, ...up] });
         expect(steps.at(-1)?.budget ?? initial).toEqual(initial);
         if (input.policy === 'strict') {
           for (const [index, { shed, restored }] of steps.entries()) expect(index < down.length ? restored : shed).toEqual([]);

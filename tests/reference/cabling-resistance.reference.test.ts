@@ -40,7 +40,7 @@ describe('greatest resistance of one conductor at 20 °C, ohm/100 m', () => {
 
   // USB 2.0 power conductors, read in an unofficial copy of the table.
   test.each(rows('20 3.58\n22 5.74\n24 9.09\n26 14.60\n28 23.20'))('%s AWG stranded lead: %s', (gauge, printed) => {
-    expectPrinted(strandedLead(Number(gauge)).resistancePerMetre * 100, printed as string);
+    expectPrinted(strandedLead({ gauge: Number(gauge) }).resistancePerMetre * 100, printed as string);
   });
 });
 
@@ -58,7 +58,7 @@ describe('usual resistance of one conductor at 20 °C', () => {
     28  7  36  64.9   21.29
   `;
   test.each(rows(CHART))('%s AWG of %s strands of %s AWG: %s ohm/1000 ft', (gauge, count, strand, perKilofoot, per100) => {
-    const nominal = strandedLead(Number(gauge), { basis: 'nominal' });
+    const nominal = strandedLead({ gauge: Number(gauge), basis: 'nominal' });
     expect(STRANDED_LEADS.find((row) => row.gauge === Number(gauge))?.chart).toBe(Number(perKilofoot));
     expectPrinted(nominal.resistancePerMetre * 304.8, perKilofoot as string);
     expectPrinted(nominal.resistancePerMetre * 100, per100 as string);

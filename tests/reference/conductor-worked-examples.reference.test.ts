@@ -19,8 +19,7 @@ import {
   temperatureFromResistance,
 } from '../../src/conductor/temperature-coefficient.ts';
 import { uniformWire } from '../../src/conductor/uniform-wire.ts';
-import { circularMils, feet } from '../../src/quantity/convert.ts';
-import { toCircularMils, toFeet, toMils } from '../../src/quantity/convert-back.ts';
+import { circularMils, feet, toCircularMils, toFeet, toMils } from '../../src/quantity/convert-length.ts';
 import { expectPrinted } from '../helpers/expectations.ts';
 
 const disc = (diameter: number): number => (Math.PI / 4) * diameter ** 2;
@@ -83,7 +82,7 @@ describe('R = ρ L / A', () => {
 
   test('resistivity, then hot: OpenStax University Physics m58731: 25.0 m of 0.100 mm is 77.7 Ω: gold (2.44e-8 Ω·m), 112 Ω at 150 °C', () => {
     expectPrinted(uniformWire({ resistance: 77.7, length: 25, area: disc(0.1) }).resistivity * MICRO, '2.44e-8');
-    expectPrinted(resistanceAtTemperature({ line: { resistance: 77.7, temperature: 20, coefficient: 0.0034 }, at: 150 }), '112');
+    expectPrinted(resistanceAtTemperature({ resistance: 77.7, temperature: 20, coefficient: 0.0034, at: 150 }), '112');
   });
 
   test('length: OpenStax University Physics m58735: silver as good as 1 m of gold, 12 AWG (1.53 m); 0.0094 and 0.0096 Ω at 100 °C', () => {
@@ -91,8 +90,8 @@ describe('R = ρ L / A', () => {
     const { length, resistance } = uniformWire({ resistance: gold.resistance, resistivity: 0.0159, area: 3.31 });
     expectPrinted(length, '1.53');
     expectPrinted(gold.resistance, '0.0074');
-    expectPrinted(resistanceAtTemperature({ line: { resistance, temperature: 20, coefficient: 0.0034 }, at: 100 }), '0.0094');
-    expectPrinted(resistanceAtTemperature({ line: { resistance, temperature: 20, coefficient: 0.0038 }, at: 100 }), '0.0096');
+    expectPrinted(resistanceAtTemperature({ resistance, temperature: 20, coefficient: 0.0034, at: 100 }), '0.0094');
+    expectPrinted(resistanceAtTemperature({ resistance, temperature: 20, coefficient: 0.0038, at: 100 }), '0.0096');
   });
 
   test('length: Beiser, problem 5.16, p. 52: 3 Ω of 0.1 mm², 0.0175 Ω·mm²/m (17 m, cut from 17.14)', () => {
@@ -271,10 +270,10 @@ describe('how books differ from wire', () => {
 
 /** A resistance at another temperature. */
 function hot(resistance: number, temperature: number, coefficient: number, coefficientTemperature: number, at: number): number {
-  return resistanceAtTemperature({ line: { resistance, temperature, coefficient, coefficientTemperature }, at });
+  return resistanceAtTemperature({ resistance, temperature, coefficient, coefficientTemperature, at });
 }
 
 /** The temperature at which a resistance has become another. */
 function warmTo(resistance: number, temperature: number, coefficient: number, coefficientTemperature: number, later: number): number {
-  return temperatureFromResistance({ line: { resistance, temperature, coefficient, coefficientTemperature }, resistance: later });
+  return temperatureFromResistance({ resistance, temperature, coefficient, coefficientTemperature, laterResistance: later });
 }

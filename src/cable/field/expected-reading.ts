@@ -1,27 +1,35 @@
 /** What a meter should show on a pair of a run. @module */
-import { requireInteger, requireNonNegative, requireObject } from '../../quantity/guards.ts';
+import { type Fields, readInput } from '../../quantity/fields.ts';
+import { requireInteger } from '../../quantity/guards.ts';
 import { InputError } from '../../quantity/input-error.ts';
 import type { BoundedFigure } from '../../quantity/interval.ts';
 import type { Kelvins, Metres, Ohms } from '../../quantity/units.ts';
 import type { SourceKey } from '../../sources/sources.ts';
-import { requireSegments, runResistance, type Segment } from '../run-resistance.ts';
+import { CONNECTION_COUNT, CONNECTION_RESISTANCE, CORDS, INSTALLED, type RunInput, type Segment } from '../read-cable.ts';
+import { loopsOf } from '../run-resistance.ts';
 import { loopPerMetre, wireOf } from './wire.ts';
 
-/** A run, as for `checkPoweredRun`; what a reading has no use for is not read. */
-export interface ExpectedReadingInput {
-  /** Cable installed for good: the permanent link. */
-  readonly installed: readonly Segment[];
-  /** Cords at its ends; none if absent. */
-  readonly cords?: readonly Segment[] | undefined;
-  /** Mated plugs and jacks of the channel; 0 if absent. A number. */
-  readonly connections?: number | undefined;
-  /** How many of them lie in the permanent link; all up to 3 if absent. A number. */
+/** A run, and what is known of the reading. */
+export interface ExpectedReadingInput extends RunInput {
+  /** How many of the connections lie in the permanent link; all up to 3 if absent. A number. */
   readonly linkConnections?: number | undefined;
-  /** Most resistance of one connection, per conductor; 0.2 if absent. [Ω] */
-  readonly connectionResistance?: Ohms | undefined;
   /** How far each stated temperature may be off, either side; 0 if absent. [K] */
   readonly temperatureSpread?: Kelvins | undefined;
 }
+
+/** @internal */
+export const EXPECTED_READING_FIELDS: Fields<
+  ExpectedReadingInput,
+  'cords' | 'connections' | 'connectionResistance' | 'temperatureSpread',
+  { installed: readonly Segment[]; cords: readonly Segment[] }
+> = {
+  installed: () => INSTALLED,
+  cords: () => CORDS,
+  connections: () => CONNECTION_COUNT,
+  linkConnections: { whole: [0, 1000], optional: true },
+  connectionResistance: () => CONNECTION_RESISTANCE,
+  temperatureSpread: { nonNegative: 'K', default: 0 },
+};
 
 /** The loop of one pair, shorted at the far end. */
 export interface ExpectedLoop {
@@ -49,28 +57,22 @@ const ABSOLUTE_ZERO = -273.15;
 /**
  * What a meter should show on one pair of a run, shorted at the far end and with the leads nulled.
  *
- * Bounds hold for copper within its tolerance of diameter (2 % of resistance; strands of the trade 13 %) up to the limit of
- * the cable, for connections from none to the most each may have, and for the spread of temperature: all at their best, and
+ * Bounds hold for copper from the least that its gauge can have (4 % under nominal, strands of the trade 14 %) up to the limit
+ * of the cable, for connections from none to the most each may have, and for the spread of temperature: all at their best, and
  * all at their worst. A reading outside them is not of the run as described; one inside may still be.
  *
  * @param input - Installed cable and cords (length [m], temperature [°C]), connections [Ω], spread of temperature [K].
  * @returns The pair loop of permanent link and channel at 20 °C and at the stated temperatures. [Ω]
  * @throws {@link InputError} If a piece is not a cable, a number is outside its domain, or the spread reaches below absolute zero.
  * @example 90 m of Category 5e with two connections, in a ceiling at 35 °C
- * const { permanentLink } = expectedReading({ installed: [{ cable: cable('cat5e'), length: 90, temperature: 35 }], connections: 2 });
+ * const { permanentLink } = expectedReading({ installed: [{ cable: 'cat5e', length: 90, temperature: 35 }], connections: 2 });
  * const { low, value, high } = permanentLink.atTemperature;
- * [low, value, high].map((ohms) => ohms.toFixed(1)); // => ['15.7', '16.9', '18.7']
+ * [low, value, high].map((ohms) => ohms.toFixed(1)); // => ['15.4', '16.9', '18.7']
  */
 export function expectedReading(input: ExpectedReadingInput): ExpectedReading {
-  requireObject(input, 'input', 'an object with installed');
-  const { installed, cords = [], connections = 0, connectionResistance = 0.2, temperatureSpread = 0 } = input;
-  requireSegments(installed, 'installed');
-  requireSegments(cords, 'cords');
-  requireInteger(connections, 0, 1000, 'connections');
-  const { linkConnections = connections < 3 ? connections : 3 } = input;
+  const { installed, cords, connections, connectionResistance, temperatureSpread, ...read } = readInput(EXPECTED_READING_FIELDS, input);
+  const { linkConnections = connections < 3 ? connections : 3 } = read;
   requireInteger(linkConnections, 0, connections, 'linkConnections');
-  requireNonNegative(connectionResistance, 'connectionResistance', 'Ω');
-  requireNonNegative(temperatureSpread, 'temperatureSpread', 'K');
   const coldest = Math.min(...[...installed, ...cords].map(({ temperature = 20 }) => temperature));
   if (coldest - temperatureSpread < ABSOLUTE_ZERO) {
     throw new InputError('range', 'temperatureSpread', `so little that no piece may be under ${ABSOLUTE_ZERO} °C`, temperatureSpread);
@@ -93,7 +95,7 @@ export function expectedReading(input: ExpectedReadingInput): ExpectedReading {
 
   function figure(segments: readonly Segment[], count: number, spread: Kelvins): BoundedFigure {
     const { low, high } = loopOf(segments, spread);
-    const value = runResistance({ segments, connections: count, connectionResistance, basis: 'nominal' }).pairLoop;
+    const value = loopsOf(segments, count, connectionResistance, 'nominal', false).pairLoop;
     return { low, value, high: high + 2 * count * connectionResistance };
   }
 }

@@ -4,7 +4,7 @@ import type { Interval } from '../../quantity/interval.ts';
 import type { Celsius, Ohms } from '../../quantity/units.ts';
 import type { SourceKey } from '../../sources/sources.ts';
 import type { RunPair } from '../unbalance.ts';
-import { fitOf, type PairBounds, type Supposition, settled } from './fit.ts';
+import { beyondRounding, fitOf, type PairBounds, type Supposition } from './fit.ts';
 import { cladWire, copperWire, loopPerMetre, type Wire } from './wire.ts';
 
 /** Something that may be so. */
@@ -89,8 +89,8 @@ export function explanationsOf(known: Known): Explanation[] {
   found.push(extraOn('leads-not-nulled', { ...described, extra: pairs.map(() => LEADS) }, LEADS, 'field-practice'));
   return found;
 
-  function hot(of: Wire): Supposition['perMetre'] {
-    return loopPerMetre(of, temperature.low, temperature.high);
+  function hot(own: Wire): Supposition['perMetre'] {
+    return loopPerMetre(own, temperature.low, temperature.high);
   }
 
   function lengths(name: ExplanationName, supposed: Supposition, source: SourceKey): Explanation {
@@ -129,7 +129,7 @@ export function explanationsOf(known: Known): Explanation[] {
     const slope = 2 * (length.high * wire.most + length.low * wire.least);
     const crossing = slope > 0 ? 20 + ((highest + lowest) / slope - 1) / coefficient : temperature.high;
     const best = Math.min(hottest, Math.max(temperature.high, crossing));
-    return explanation('hotter', settled(missing(best), scale), { low: from, high: to }, '°C', source);
+    return explanation('hotter', beyondRounding(missing(best), scale), { low: from, high: to }, '°C', source);
   }
 
   function thinnerGauge(): Explanation | undefined {
@@ -171,7 +171,7 @@ export function explanationsOf(known: Known): Explanation[] {
       ? { low: Math.max(own.length.low, shared.length.low), high: own.length.high }
       : { low: own.length.low, high: Math.min(own.length.high, shared.length.high) };
     const missed = (range.low - range.high) / (1 / described.perMetre.low + 1 / described.perMetre.high);
-    const distance = settled(Math.max(shared.distance, own.distance, missed), scale);
+    const distance = beyondRounding(Math.max(shared.distance, own.distance, missed), scale);
     return { ...explanation(name, distance, range, 'm', 'field-loop-reading'), pair: names[index] as RunPair };
   }
 
@@ -185,7 +185,7 @@ export function explanationsOf(known: Known): Explanation[] {
   }
 }
 
-/** More than any joint has; a stand-in for "whatever it takes" that arithmetic bears. [Ω] */
+/** Larger than any real joint; means "no limit". [Ω] */
 const UNLIMITED: Ohms = 1e12;
 
 function explanation(

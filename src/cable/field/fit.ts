@@ -46,11 +46,11 @@ export function fitOf(pairs: readonly PairBounds[], { perMetre, rest, length, ex
   const scale = Math.max(...pairs.map(({ high }) => high)) + 1;
   return {
     length: { low: shortest > length.low ? shortest : length.low, high: longest < length.high ? longest : length.high },
-    distance: settled(distance, scale),
+    distance: beyondRounding(distance, scale),
   };
 }
 
 /** A distance that is only rounding is none. [Ω] @internal */
-export function settled(distance: Ohms, scale: Ohms): Ohms {
+export function beyondRounding(distance: Ohms, scale: Ohms): Ohms {
   return distance > SLACK * scale ? distance : 0;
 }

@@ -1,26 +1,42 @@
 /** What readings of shorted pairs say of a run, and what they cannot. @module */
 import { atTemperature } from '../../conductor/resistance-per-metre.ts';
-import { requireInteger, requireNonNegative, requireObject, requireOneOf, requireTemperature } from '../../quantity/guards.ts';
+import { type Fields, type OptionalField, readInput } from '../../quantity/fields.ts';
+import { requireNonNegative } from '../../quantity/guards.ts';
 import { InputError } from '../../quantity/input-error.ts';
-import { type BoundedFigure, type Interval, intervalOf } from '../../quantity/interval.ts';
+import type { BoundedFigure, Interval } from '../../quantity/interval.ts';
 import type { Celsius, Metres, Ohms, OhmsPerMetre } from '../../quantity/units.ts';
 import type { Cable } from '../cable.ts';
-import { cableResistancePerMetre, requireSegments, type Segment } from '../run-resistance.ts';
-import { type ConductorsByPair, conductorsOf, parallel, type RunPair } from '../unbalance.ts';
+import { CABLES } from '../cables.ts';
+import { type CableOrName, CONNECTION_RESISTANCE, CORDS, type RunPiece, readCable, type Segment } from '../read-cable.ts';
+import {
+  type ConductorsByPair,
+  conductorsOf,
+  PAIR_FLOOR,
+  PAIR_FRACTION,
+  PAIR_TO_PAIR_FLOOR,
+  PAIR_TO_PAIR_FRACTION,
+  type PairOfConductors,
+  parallel,
+  RUN_PAIRS,
+  type RunPair,
+} from '../unbalance.ts';
 import { loopOf } from './expected-reading.ts';
 import { ANY_LENGTH, type Explanation, type ExplanationName, explanationsOf } from './explanations.ts';
 import { fitOf, type PairBounds } from './fit.ts';
-import { type MeterAccuracy, readingBounds } from './loaded-voltage.ts';
-import { alike, type Deciding, type FieldCheck, upTo } from './reading-checks.ts';
+import { METER_ACCURACY_FIELDS, type MeterAccuracy, readingBounds } from './loaded-voltage.ts';
+import { alike, type FieldCheck, type Undecided, upTo } from './reading-checks.ts';
 import { categoryWire, cladWire, copperWire, loopPerMetre, type Wire, wireOf } from './wire.ts';
 
 /** What was measured between: the cable alone, the permanent link, or the channel with its cords. */
 export type MeasuredScope = 'cable' | 'permanent-link' | 'channel';
 
+/** The reading of each pair, or `'open'`. [Ω] */
+export type ReadingsByPair = { readonly [Pair in RunPair]?: Ohms | 'open' | undefined };
+
 /** Readings of one to four pairs, each shorted at the far end, and what is known of the run. */
 export interface FromMeasurementInput {
   /** As the meter shows them [Ω]; `'open'` where it shows no connection. */
-  readonly pairs: Readonly<Partial<Record<RunPair, Ohms | 'open'>>>;
+  readonly pairs: ReadingsByPair;
   /** Each conductor of a pair alone, where that was read too, brought to 20 °C and without leads. [Ω] */
   readonly conductors?: ConductorsByPair | undefined;
   /** In every reading, of the leads; 0 if absent, as with a meter that was nulled. [Ω] */
@@ -30,10 +46,10 @@ export interface FromMeasurementInput {
   /** Of the cable, one way and without `cords`, one figure or two bounds. [m] */
   readonly knownLength?: Metres | Interval | undefined;
   /** What the cable is thought to be. */
-  readonly cable?: Cable | undefined;
+  readonly cable?: CableOrName | undefined;
   readonly scope: MeasuredScope;
   /** Cords that were measured along with the cable. */
-  readonly cords?: readonly Segment[] | undefined;
+  readonly cords?: readonly RunPiece[] | undefined;
   /** Mated plugs and jacks; up to 3 in a permanent link and 4 in a channel if absent. A number. */
   readonly connections?: number | undefined;
   /** Most resistance of one connection, per conductor; 0.2 if absent. [Ω] */
@@ -99,11 +115,48 @@ export interface FromMeasurement {
   readonly assumptions: readonly string[];
 }
 
-const PAIRS: readonly RunPair[] = ['1,2', '3,6', '4,5', '7,8'];
 /** Connections that a scope may have (channel model, memory). @internal */
 export const CONNECTIONS: Readonly<Record<MeasuredScope, number>> = { cable: 0, 'permanent-link': 3, channel: 4 };
-/** ANSI/TIA-568.2-D, one conductor of Categories 5e, 6 and 6A. [Ω/m] */
-const CATEGORY_LIMIT: OhmsPerMetre = 0.0938;
+const READING: OptionalField<Ohms | 'open'> = {
+  check: (shown, path) => {
+    if (shown !== 'open') requireNonNegative(shown, path, "Ω, or 'open'");
+  },
+  type: 'reading',
+  optional: true,
+};
+/** @internal */
+export const READINGS_BY_PAIR_FIELDS: Fields<ReadingsByPair> = {
+  '1,2': () => READING,
+  '3,6': () => READING,
+  '4,5': () => READING,
+  '7,8': () => READING,
+};
+
+interface ReadMeasurement {
+  readonly conductors: readonly PairOfConductors[];
+  readonly cable: Cable;
+  readonly cords: readonly Segment[];
+}
+
+/** @internal */
+export const FROM_MEASUREMENT_FIELDS: Fields<
+  FromMeasurementInput,
+  'leadResistance' | 'temperature' | 'cords' | 'connectionResistance',
+  ReadMeasurement
+> = {
+  pairs: { object: () => READINGS_BY_PAIR_FIELDS },
+  conductors: { read: (value, path) => conductorsOf(value, path), type: 'ConductorsByPair', optional: true },
+  leadResistance: { nonNegative: 'Ω', default: 0 },
+  temperature: { temperature: '°C', range: true, default: 20, source: 'library-default' },
+  knownLength: { nonNegative: 'm', range: true, optional: true },
+  cable: { read: (value, path) => readCable(value, path), type: 'Cable', optional: true },
+  scope: { oneOf: () => Object.keys(CONNECTIONS) as MeasuredScope[] },
+  cords: () => CORDS,
+  connections: { whole: [0, 1000], optional: true },
+  connectionResistance: () => CONNECTION_RESISTANCE,
+  accuracy: { object: () => METER_ACCURACY_FIELDS, optional: true },
+};
+
 const GAUGES = [22, 23, 24, 26, 28] as const;
 const CLAD_GAUGES = [23, 24, 26] as const;
 
@@ -111,7 +164,7 @@ const CLAD_GAUGES = [23, 24, 26] as const;
  * What readings of shorted pairs say: loops at 20 °C and as power sees them, lengths, limits, and what they are consistent with.
  *
  * A pair is shorted at the far end; the reading is both of its conductors and everything between. Bounds are exact for a meter
- * within its accuracy, temperatures within theirs, conductors from 2 % under the resistance of their gauge to the limit of the
+ * within its accuracy, temperatures within theirs, conductors from 4 % under the resistance of their gauge to the limit of the
  * cable, and connections from none to their most. Each explanation is held against the readings alone: `consistent` means
  * that it could be so, with what it would take, and `inconsistent` that it could not, with the ohms by which it misses.
  * Neither is ever the reason; what no reading here tells apart is listed with the reading that would. Readings are of a
@@ -121,40 +174,31 @@ const CLAD_GAUGES = [23, 24, 26] as const;
  * @returns Readings and loops at 20 °C and as measured [Ω], lengths by candidate [m], checks, explanations, and what stays open.
  * @throws {@link InputError} If no pair is given, a name is not known, a number is outside its domain, or leads are more than a reading.
  * @example 14.1 Ω where 60 m of Category 5e were thought to be
- * const found = fromMeasurement({ pairs: { '1,2': 14.1 }, knownLength: 60, cable: cable('cat5e'), scope: 'permanent-link', connections: 2 });
+ * const found = fromMeasurement({ pairs: { '1,2': 14.1 }, knownLength: 60, cable: 'cat5e', scope: 'permanent-link', connections: 2 });
  * found.explanations.filter(({ status }) => status === 'consistent').map(({ name }) => name);
  * // => ['longer', 'hotter', 'clad-aluminium', 'thinner-gauge', 'one-bad-joint', 'many-joints']
  * @example How long it would be
- * const [asThought] = fromMeasurement({ pairs: { '1,2': 14.1 }, cable: cable('cat5e'), scope: 'cable' }).lengths;
- * [asThought?.length?.low.toFixed(1), asThought?.length?.high.toFixed(1)]; // => ['75.2', '85.4']
+ * const [asThought] = fromMeasurement({ pairs: { '1,2': 14.1 }, cable: 'cat5e', scope: 'cable' }).lengths;
+ * [asThought?.length?.low.toFixed(1), asThought?.length?.high.toFixed(1)]; // => ['75.2', '87.2']
  */
 export function fromMeasurement(input: FromMeasurementInput): FromMeasurement {
-  requireObject(input, 'input', 'an object with pairs and scope');
-  const { scope, cable, cords = [], leadResistance = 0, temperature: given = 20, connectionResistance = 0.2, accuracy } = input;
-  requireOneOf(scope, ['cable', 'permanent-link', 'channel'], 'scope');
-  const { connections = CONNECTIONS[scope] } = input;
-  requireInteger(connections, 0, 1000, 'connections');
-  requireNonNegative(connectionResistance, 'connectionResistance', 'Ω');
-  requireNonNegative(leadResistance, 'leadResistance', 'Ω');
-  requireSegments(cords, 'cords');
-  const temperature = intervalOf(given, 'temperature', requireTemperature);
-  const isLengthKnown = input.knownLength !== undefined;
-  const length = isLengthKnown
-    ? intervalOf(input.knownLength as Metres | Interval, 'knownLength', (value, path) => requireNonNegative(value, path, 'm'))
-    : ANY_LENGTH;
-  if (cable !== undefined) cableResistancePerMetre(cable, 20, 'nominal', '');
-  const most = cable === undefined ? CATEGORY_LIMIT : cableResistancePerMetre(cable, 20, 'maximum', '');
+  const given = readInput(FROM_MEASUREMENT_FIELDS, input);
+  const { scope, cable, cords, leadResistance, connectionResistance, accuracy, conductors = [], knownLength } = given;
+  const { connections = CONNECTIONS[scope] } = given;
+  const temperature = bothEnds(given.temperature);
+  const isLengthKnown = knownLength !== undefined;
+  const length = isLengthKnown ? bothEnds(knownLength) : ANY_LENGTH;
+  const most = cable === undefined ? categoryLimit() : cable.maximumResistancePerMetre;
   const wire = cable === undefined ? categoryWire(most) : wireOf(cable);
   const joints = 2 * connections * connectionResistance;
   const cordLoop = loopOf(cords, 0);
   const rest: PairBounds = { low: cordLoop.low, high: cordLoop.high + joints };
 
-  const { readings, open } = readingsOf(input.pairs, { leadResistance, accuracy, temperature, coefficient: wire.coefficient, joints });
-  const deciding: Deciding = [
-    ...(accuracy === undefined ? [] : ['accuracy']),
-    ...(temperature.low === temperature.high ? [] : ['temperature']),
+  const { readings, open } = readingsOf(given.pairs, { leadResistance, accuracy, temperature, coefficient: wire.coefficient, joints });
+  const deciding: Undecided = [
+    ...(accuracy === undefined ? [] : [{ parameter: 'accuracy' }]),
+    ...(temperature.low === temperature.high ? [] : [{ parameter: 'temperature' }]),
   ];
-  const conductors = input.conductors === undefined ? [] : conductorsOf(input.conductors);
   const bounds = readings.map(({ measured }) => measured);
   const isRead = readings.length > 0;
   const explanations = isRead
@@ -203,22 +247,29 @@ export function fromMeasurement(input: FromMeasurementInput): FromMeasurement {
       const limit = (metres: Metres): Ohms => 2 * most * metres + joints + cordsAt20;
       const limits = { low: limit(length.low), value: limit((length.low + length.high) / 2), high: limit(length.high) };
       const source = cable === undefined ? 'tia-568.2-d-cable' : cable.source;
-      found.push(upTo({ name: 'loop-per-length', pairs, source }, highest.at20, limits, [...deciding, 'knownLength']));
+      found.push(upTo({ name: 'loop-per-length', pairs, source }, highest.at20, limits, [...deciding, { parameter: 'knownLength' }]));
     }
     for (const [index, one] of readings.entries()) {
       for (const other of readings.slice(index + 1)) {
         const check = { name: 'pair-to-pair-unbalance', pairs: [one.pair, other.pair], source: 'ieee-802.3-unbalance' } as const;
         // Both conductors of a pair side by side are a quarter of its loop.
-        found.push(alike(check, [share(one.at20, 4), share(other.at20, 4)], { fraction: 0.07, floor: 0.1 }, deciding));
+        found.push(
+          alike(
+            check,
+            [share(one.at20, 4), share(other.at20, 4)],
+            { fraction: PAIR_TO_PAIR_FRACTION.default, floor: PAIR_TO_PAIR_FLOOR.default },
+            deciding,
+          ),
+        );
       }
     }
     for (const { pair, resistances } of conductors) {
       const [one, other] = resistances.map((ohms) => {
-        const { low, high } = readingBounds(ohms, accuracy, 'accuracy');
+        const { low, high } = readingBounds(ohms, accuracy);
         return { low, value: ohms, high };
       }) as [BoundedFigure, BoundedFigure];
       const check = { name: 'pair-unbalance', pairs: [pair], source: 'ieee-802.3-unbalance' } as const;
-      found.push(alike(check, [one, other], { fraction: 0.03, floor: 0.2 }, deciding));
+      found.push(alike(check, [one, other], { fraction: PAIR_FRACTION.default, floor: PAIR_FLOOR.default }, deciding));
     }
     return found;
   }
@@ -233,19 +284,12 @@ interface Circumstances {
   readonly joints: Ohms;
 }
 
-function readingsOf(given: FromMeasurementInput['pairs'], circumstances: Circumstances): { readings: PairReading[]; open: RunPair[] } {
-  requireObject(given, 'pairs', "an object such as { '1,2': 14.1 }");
-  for (const name of Object.keys(given)) {
-    if (!PAIRS.includes(name as RunPair)) throw new InputError('unknown', 'pairs', "the pairs '1,2', '3,6', '4,5' and '7,8'", name);
-  }
-  const readings: PairReading[] = [];
-  const open: RunPair[] = [];
-  for (const pair of PAIRS) {
-    const shown = Object.hasOwn(given, pair) ? given[pair] : undefined;
-    if (shown === undefined) continue;
-    if (shown === 'open') open.push(pair);
-    else readings.push(pairReading(pair, shown, circumstances));
-  }
+function readingsOf(given: ReadingsByPair, circumstances: Circumstances): { readings: PairReading[]; open: RunPair[] } {
+  const open = RUN_PAIRS.filter((pair) => given[pair] === 'open');
+  const readings = RUN_PAIRS.flatMap((pair) => {
+    const { [pair]: shown } = given;
+    return shown === undefined || shown === 'open' ? [] : pairReading(pair, shown, circumstances);
+  });
   if (readings.length + open.length === 0) throw new InputError('missing', 'pairs', 'at least one pair', undefined);
   return { readings, open };
 }
@@ -255,8 +299,7 @@ function pairReading(
   shown: Ohms,
   { leadResistance, accuracy, temperature, coefficient, joints }: Circumstances,
 ): PairReading {
-  requireNonNegative(shown, `pairs['${pair}']`, "Ω, or 'open'");
-  const may = readingBounds(shown, accuracy, 'accuracy');
+  const may = readingBounds(shown, accuracy);
   if (may.high < leadResistance) {
     throw new InputError('conflict', 'leadResistance', `at most ${shown} Ω, the reading of pair ${pair}`, leadResistance);
   }
@@ -289,7 +332,7 @@ function loopsOf(readings: readonly PairReading[], pick: (reading: PairReading) 
     value: read.reduce((sum, { value }) => sum + value, 0) / read.length,
     high: Math.max(...read.map(({ high }) => high)),
   };
-  const [first, second, third, fourth] = PAIRS.map((pair) => {
+  const [first, second, third, fourth] = RUN_PAIRS.map((pair) => {
     const own = readings.find((reading) => reading.pair === pair);
     return share(own === undefined ? unread : pick(own), 4);
   }) as [BoundedFigure, BoundedFigure, BoundedFigure, BoundedFigure];
@@ -306,12 +349,21 @@ function loopsOf(readings: readonly PairReading[], pick: (reading: PairReading) 
 }
 
 /** Of figures that all rise with both: corner by corner. */
-function combine(one: BoundedFigure, other: BoundedFigure, of: (a: number, b: number) => number): BoundedFigure {
-  return { low: of(one.low, other.low), value: of(one.value, other.value), high: of(one.high, other.high) };
+function combine(one: BoundedFigure, other: BoundedFigure, sum: (a: number, b: number) => number): BoundedFigure {
+  return { low: sum(one.low, other.low), value: sum(one.value, other.value), high: sum(one.high, other.high) };
 }
 
 function share({ low, value, high }: BoundedFigure, parts: number): BoundedFigure {
   return { low: low / parts, value: value / parts, high: high / parts };
+}
+
+function bothEnds(given: number | Interval): Interval {
+  return typeof given === 'number' ? { low: given, high: given } : given;
+}
+
+/** Most of one conductor of a category cable. [Ω/m] */
+function categoryLimit(): OhmsPerMetre {
+  return CABLES.cat6[5][0];
 }
 
 function exactly(value: number): BoundedFigure {

@@ -1,5 +1,5 @@
 /** Source and line from two voltages at the far end, without a load and with one. @module */
-import { requireNonNegative, requireObject, requirePositive } from '../../quantity/guards.ts';
+import { type Fields, readInput } from '../../quantity/fields.ts';
 import { InputError } from '../../quantity/input-error.ts';
 import type { BoundedFigure } from '../../quantity/interval.ts';
 import type { Amperes, Volts } from '../../quantity/units.ts';
@@ -27,6 +27,22 @@ export interface LoadedVoltageInput {
   /** Of the current; exact if absent. */
   readonly currentAccuracy?: MeterAccuracy | undefined;
 }
+
+/** @internal */
+export const METER_ACCURACY_FIELDS: Fields<MeterAccuracy, 'fraction' | 'fixed'> = {
+  fraction: { between: [0, 0.5], is: 'a fraction of the reading', default: 0 },
+  fixed: { nonNegative: '(in the unit of the reading)', default: 0 },
+};
+
+/** @internal */
+export const LOADED_VOLTAGE_FIELDS: Fields<LoadedVoltageInput> = {
+  openVoltage: { positive: 'V' },
+  loadedVoltage: { nonNegative: 'V' },
+  current: { positive: 'A' },
+  minimumVoltage: { positive: 'V', optional: true },
+  voltageAccuracy: { object: () => METER_ACCURACY_FIELDS, optional: true },
+  currentAccuracy: { object: () => METER_ACCURACY_FIELDS, optional: true },
+};
 
 /** What the two readings say. */
 export interface LoadedVoltage {
@@ -57,15 +73,10 @@ export interface LoadedVoltage {
  * [line.resistance.value.toFixed(2), line.maximumPower?.value.toFixed(1)]; // => ['4.80', '30.0']
  */
 export function loadedVoltage(input: LoadedVoltageInput): LoadedVoltage {
-  requireObject(input, 'input', 'an object with openVoltage, loadedVoltage and current');
-  const { openVoltage, loadedVoltage: loaded, current, minimumVoltage, voltageAccuracy, currentAccuracy } = input;
-  requirePositive(openVoltage, 'openVoltage', 'V');
-  requireNonNegative(loaded, 'loadedVoltage', 'V');
-  requirePositive(current, 'current', 'A');
-  if (minimumVoltage !== undefined) requirePositive(minimumVoltage, 'minimumVoltage', 'V');
-  const open = readingBounds(openVoltage, voltageAccuracy, 'voltageAccuracy');
-  const under = readingBounds(loaded, voltageAccuracy, 'voltageAccuracy');
-  const through = readingBounds(current, currentAccuracy, 'currentAccuracy');
+  const { openVoltage, loadedVoltage: loaded, current, minimumVoltage, ...accuracy } = readInput(LOADED_VOLTAGE_FIELDS, input);
+  const open = readingBounds(openVoltage, accuracy.voltageAccuracy);
+  const under = readingBounds(loaded, accuracy.voltageAccuracy);
+  const through = readingBounds(current, accuracy.currentAccuracy);
   if (open.high < under.low) {
     throw new InputError('conflict', 'loadedVoltage', `at most the open voltage of ${openVoltage} V, within accuracy`, loaded);
   }
@@ -114,13 +125,7 @@ export function loadedVoltage(input: LoadedVoltageInput): LoadedVoltage {
 }
 
 /** What the reading may stand for. @internal */
-export function readingBounds(reading: number, accuracy: MeterAccuracy | undefined, parameter: string): { low: number; high: number } {
-  if (accuracy === undefined) return { low: reading, high: reading };
-  requireObject(accuracy, parameter, 'an object with fraction and fixed');
-  const { fraction = 0, fixed = 0 } = accuracy;
-  requireNonNegative(fraction, `${parameter}.fraction`, '(of the reading)');
-  if (fraction > 0.5) throw new InputError('range', `${parameter}.fraction`, 'a fraction of the reading from 0 to 0.5', fraction);
-  requireNonNegative(fixed, `${parameter}.fixed`, '(in the unit of the reading)');
+export function readingBounds(reading: number, { fraction = 0, fixed = 0 }: MeterAccuracy = {}): { low: number; high: number } {
   const off = reading * fraction + fixed;
   return { low: reading > off ? reading - off : 0, high: reading + off };
 }

@@ -1,38 +1,29 @@
 /** Readings held against the limits of cabling: a loop, a loop per length, and the likeness of conductors and pairs. @module */
 
+import type { Check, Deciding } from '../../limits/check.ts';
+import { MARGINAL_BELOW, verdictOf } from '../../limits/held.ts';
 import type { BoundedFigure, Interval } from '../../quantity/interval.ts';
-import type { SourceKey } from '../../sources/sources.ts';
 import type { RunPair } from '../unbalance.ts';
 
 /** One reading, or two, against one limit; the shape of every check, with the bounds of its value. */
-export interface FieldCheck {
+export interface FieldCheck extends Omit<Check, 'name' | 'aspect'> {
   readonly name: 'channel-loop' | 'permanent-link-loop' | 'loop-per-length' | 'pair-unbalance' | 'pair-to-pair-unbalance';
+  readonly aspect: 'measured';
   /** The pair, or the two pairs. */
   readonly pairs: readonly RunPair[];
-  readonly value: number;
   /** What the value may be, by accuracy and temperature. */
   readonly range: Interval;
-  readonly limit: number;
-  readonly unit: 'Ω';
-  readonly margin: number;
-  /** The margin as a fraction of the limit. */
-  readonly marginFraction: number;
-  /** `uncertain` where the bounds lie on both sides. */
-  readonly verdict: 'pass' | 'marginal' | 'fail' | 'uncertain';
-  /** What would settle an `uncertain` verdict. */
-  readonly deciding?: readonly string[];
-  readonly source: SourceKey;
 }
 
 /** What decides where the bounds of a reading lie on both sides of a limit. @internal */
-export type Deciding = readonly string[];
+export type Undecided = readonly Deciding[];
 
 /** A value between bounds against a limit that has bounds of its own. @internal */
 export function upTo(
   check: Pick<FieldCheck, 'name' | 'pairs' | 'source'>,
   { value, low, high }: BoundedFigure,
   limit: BoundedFigure,
-  deciding: Deciding,
+  deciding: Undecided,
 ): FieldCheck {
   const margin = limit.value - value;
   return finished(check, { value, low, high }, limit.value, margin, limit.low - high, limit.high - low, deciding);
@@ -43,7 +34,7 @@ export function alike(
   check: Pick<FieldCheck, 'name' | 'pairs' | 'source'>,
   [one, other]: readonly [BoundedFigure, BoundedFigure],
   { fraction, floor }: { readonly fraction: number; readonly floor: number },
-  deciding: Deciding,
+  deciding: Undecided,
 ): FieldCheck {
   const limitOf = (a: number, b: number): number => Math.max(fraction * (a + b), floor);
   const marginOf = (a: number, b: number): number => limitOf(a, b) - Math.abs(a - b);
@@ -61,23 +52,19 @@ export function alike(
   return finished(check, range, limitOf(one.value, other.value), marginOf(one.value, other.value), worst, best, deciding);
 }
 
-/** A margin under this fraction of the limit is marginal. */
-const MARGINAL = 0.05;
-
 function finished(
-  check: Pick<FieldCheck, 'name' | 'pairs' | 'source'>,
+  { name, pairs, source }: Pick<FieldCheck, 'name' | 'pairs' | 'source'>,
   { value, low, high }: BoundedFigure,
   limit: number,
   margin: number,
   worst: number,
   best: number,
-  deciding: Deciding,
+  deciding: Undecided,
 ): FieldCheck {
-  const sure = margin < MARGINAL * limit ? 'marginal' : 'pass';
-  const verdict = best < 0 ? 'fail' : worst < 0 ? 'uncertain' : sure;
-  const { name, pairs, source } = check;
-  const base = {
+  const verdict = best < 0 ? 'fail' : worst < 0 ? 'uncertain' : verdictOf(margin, limit, MARGINAL_BELOW);
+  return {
     name,
+    aspect: 'measured',
     pairs,
     value,
     range: { low, high },
@@ -86,6 +73,7 @@ function finished(
     margin,
     marginFraction: limit > 0 ? margin / limit : 0,
     verdict,
-  } as const;
-  return verdict === 'uncertain' ? { ...base, deciding: [...deciding], source } : { ...base, source };
+    ...(verdict === 'uncertain' ? { deciding } : {}),
+    source,
+  };
 }

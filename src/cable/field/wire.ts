@@ -5,6 +5,7 @@ import { atTemperature } from '../../conductor/resistance-per-metre.ts';
 import type { Celsius, OhmsPerMetre } from '../../quantity/units.ts';
 import type { Cable } from '../cable.ts';
 import { CABLING_FIGURES } from '../cabling-figures-table.ts';
+import { LEAST_OF_NOMINAL, leastResistance } from '../least-resistance.ts';
 
 /** A conductor, by the least and the most that one metre of cable may have of it at 20 °C. @internal */
 export interface Wire {
@@ -20,12 +21,6 @@ export interface Wire {
   readonly coefficient: number;
 }
 
-/** ASTM B3: ±1 % of diameter, so 2 % less resistance at the thick end. */
-const THICK = 0.98;
-/** Seven strands of the trade have up to 11 % less than the gauge (a stranded wire chart), and 2 % as above. */
-const THICK_STRANDED = 0.87;
-/** Clad aluminium of unknown make is nominal at its worst: 1.60 of copper, 1.40 at its best. */
-const BEST_CLAD = 0.875;
 /** 2 % for diameter, and 4 % because the pairs are twisted (common practice). */
 const THIN_AND_TWISTED = 1.06;
 /** Thickest gauge of category cable. [AWG] */
@@ -34,14 +29,14 @@ const THICKEST = 22;
 const LAST_SOLID = 24;
 
 /** What a conductor of a cable has at least, as a fraction of one of its gauge at its nominal size. @internal */
-export function leastShare({ stranding, material }: Pick<Cable, 'stranding' | 'material'>): number {
-  return (stranding === 'stranded' ? THICK_STRANDED : THICK) * (material === 'copper-clad-aluminium' ? BEST_CLAD : 1);
+export function leastShare(cable: Pick<Cable, 'stranding' | 'material'>): number {
+  return leastResistance(1, cable);
 }
 
 /** The wire of a cable: from a thick conductor of its gauge to the most that its limit allows. @internal */
 export function wireOf(cable: Cable): Wire {
   const { gauge, material, nominalResistancePerMetre: nominal, maximumResistancePerMetre: most } = cable;
-  const least = nominal * leastShare(cable);
+  const least = leastResistance(nominal, cable);
   return { title: cable.title, gauge, material, least: least < most ? least : most, most, coefficient: cable.temperatureCoefficient };
 }
 
@@ -53,7 +48,7 @@ export function copperWire(gauge: number): Wire {
     title: `${gauge} AWG copper`,
     gauge,
     material,
-    least: resistancePerMetre * (stranding === 'stranded' ? THICK_STRANDED : THICK),
+    least: leastResistance(resistancePerMetre, { stranding, material }),
     most: resistancePerMetre * THIN_AND_TWISTED,
     coefficient: temperatureCoefficient,
   };
@@ -67,7 +62,7 @@ export function cladWire(gauge: number): Wire {
     title: `${gauge} AWG clad aluminium`,
     gauge,
     material: 'copper-clad-aluminium',
-    least: copper * CABLING_FIGURES['clad-aluminium-least'].value * THICK,
+    least: copper * CABLING_FIGURES['clad-aluminium-least'].value * LEAST_OF_NOMINAL.solid,
     most: copper * CABLING_FIGURES['clad-aluminium-most'].value * THIN_AND_TWISTED,
     coefficient: temperatureCoefficient,
   };

@@ -1,6 +1,5 @@
 /** The current that a code allows each conductor of a bundle, where that code applies. @module */
-import { requireInteger, requireObject, requireOneOf, requireTemperature } from '../../quantity/guards.ts';
-import { InputError } from '../../quantity/input-error.ts';
+import { type DefaultField, type Fields, readInput } from '../../quantity/fields.ts';
 import type { Amperes, Celsius } from '../../quantity/units.ts';
 import type { SourceKey } from '../../sources/sources.ts';
 import { AMBIENT_FACTORS } from './ambient-factors-table.ts';
@@ -48,6 +47,24 @@ export type Ampacity =
       readonly source: SourceKey;
     };
 
+/** What the cable is rated for. @internal */
+export const TEMPERATURE_RATING: DefaultField<60 | 75 | 90> = {
+  oneOf: () => AMPACITY_RATINGS,
+  unit: '°C',
+  default: 60,
+  source: 'library-default',
+};
+
+/** @internal */
+export const AMPACITY_FIELDS: Fields<AmpacityInput, 'temperatureRating' | 'ambient' | 'halfLoaded'> = {
+  code: { oneOf: () => ['NEC 2017'] },
+  gauge: { whole: [-3, 40] },
+  bundle: { whole: [1, 10_000] },
+  temperatureRating: () => TEMPERATURE_RATING,
+  ambient: { temperature: '°C', default: 30, source: 'nec-725.144' },
+  halfLoaded: { flag: true, default: false },
+};
+
 /** Table 725.144, note 2. */
 const HALF_LOADED = 1.4;
 
@@ -70,15 +87,7 @@ const HALF_LOADED = 1.4;
  * warm.feasible && warm.ampacity.toFixed(3); // => '0.852'
  */
 export function ampacity(input: AmpacityInput): Ampacity {
-  requireObject(input, 'input', 'an object with code, gauge and bundle');
-  const { code, gauge, bundle, temperatureRating = 60, ambient = 30, halfLoaded = false } = input;
-  requireOneOf(code, ['NEC 2017'], 'code');
-  requireInteger(gauge, -3, 40, 'gauge');
-  requireInteger(bundle, 1, 10_000, 'bundle');
-  requireOneOf(temperatureRating, AMPACITY_RATINGS, 'temperatureRating');
-  requireTemperature(ambient, 'ambient');
-  if (typeof halfLoaded !== 'boolean') throw new InputError('type', 'halfLoaded', 'true or false', halfLoaded);
-
+  const { gauge, bundle, temperatureRating, ambient, halfLoaded } = readInput(AMPACITY_FIELDS, input);
   const column = AMPACITY_BUNDLES.findIndex((most) => bundle <= most);
   if (gauge > 26 || column < 0) return none('engineering-supervision', 'nec-725.144');
   const rating = AMPACITY_RATINGS.indexOf(temperatureRating);

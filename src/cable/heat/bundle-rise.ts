@@ -1,18 +1,12 @@
 /** How much hotter than the air the middle of a bundle of powered cables gets. @module */
-import {
-  HOTTEST,
-  requireInteger,
-  requireNonNegative,
-  requireObject,
-  requireOneOf,
-  requirePositive,
-  requireTemperature,
-} from '../../quantity/guards.ts';
+import { type Fields, type Read, readInput } from '../../quantity/fields.ts';
+import { HOTTEST, requireInteger } from '../../quantity/guards.ts';
 import { InputError } from '../../quantity/input-error.ts';
 import type { Amperes, Celsius, Kelvins, Millimetres } from '../../quantity/units.ts';
 import type { SourceKey } from '../../sources/sources.ts';
 import type { Cable } from '../cable.ts';
-import { cableResistancePerMetre } from '../run-resistance.ts';
+import { CABLE, type CableOrName } from '../read-cable.ts';
+import { CABLE_BASES, type CableBasis, cableResistancePerMetre } from '../run-resistance.ts';
 import { HEAT_CAUTION } from './caution.ts';
 import { film } from './film-coefficient.ts';
 import { INSTALLATIONS, type InstallationRow } from './installations-table.ts';
@@ -30,7 +24,7 @@ export type Installation = keyof typeof INSTALLATIONS | 'wound-drum' | OwnInstal
 
 /** A bundle of like cables that all carry the same current. */
 export interface BundleRiseInput {
-  readonly cable: Cable;
+  readonly cable: CableOrName;
   /** Cables in the bundle, a whole number from 1 to 10,000. */
   readonly bundle: number;
   /** Through each energised pair: the current of a pairset, twice that of a conductor. [A] */
@@ -43,8 +37,32 @@ export interface BundleRiseInput {
   /** Over the sheath of one cable; the cable's own if absent. [mm] */
   readonly outsideDiameter?: Millimetres | undefined;
   /** Resistance of the conductors: `nominal` if absent, because the model was fitted with it. */
-  readonly basis?: 'nominal' | 'maximum' | undefined;
+  readonly basis?: CableBasis | undefined;
 }
+
+/** @internal */
+export const OWN_INSTALLATION_FIELDS: Fields<OwnInstallation, 'thermalResistivity'> = {
+  filmCoefficient: { positive: 'W/(m²·K)' },
+  thermalResistivity: { nonNegative: 'K·m/W', default: 6.05, source: 'bundle-model-open-air' },
+};
+
+/** @internal */
+export interface ReadBundle {
+  readonly cable: Cable;
+  readonly installation: InstallationRow | undefined;
+}
+
+/** @internal */
+export const BUNDLE_RISE_FIELDS: Fields<BundleRiseInput, 'ambient' | 'basis', ReadBundle> = {
+  cable: () => CABLE,
+  bundle: { whole: [1, 10_000] },
+  pairCurrent: { nonNegative: 'A' },
+  energisedPairs: { whole: [1, 100], optional: true },
+  ambient: { temperature: '°C', default: 20, source: 'library-default' },
+  installation: { read: (value, path) => installationOf(value, path), type: 'Installation' },
+  outsideDiameter: { positive: 'mm', optional: true },
+  basis: { oneOf: () => CABLE_BASES, default: 'nominal' },
+};
 
 /** A bundle that settles. */
 export interface SettledBundle {
@@ -105,24 +123,23 @@ export const VALIDATED = { from: 7, to: 192, error: 0.1 } as const;
  *   no steady state.
  * @throws {@link InputError} If a number is outside its domain, the installation is not known, or no diameter is.
  * @example 100 Category 5e cables at 0.6 A a pair; a published study has 7.2 K
- * const bundle = bundleRise({ cable: cable('cat5e'), bundle: 100, pairCurrent: 0.6, ambient: 23, installation: 'open-air' });
+ * const bundle = bundleRise({ cable: 'cat5e', bundle: 100, pairCurrent: 0.6, ambient: 23, installation: 'open-air' });
  * bundle.feasible && bundle.rise.toFixed(1); // => '6.9'
  * @example A cable left on its drum
- * const drum = bundleRise({ cable: cable('cat6'), bundle: 1, pairCurrent: 0.6, installation: 'wound-drum' });
+ * const drum = bundleRise({ cable: 'cat6', bundle: 1, pairCurrent: 0.6, installation: 'wound-drum' });
  * !drum.feasible && drum.reason; // => 'wound-drum'
  */
 export function bundleRise(input: BundleRiseInput): BundleRise {
-  requireObject(input, 'input', 'an object with cable, bundle, pairCurrent and installation');
-  const { cable, bundle, pairCurrent, ambient = 20, installation, basis = 'nominal' } = input;
-  requireOneOf(basis, ['nominal', 'maximum'], 'basis');
-  requireTemperature(ambient, 'ambient');
-  const perMetre = cableResistancePerMetre(cable, 20, basis, '');
-  const warm = cableResistancePerMetre(cable, ambient, basis, '') / perMetre;
-  const { energisedPairs = cable.pairs, outsideDiameter = cable.outsideDiameter } = input;
-  requireInteger(bundle, 1, 10_000, 'bundle');
-  requireNonNegative(pairCurrent, 'pairCurrent', 'A');
+  return riseOf(readInput(BUNDLE_RISE_FIELDS, input));
+}
+
+/** The same of an input that was read. @internal */
+export function riseOf(read: Read<BundleRiseInput, 'ambient' | 'basis', ReadBundle>): BundleRise {
+  const { cable, bundle, pairCurrent, ambient, installation: way, basis, ...stated } = read;
+  const perMetre = cableResistancePerMetre(cable, 20, basis);
+  const warm = cableResistancePerMetre(cable, ambient, basis) / perMetre;
+  const { energisedPairs = cable.pairs, outsideDiameter = cable.outsideDiameter } = stated;
   requireInteger(energisedPairs, 1, cable.pairs, 'energisedPairs');
-  const way = installationOf(installation);
   const conductorCurrent = pairCurrent / 2;
   if (way === undefined) {
     return { feasible: false, reason: 'wound-drum', conductorCurrent, caution: HEAT_CAUTION, source: 'wound-drum' };
@@ -130,7 +147,6 @@ export function bundleRise(input: BundleRiseInput): BundleRise {
   if (outsideDiameter === undefined) {
     throw new InputError('missing', 'outsideDiameter', `the diameter over the sheath of ${cable.title}, in mm`, undefined);
   }
-  requirePositive(outsideDiameter, 'outsideDiameter', 'mm');
 
   const perCable = 2 * energisedPairs * conductorCurrent ** 2 * perMetre; // cold, at 20 °C [W/m]
   const model = { way, ambient, warm, coefficient: cable.temperatureCoefficient };
@@ -172,19 +188,15 @@ export function bundleRise(input: BundleRiseInput): BundleRise {
 }
 
 /** The way of installing; nothing for a cable on its drum. */
-function installationOf(installation: Installation): InstallationRow | undefined {
-  if (typeof installation === 'string') {
-    if (installation === 'wound-drum') return undefined;
-    if (Object.hasOwn(INSTALLATIONS, installation)) return INSTALLATIONS[installation];
-  } else if (typeof installation === 'object' && installation !== null) {
-    const { filmCoefficient, thermalResistivity = INSTALLATIONS['open-air'].thermalResistivity } = installation;
-    requirePositive(filmCoefficient, 'installation.filmCoefficient', 'W/(m²·K)');
-    requireNonNegative(thermalResistivity, 'installation.thermalResistivity', 'K·m/W');
-    return { filmCoefficient, thermalResistivity, source: 'data-sheet' };
+function installationOf(installation: Installation, path: string): InstallationRow | undefined {
+  if (typeof installation === 'object' && installation !== null) {
+    return { ...readInput(OWN_INSTALLATION_FIELDS, installation, path), source: 'data-sheet' };
   }
+  if (installation === 'wound-drum') return undefined;
+  if (typeof installation === 'string' && Object.hasOwn(INSTALLATIONS, installation)) return INSTALLATIONS[installation];
   throw new InputError(
     installation === undefined ? 'missing' : 'unknown',
-    'installation',
+    path,
     "'open-air', 'closed-conduit' or 'wound-drum'; for any other, such as insulation, { filmCoefficient } in W/(m²·K)",
     installation,
   );

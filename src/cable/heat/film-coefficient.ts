@@ -1,6 +1,5 @@
 /** How a warm cylinder sheds heat to still air. @module */
-import { requireObject, requirePositive, requireTemperature } from '../../quantity/guards.ts';
-import { InputError } from '../../quantity/input-error.ts';
+import { type Fields, readInput } from '../../quantity/fields.ts';
 import type { Celsius, Millimetres } from '../../quantity/units.ts';
 
 /** A cylinder in still air. */
@@ -15,11 +14,19 @@ export interface FilmCoefficientInput {
   readonly emissivity?: number | undefined;
 }
 
+/** @internal */
+export const FILM_COEFFICIENT_FIELDS: Fields<FilmCoefficientInput, 'emissivity'> = {
+  diameter: { positive: 'mm' },
+  surfaceTemperature: { temperature: '°C' },
+  ambient: { temperature: '°C' },
+  emissivity: { between: [0, 1], is: 'a fraction', default: 0.9, source: 'library-default' },
+};
+
 const KELVIN = 273.15;
 /** Stefan-Boltzmann. [W/(m²·K⁴)] */
 const STEFAN_BOLTZMANN = 5.670374419e-8;
-/** Standard gravity. [m/s²] */
-const GRAVITY = 9.80665;
+/** [m/s²] */
+const STANDARD_GRAVITY = 9.80665;
 /** Prandtl number of air, which only happens to look like √½. */
 // biome-ignore lint/suspicious/noApproximativeNumericConstant: it is not √½
 const PRANDTL = 0.707;
@@ -39,14 +46,7 @@ const PRANDTL = 0.707;
  * filmCoefficient({ diameter: 60, surfaceTemperature: 55, ambient: 45 }).toFixed(1); // => '10.9'
  */
 export function filmCoefficient(input: FilmCoefficientInput): number {
-  requireObject(input, 'input', 'an object with diameter, surfaceTemperature and ambient');
-  const { diameter, surfaceTemperature, ambient, emissivity = 0.9 } = input;
-  requirePositive(diameter, 'diameter', 'mm');
-  requireTemperature(surfaceTemperature, 'surfaceTemperature');
-  requireTemperature(ambient, 'ambient');
-  if (typeof emissivity !== 'number' || !(emissivity >= 0 && emissivity <= 1)) {
-    throw new InputError(typeof emissivity === 'number' ? 'range' : 'type', 'emissivity', 'a fraction from 0 to 1', emissivity);
-  }
+  const { diameter, surfaceTemperature, ambient, emissivity } = readInput(FILM_COEFFICIENT_FIELDS, input);
   return film(diameter / 1000, surfaceTemperature, ambient, emissivity);
 }
 
@@ -56,7 +56,7 @@ export function film(diameter: number, surface: Celsius, ambient: Celsius, emiss
   const viscosity = (1.458e-6 * air ** 1.5) / (air + 110.4); // Sutherland [Pa·s]
   const kinematic = (viscosity * 287.05 * air) / 101_325; // over the density of a perfect gas [m²/s]
   const conductivity = 0.0242 * (air / KELVIN) ** 0.81; // [W/(m·K)]
-  const rayleigh = ((GRAVITY * Math.abs(surface - ambient) * diameter ** 3) / (air * kinematic ** 2)) * PRANDTL;
+  const rayleigh = ((STANDARD_GRAVITY * Math.abs(surface - ambient) * diameter ** 3) / (air * kinematic ** 2)) * PRANDTL;
   const nusselt = (0.6 + (0.387 * rayleigh ** (1 / 6)) / (1 + (0.559 / PRANDTL) ** (9 / 16)) ** (8 / 27)) ** 2;
   const hot = surface + KELVIN;
   const cold = ambient + KELVIN;

@@ -1,14 +1,13 @@
 /** Results of inputs that are only known between limits. @module */
 
-import { voltageDrop } from '../../circuit/voltage-drop.ts';
-import type { Check, CheckName } from '../../limits/check.ts';
-import type { Verdict } from '../../limits/verdict.ts';
+import type { Check, CheckName, Deciding } from '../../limits/check.ts';
+import { MARGINAL_BELOW, verdictOf } from '../../limits/held.ts';
+import { type Verdict, worstVerdict } from '../../limits/verdict.ts';
 import { requireObject } from '../../quantity/guards.ts';
-import { InputError } from '../../quantity/input-error.ts';
 import { isLostToCollapse } from '../absent-checks.ts';
-import { addPeaks, type FieldBounds, fieldBounds, leavesOf } from './fields.ts';
+import { boundedFunction, scoreOf } from './bounded-functions.ts';
+import { addPeaks, type FieldBounds, fieldBounds, leavesOf } from './field-bounds.ts';
 import { type Corner, type FoundRange, filledIn, type Ranged, rangesIn } from './ranges.ts';
-import { checksOf, scoreOf, settledVerdict } from './score.ts';
 
 /** Least and most of one number of the result, in its own unit, and the corners that give them. */
 export interface Bounded {
@@ -48,7 +47,7 @@ export interface Bounds<R> {
   /** `pass` or `marginal` if the worst is, `fail` if the best fails, else `uncertain`. */
   readonly verdict: Verdict;
   /** For `uncertain`: the ranged inputs that, known at either end, would give a verdict whatever the others are; failing such, at one end. */
-  readonly deciding?: readonly string[];
+  readonly deciding?: readonly Deciding[];
 }
 
 /**
@@ -56,16 +55,17 @@ export interface Bounds<R> {
  *
  * Exact, not sampled: results are monotone in every number of the input, so their extremes lie at corners of the box
  * that the ranges span, and all corners are tried; the two powers that peak inside a range are added in closed form.
- * Each number and each check of the result is bounded by itself. Supported: `operatingPoint`, `voltageDrop`,
+ * Each number and each check of the result is bounded by itself. It knows `operatingPoint`, `voltageDrop`,
  * `runResistance`, `powerAtPd`, `checkPoweredRun`, `checkTwoWireRun`, `maximumRun`, `smallestConductor`,
  * `highestTemperature`, `lowestSupplyVoltage`, `highestLoad`, `farEndFaultCurrent`, `solveNetwork`, `loadability`,
- * `maximumTaps`. At most 12 ranges. The supply of a two-wire run keeps its own `{ low, high }`: such a run is judged at both. A device of class 0 or 3 is held
- * against 12.95 W unless its power is just 13.0 W, also where that lies inside a range.
+ * `maximumTaps`, and refuses any other function. At most 12 ranges. The supply of a two-wire run keeps its own
+ * `{ low, high }`: such a run is judged at both. A device of class 0 or 3 is held against 12.95 W unless its power is just
+ * 13.0 W, also where that lies inside a range.
  *
  * @param fn - One of those functions.
  * @param input - Its input, with `{ low, high }` or `{ nominal, plusMinus }` in place of any number.
  * @returns Results at the best corner, the middle and the worst corner; bounds by field and by check; the verdict.
- * @throws {@link InputError} As `fn` at a corner, or if a range is upside down, not of numbers, or one of too many.
+ * @throws {@link InputError} If it does not know `fn`, as `fn` at a corner, or if a range is upside down, not of numbers, or one of too many.
  * @example A camera at the end of 80 to 95 m, the roof anywhere from 20 to 60 °C
  * const camera = bounds(checkPoweredRun, {
  *   installed: [{ cable: cable('cat6'), length: { low: 80, high: 95 }, temperature: { low: 20, high: 60 } }],
@@ -75,13 +75,9 @@ export interface Bounds<R> {
  * [camera.verdict, camera.corners.worst['installed[0].length'], camera.fields['resistance.twoPair']?.high.toFixed(2)]; // => ['marginal', 95, '10.31']
  */
 export function bounds<I, R>(fn: (input: I) => R, input: Ranged<I>): Bounds<R> {
-  if (typeof fn !== 'function') throw new InputError('type', 'fn', 'a function of this library, such as powerAtPd', fn);
+  const record = boundedFunction(fn);
   requireObject(input, 'input', 'the input of that function');
-  // A supply that varies is part of a two-wire run that is judged: it is judged at both its ends as it is.
-  const { conductor, out, candidates, tripCurrent } = input as Record<string, unknown>;
-  const judged = (conductor ?? out ?? candidates) !== undefined && tripCurrent === undefined && fn !== (voltageDrop as unknown);
-  const own = judged ? ['supplyVoltage'] : [];
-  const ranges = rangesIn(input, own);
+  const ranges = rangesIn(input, record.judgesSupply ? ['supplyVoltage'] : []);
   const at = (values: readonly number[]): R => fn(filledIn(input, new Map(ranges.map(({ path }, i) => [path, values[i] as number]))) as I);
 
   const count = 2 ** ranges.length;
@@ -90,16 +86,22 @@ export function bounds<I, R>(fn: (input: I) => R, input: Ranged<I>): Bounds<R> {
   const middle = ranges.map(({ nominal }) => nominal);
   const nominal = at(middle);
 
-  const scores = results.map(scoreOf);
+  const scores = results.map((result) => scoreOf(record, result));
   const [best, worst] = [indexOf(scores, Math.max), indexOf(scores, Math.min)];
   const cornerOf = (numbers: readonly number[]): Corner => Object.fromEntries(ranges.map(({ path }, i) => [path, numbers[i] as number]));
   const corner = (index: number): Corner => cornerOf(values[index] as readonly number[]);
 
-  const leaves = results.map((result) => leavesOf(result));
+  const leaves = results.map((result) => leavesOf(result, record.unbounded));
   const found = fieldBounds(leaves);
   addPeaks(found, leaves, ranges);
-  const checks = boundedChecks(results, ranges, corner);
-  const judge = (corners: readonly number[]): Verdict => verdictOver(corners, results, ranges);
+  const ranged = new Set(ranges.map(({ path }) => path));
+  const lists = results.map((result) => (record.checks?.(result) ?? []).map((check) => withoutRangedDoubt(check, ranged)));
+  const checks = boundedChecks(lists, corner);
+  const judge = (corners: readonly number[]): Verdict =>
+    verdictOver(
+      corners.map((index) => results[index]),
+      corners.map((index) => lists[index] as readonly Check[]),
+    );
   const every = results.map((_, index) => index);
   const verdict = judge(every);
   return {
@@ -127,9 +129,18 @@ function bounded({ low, high, lowAt, highAt }: FieldBounds, corner: (index: numb
   };
 }
 
-function boundedChecks(results: readonly unknown[], ranges: readonly FoundRange[], corner: (index: number) => Corner): BoundedCheck[] {
-  const ranged = new Set(ranges.map(({ path }) => path));
-  const lists = results.map((result) => (checksOf(result) ?? []).map((check) => ({ ...check, verdict: settledVerdict(check, ranged) })));
+/**
+ * A check with the doubt taken out that the ranges themselves answer.
+ *
+ * A two-wire run at one supply figure is `uncertain` because it has one figure; here that figure is an end of a range.
+ */
+function withoutRangedDoubt(check: Check, ranged: ReadonlySet<string>): Check {
+  const { verdict, deciding, margin, limit } = check;
+  if (verdict !== 'uncertain' || !deciding?.every(({ parameter }) => ranged.has(parameter))) return check;
+  return { ...check, verdict: verdictOf(margin, limit, MARGINAL_BELOW) };
+}
+
+function boundedChecks(lists: readonly (readonly Check[])[], corner: (index: number) => Corner): BoundedCheck[] {
   const names = [...new Set(lists.flatMap((checks) => checks.map(({ name }) => name)))];
   return names.map((name) => {
     const found = lists.flatMap((checks, at) => checks.filter((check) => check.name === name).map((check) => ({ check, at })));
@@ -158,21 +169,21 @@ function joinedVerdict(verdicts: readonly Verdict[]): Verdict {
   return verdicts.includes('marginal') ? 'marginal' : 'pass';
 }
 
-function verdictOver(corners: readonly number[], results: readonly unknown[], ranges: readonly FoundRange[]): Verdict {
-  const some = corners.map((index) => results[index]);
-  const feasible = joinedVerdict(some.map((result) => ((result as { feasible?: boolean }).feasible === false ? 'fail' : 'pass')));
-  const checks = boundedChecks(some, ranges, () => ({})).map(({ verdict }) => verdict);
-  const all = [feasible, ...checks];
-  if (all.includes('fail')) return 'fail';
-  if (all.includes('uncertain')) return 'uncertain';
-  return all.includes('marginal') ? 'marginal' : 'pass';
+/** Over some corners: the worst of what can be done at all, and of every check. */
+function verdictOver(results: readonly unknown[], lists: readonly (readonly Check[])[]): Verdict {
+  const feasible = joinedVerdict(results.map((result) => ((result as { feasible?: boolean }).feasible === false ? 'fail' : 'pass')));
+  return worstVerdict([{ verdict: feasible }, ...boundedChecks(lists, () => ({}))]);
 }
 
-function decidingInputs(ranges: readonly FoundRange[], every: readonly number[], judge: (corners: readonly number[]) => Verdict): string[] {
-  const settled = ranges.map(({ path }, i) => {
+function decidingInputs(
+  ranges: readonly FoundRange[],
+  every: readonly number[],
+  judge: (corners: readonly number[]) => Verdict,
+): Deciding[] {
+  const found = ranges.map(({ path }, i) => {
     const ends = [0, 1].map((end) => judge(every.filter((corner) => ((corner >> i) & 1) === end)) !== 'uncertain');
     return { path, ends: ends.filter(Boolean).length };
   });
-  const both = settled.filter(({ ends }) => ends === 2);
-  return (both.length > 0 ? both : settled.filter(({ ends }) => ends === 1)).map(({ path }) => path);
+  const both = found.filter(({ ends }) => ends === 2);
+  return (both.length > 0 ? both : found.filter(({ ends }) => ends === 1)).map(({ path }) => ({ parameter: path }));
 }

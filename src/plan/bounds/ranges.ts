@@ -46,7 +46,7 @@ export function filledIn(input: unknown, values: ReadonlyMap<string, number>): u
 function visit(value: unknown, path: string, found: (path: string, range: (path: string) => FoundRange) => void): void {
   if (typeof value !== 'object' || value === null) return;
   if (isRange(value)) found(path, (at) => readRange(value, at));
-  else for (const [key, part] of Object.entries(value)) visit(part, joined(path, key, value), found);
+  else for (const [key, part] of Object.entries(value)) visit(part, pathOf(path, key, value), found);
 }
 
 function replaced(value: unknown, path: string, values: ReadonlyMap<string, number>): unknown {
@@ -54,10 +54,11 @@ function replaced(value: unknown, path: string, values: ReadonlyMap<string, numb
   const number = values.get(path);
   if (number !== undefined) return number;
   if (Array.isArray(value)) return value.map((part, i) => replaced(part, `${path}[${i}]`, values));
-  return Object.fromEntries(Object.entries(value).map(([key, part]) => [key, replaced(part, joined(path, key, value), values)]));
+  return Object.fromEntries(Object.entries(value).map(([key, part]) => [key, replaced(part, pathOf(path, key, value), values)]));
 }
 
-function joined(path: string, key: string, parent: object): string {
+/** `segments[0].length` @internal */
+export function pathOf(path: string, key: string, parent: object): string {
   return Array.isArray(parent) ? `${path}[${key}]` : path === '' ? key : `${path}.${key}`;
 }
 

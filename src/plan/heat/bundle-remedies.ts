@@ -1,4 +1,5 @@
 /** What would bring a bundle within its limits: fewer cables, bundles kept apart, or thicker conductors. @module */
+import { readCable } from '../../cable/read-cable.ts';
 import { awg } from '../../conductor/awg.ts';
 import { atMaximum } from '../../conductor/to-maximum.ts';
 import type { Millimetres } from '../../quantity/units.ts';
@@ -39,7 +40,8 @@ export interface BundleRemedies {
  */
 export function bundleRemedies(input: CheckBundleInput): BundleRemedies {
   if (passes(input)) return {};
-  const { bundle, cable } = input;
+  const { bundle } = input;
+  const cable = readCable(input.cable, 'cable');
   // More cables are never cooler, and no column of a table allows them more.
   const largest = largestPassing(bundle, (cables) => passes({ ...input, bundle: cables }));
   const bundles = largest > 0 ? Math.ceil(bundle / largest) : 0;

@@ -1,7 +1,7 @@
 /** How long a battery carries a load, roughly. @module */
-import { requireNonNegative, requireObject, requirePositive } from '../../quantity/guards.ts';
-import { InputError } from '../../quantity/input-error.ts';
+import { type Fields, readInput } from '../../quantity/fields.ts';
 import type { Watts } from '../../quantity/units.ts';
+import { SHARE_FIELD } from './share-field.ts';
 
 /** A load on a battery. */
 export interface BatteryAutonomyInput {
@@ -12,6 +12,13 @@ export interface BatteryAutonomyInput {
   /** Output over input power of the inverter, a fraction above 0 and up to 1; not included if absent. */
   readonly inverterEfficiency?: number | undefined;
 }
+
+/** @internal */
+export const BATTERY_AUTONOMY_FIELDS: Fields<BatteryAutonomyInput> = {
+  usableEnergy: { nonNegative: 'Wh' },
+  load: { nonNegative: 'W' },
+  inverterEfficiency: () => SHARE_FIELD,
+};
 
 /** How long it lasts. Always an estimate. */
 export interface BatteryAutonomy {
@@ -41,14 +48,7 @@ export interface BatteryAutonomy {
  * [hours, minutes]; // => [2.125, 127]
  */
 export function batteryAutonomy(input: BatteryAutonomyInput): BatteryAutonomy {
-  requireObject(input, 'input', 'an object with usableEnergy and load');
-  const { usableEnergy, load, inverterEfficiency } = input;
-  requireNonNegative(usableEnergy, 'usableEnergy', 'Wh');
-  requireNonNegative(load, 'load', 'W');
-  if (inverterEfficiency !== undefined) {
-    requirePositive(inverterEfficiency, 'inverterEfficiency', '(a fraction)');
-    if (inverterEfficiency > 1) throw new InputError('range', 'inverterEfficiency', 'a fraction above 0 and up to 1', inverterEfficiency);
-  }
+  const { usableEnergy, load, inverterEfficiency } = readInput(BATTERY_AUTONOMY_FIELDS, input);
   const batteryPower = load / (inverterEfficiency ?? 1);
   const hours = (usableEnergy * (inverterEfficiency ?? 1)) / load;
   return {

@@ -1,9 +1,9 @@
 /** Who is shed as the capacity of a switch falls, and who is restored as it returns. @module */
-import { requireArray, requireObject } from '../../quantity/guards.ts';
+import { type Fields, readInput } from '../../quantity/fields.ts';
 import { InputError } from '../../quantity/input-error.ts';
 import type { Watts } from '../../quantity/units.ts';
 import { type BudgetedPort, budgetWithLost, type SwitchBudget, switchBudget } from './switch-budget.ts';
-import type { SwitchBudgetInput } from './switch-input.ts';
+import { FAILED_FIELD, SWITCH_FIELD, type SwitchBudgetInput } from './switch-input.ts';
 
 /** One step: what the capacity is now, or which supplies have failed now. Exactly one of the two. */
 export interface BudgetStep {
@@ -12,6 +12,26 @@ export interface BudgetStep {
   /** For a switch whose supplies are known: names, or a number of supplies; 0 when all are back. */
   readonly failed?: number | readonly string[] | undefined;
 }
+
+/** A switch, and what happens to it. */
+export interface BudgetStepsInput {
+  /** The switch to begin with. */
+  readonly budget: SwitchBudgetInput;
+  /** Capacities [W], or the supplies that have failed, one step after another. */
+  readonly steps: readonly BudgetStep[];
+}
+
+/** @internal */
+export const BUDGET_STEPS_FIELDS: Fields<BudgetStepsInput> = {
+  budget: () => SWITCH_FIELD,
+  steps: { list: { object: () => BUDGET_STEP_FIELDS } },
+};
+
+/** @internal */
+export const BUDGET_STEP_FIELDS: Fields<BudgetStep> = {
+  capacity: { nonNegative: 'W', optional: true },
+  failed: () => FAILED_FIELD,
+};
 
 /** What one step changes. */
 export interface BudgetChange {
@@ -45,21 +65,23 @@ export interface SupplyLoss {
  * Each step stands on its own capacity and not on what went before, so when the capacity is back, so is everyone. How
  * fast a switch sheds, and whether it restores by itself, is for its data sheet.
  *
- * @param input - The switch to begin with.
- * @param steps - Capacities [W], or the supplies that have failed, one step after another.
+ * @param input - The switch to begin with, and the steps: capacities [W], or supplies that have failed.
  * @returns The budget at the beginning, and for each step its budget and the ports shed and restored.
  * @throws {@link InputError} As `switchBudget`, or if a step does not fit the kind of switch.
  * @example A supply fails and returns
  * const ports = [{ port: 1, poeClass: 4, priority: 'high' }, { port: 2, poeClass: 4 }] as const;
- * const { steps } = budgetSteps({ budgetBySupplies: [40, 80], basis: 'class', ports }, [{ failed: 1 }, { failed: 0 }]);
+ * const { steps } = budgetSteps({
+ *   budget: { budgetBySupplies: [40, 80], basis: 'class', ports },
+ *   steps: [{ failed: 1 }, { failed: 0 }],
+ * });
  * steps.map(({ shed, restored }) => [shed.map(({ port }) => port), restored.map(({ port }) => port)]); // => [[[2], []], [[], [2]]]
  */
-export function budgetSteps(input: SwitchBudgetInput, steps: readonly BudgetStep[]): BudgetSteps {
-  requireArray(steps, 'steps', 'a list of { capacity } or { failed }');
-  const initial = switchBudget(input);
+export function budgetSteps(input: BudgetStepsInput): BudgetSteps {
+  const { budget: given, steps } = readInput(BUDGET_STEPS_FIELDS, input);
+  const initial = switchBudget(given);
   let before = initial;
   const changes = steps.map((step, index): BudgetChange => {
-    const budget = switchBudget(stepped(input, step, `steps[${index}]`));
+    const budget = switchBudget(stepped(given, step, `steps[${index}]`));
     const change = { budget, shed: missing(before, budget), restored: gained(before, budget) };
     before = budget;
     return change;
@@ -85,7 +107,6 @@ export function supplyLoss(input: SwitchBudgetInput): SupplyLoss {
 }
 
 function stepped(input: SwitchBudgetInput, step: BudgetStep, path: string): SwitchBudgetInput {
-  requireObject(step, path, 'an object with capacity or failed');
   const { capacity, failed } = step;
   if ((capacity === undefined) === (failed === undefined)) {
     throw new InputError(capacity === undefined ? 'missing' : 'conflict', path, 'either a capacity or failed', capacity);

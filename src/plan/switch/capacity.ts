@@ -1,9 +1,10 @@
 /** What a switch has to give: published, or estimated from its supplies. @module */
-import { requireArray, requireInteger, requireObject, requirePositive } from '../../quantity/guards.ts';
+import { readInput } from '../../quantity/fields.ts';
+import { requireArray, requireInteger, requirePositive } from '../../quantity/guards.ts';
 import { InputError } from '../../quantity/input-error.ts';
 import type { Watts } from '../../quantity/units.ts';
 import { PER_WATT, requireWatts, wholeNanowatts } from './nanowatts.ts';
-import type { PowerSupply, SwitchBudgetInput } from './switch-input.ts';
+import { POWER_SUPPLY_FIELDS, type PowerSupply, type SwitchBudgetInput } from './switch-input.ts';
 
 /** @internal */
 export interface Capacity {
@@ -66,12 +67,8 @@ function published(budgets: readonly Watts[], input: SwitchBudgetInput, moreLost
 function estimated(supplies: readonly PowerSupply[], { systemLoad, failed = 0 }: SwitchBudgetInput, moreLost: number): Capacity {
   requireSome(supplies, 'supplies', 'a list of { power }');
   for (const [index, supply] of supplies.entries()) {
-    requireObject(supply, `supplies[${index}]`, 'an object with power');
-    requirePositive(supply.power, `supplies[${index}].power`, 'W');
-    requireWatts(supply.power, `supplies[${index}].power`);
-    if (supply.name !== undefined && typeof supply.name !== 'string') {
-      throw new InputError('type', `supplies[${index}].name`, 'a name', supply.name);
-    }
+    const { power } = readInput(POWER_SUPPLY_FIELDS, supply, `supplies[${index}]`);
+    requirePositive(power, `supplies[${index}].power`, 'W');
   }
   const named = Array.isArray(failed) ? namedSupplies(supplies, failed) : new Set<PowerSupply>();
   const left = supplies.filter((supply) => !named.has(supply)).sort((a, b) => b.power - a.power);

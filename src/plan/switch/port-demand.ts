@@ -1,16 +1,17 @@
 /** What one port takes out of the budget, on each of the four bases. @module */
 import { constantPower } from '../../circuit/operating-point.ts';
 import type { PoeClassNumber } from '../../ethernet/class-table.ts';
-import { classWithin } from '../../ethernet/class-within.ts';
+import { grantedClass } from '../../ethernet/granted-class.ts';
 import { lldpClassLimit } from '../../ethernet/lldp.ts';
-import { assignedClass, type PoeClass, poeClass } from '../../ethernet/poe-class.ts';
+import { mostDraw, type PoeClass, poeClass } from '../../ethernet/poe-class.ts';
 import { PSE_TYPES } from '../../ethernet/port-table.ts';
 import { appliedLimits, loopThatPowerSees } from '../../ethernet/power-at-pd.ts';
 import { requireInteger, requireNonNegative, requireObject, requireOneOf, requirePositive } from '../../quantity/guards.ts';
 import { InputError } from '../../quantity/input-error.ts';
+import { refuseUnknown } from '../../quantity/nearest.ts';
 import type { Ohms, Volts, Watts } from '../../quantity/units.ts';
 import { requireWatts, wholeNanowatts } from './nanowatts.ts';
-import type { BudgetBasis, BudgetPort, PortPriority } from './switch-input.ts';
+import { BUDGET_PORT_FIELDS, type BudgetBasis, type BudgetPort, type PortPriority, PRIORITIES } from './switch-input.ts';
 
 /** Defaults that a port's figure rests on. @internal */
 export type PortDefault = 'type' | 'draw' | 'run' | 'measurement';
@@ -77,7 +78,7 @@ export function drawOf({ pdPower, requested }: BudgetPort, basis: BudgetBasis, l
   const stated = basis === 'requested' ? (requested ?? pdPower) : pdPower;
   if (stated === undefined) return limits.pdPower;
   // A device that is granted a lower class than it asks for must keep to it.
-  const allowed = limits.pdPowerLater ?? limits.pdPower;
+  const allowed = mostDraw(limits);
   return stated < allowed ? stated : allowed;
 }
 
@@ -131,10 +132,11 @@ export function checked(
   readonly priority: PortPriority;
 } {
   requireObject(entry, path, 'an object with port and poeClass');
+  refuseUnknown(entry, Object.keys(BUDGET_PORT_FIELDS), path);
   const { pseType, requested, pdPower, pseVoltage, measured, limit, pairs, priority = 'low' } = entry;
   requireInteger(entry.port, 1, 1e6, `${path}.port`);
   requireInteger(entry.poeClass, 0, 8, `${path}.poeClass`);
-  requireOneOf(priority, ['critical', 'high', 'low'], `${path}.priority`);
+  requireOneOf(priority, PRIORITIES, `${path}.priority`);
   if (pseType !== undefined) requireOneOf(pseType, PSE_TYPES, `${path}.pseType`);
   if (pairs !== undefined) requireOneOf(pairs, [2, 4], `${path}.pairs`);
   if (pseVoltage !== undefined) requirePositive(pseVoltage, `${path}.pseVoltage`, 'V');
@@ -143,21 +145,17 @@ export function checked(
   if (pairs === 4 && pseType !== undefined && pseType < 3) {
     throw new InputError('conflict', `${path}.pairs`, `2 pairs for a Type ${pseType} port`, 4);
   }
-  const byType = pseType === undefined ? entry.poeClass : assignedClass(entry.poeClass, pseType);
-  // One pairset carries class 4 at most.
-  const byPairs = pairs === 2 && byType > 4 ? 4 : byType;
-  const most = limit ?? portLimit;
-  const within = most === undefined ? byPairs : classWithin(byPairs, pseType, most);
-  const grantedClass = within ?? byPairs;
-  const limits = poeClass(grantedClass, { pseType: pseType ?? (pairs === 4 && grantedClass < 5 ? 3 : undefined), pairs });
+  const granted = grantedClass(entry.poeClass, { pseType, pairs, limit: limit ?? portLimit });
+  const number = granted.grantedClass;
+  const limits = poeClass(number, { pseType: pseType ?? (pairs === 4 && number < 5 ? 3 : undefined), pairs });
   if (entry.resistance !== undefined) loopThatPowerSees(entry.resistance, limits.pairs, `${path}.resistance`);
   // A demoted device is capped; one that wants more than it ever asked for is a mistake.
   if (requested !== undefined || pdPower !== undefined) {
-    const own = grantedClass === entry.poeClass ? limits : poeClass(entry.poeClass);
+    const own = number === entry.poeClass ? limits : poeClass(entry.poeClass);
     if (requested !== undefined) requireDraw(requested, `${path}.requested`, lldpClassLimit(entry.poeClass) / 10, entry.poeClass);
-    if (pdPower !== undefined) requireDraw(pdPower, `${path}.pdPower`, own.pdPowerLater ?? own.pdPower, entry.poeClass);
+    if (pdPower !== undefined) requireDraw(pdPower, `${path}.pdPower`, mostDraw(own), entry.poeClass);
   }
-  return { grantedClass, anyClass: within !== undefined, limits, priority };
+  return { ...granted, limits, priority };
 }
 
 function requireDraw(draw: Watts, parameter: string, most: Watts, number: PoeClassNumber): void {

@@ -1,17 +1,33 @@
 /** How many more devices of one kind a switch could power. @module */
+import { type Fields, readInput } from '../../quantity/fields.ts';
 import { requireInteger, requireObject } from '../../quantity/guards.ts';
 import { InputError } from '../../quantity/input-error.ts';
 import type { Watts } from '../../quantity/units.ts';
 import { PER_WATT, wholeNanowatts } from './nanowatts.ts';
 import { portDemand } from './port-demand.ts';
 import { type SwitchBudget, switchBudget } from './switch-budget.ts';
-import type { BudgetPort, SwitchBudgetInput } from './switch-input.ts';
+import { type BudgetPort, SWITCH_FIELD, type SwitchBudgetInput } from './switch-input.ts';
 
 /** A device as it would be added: a port without its number. It is added with the lowest priority. */
 export interface AddedDevice extends Omit<BudgetPort, 'port' | 'priority'> {
   /** Ports that are still free, a whole number; as many as power allows if absent. */
   readonly freePorts?: number | undefined;
 }
+
+/** A switch, and the device that would be added to it. */
+export interface RoomForMoreInput {
+  /** The switch, as for `switchBudget`. */
+  readonly budget: SwitchBudgetInput;
+  /** Class, and what else the basis of the budget asks for: request, draw [W], run [Ω], measurement [W], card. */
+  readonly device: AddedDevice;
+}
+
+/** @internal */
+export const ROOM_FOR_MORE_FIELDS: Fields<RoomForMoreInput> = {
+  budget: () => SWITCH_FIELD,
+  // Its keys are those of a port, and are checked as one.
+  device: { check: (device, path) => requireObject(device, path, 'an object with poeClass'), type: 'AddedDevice' },
+};
 
 /** How many fit. */
 export interface RoomForMore {
@@ -33,27 +49,26 @@ export interface RoomForMore {
  * They are added with the lowest priority and the highest port numbers. Under `strict` a switch, or a card, that already
  * denies someone has no room for more, whatever headroom it shows.
  *
- * @param input - The switch, as for `switchBudget`.
- * @param device - Class, and what else the basis of the budget asks for: request, draw [W], run [Ω], measurement [W], card.
+ * @param input - The switch, and the device that would be added.
  * @returns How many, what each takes [W], what keeps one more out, and what is left [W].
  * @throws {@link InputError} As `switchBudget`; `parameter` is a path such as `device.poeClass`.
  * @example Class 3 devices on what 20 of class 4 leave of 740 W
  * const ports = Array.from({ length: 20 }, (_, index) => ({ port: index + 1, poeClass: 4 as const }));
- * const room = roomForMore({ capacity: 740, basis: 'class', ports }, { poeClass: 3 });
+ * const room = roomForMore({ budget: { capacity: 740, basis: 'class', ports }, device: { poeClass: 3 } });
  * [room.count, room.limitedBy, room.left]; // => [9, 'switch', 1.4]
  */
-export function roomForMore(input: SwitchBudgetInput, device: AddedDevice): RoomForMore {
-  requireObject(device, 'device', 'an object with poeClass');
-  const budget = switchBudget(input);
+export function roomForMore(input: RoomForMoreInput): RoomForMore {
+  const { budget: given, device } = readInput(ROOM_FOR_MORE_FIELDS, input);
+  const budget = switchBudget(given);
   const { freePorts, ...added } = device;
   if (freePorts !== undefined) requireInteger(freePorts, 0, 1e6, 'device.freePorts');
-  const { power, carried, withinLimit, group } = portDemand({ ...added, port: 1 }, input.basis, 'device', input.portLimit);
+  const { power, carried, withinLimit, group } = portDemand({ ...added, port: 1 }, given.basis, 'device', given.portLimit);
   const card = budget.groups?.find((one) => one.group === group);
   if (group !== undefined && card === undefined) throw new InputError('unknown', 'device.group', 'the name of one of groups', group);
 
   const each = wholeNanowatts(power, 'up');
-  const ofSwitch = roomOfSwitch(input, budget);
-  const room = card === undefined ? ofSwitch : roomOfCard(input, budget, card.headroom, group, ofSwitch);
+  const inSwitch = roomOfSwitch(given, budget);
+  const room = card === undefined ? inSwitch : roomOfCard(given, budget, card.headroom, group, inSwitch);
   const shared = { each: each / PER_WATT, budget };
   const none = { count: 0, left: room.nanowatts / PER_WATT, ...shared };
   if (!carried) return { limitedBy: 'run', ...none };

@@ -1,13 +1,24 @@
 /** Which ports a switch can power. @module */
 import type { PoeClassNumber } from '../../ethernet/class-table.ts';
-import { requireArray, requireFraction, requireObject, requireOneOf } from '../../quantity/guards.ts';
+import { readInput } from '../../quantity/fields.ts';
+import { requireArray, requireFraction, requireObject } from '../../quantity/guards.ts';
 import { InputError } from '../../quantity/input-error.ts';
+import { refuseUnknown, requireName } from '../../quantity/nearest.ts';
 import type { Watts } from '../../quantity/units.ts';
 import type { SourceKey } from '../../sources/sources.ts';
 import { capacityOf, type SupplyCount } from './capacity.ts';
 import { PER_WATT, requireWatts, wholeNanowatts } from './nanowatts.ts';
 import { type PortDefault, type PortDemandAtSwitch, portDemand } from './port-demand.ts';
-import type { BudgetPort, PortGroup, PortPriority, SwitchBudgetInput } from './switch-input.ts';
+import {
+  BASES,
+  type BudgetPort,
+  PORT_GROUP_FIELDS,
+  type PortGroup,
+  type PortPriority,
+  PRIORITIES,
+  SWITCH_BUDGET_FIELDS,
+  type SwitchBudgetInput,
+} from './switch-input.ts';
 import { withPorts } from './with-ports.ts';
 
 export type { BudgetBasis, BudgetPort, PortGroup, PortPriority, PowerSupply, SwitchBudgetInput } from './switch-input.ts';
@@ -72,8 +83,6 @@ export interface SwitchBudget {
   readonly source: SourceKey;
 }
 
-const RANK: Readonly<Record<PortPriority, number>> = { critical: 0, high: 1, low: 2 };
-
 /**
  * Which ports of a switch get power, in what order the others are denied, and what is left.
  *
@@ -110,10 +119,11 @@ export function switchBudget(input: SwitchBudgetInput): SwitchBudget {
 /** The budget with so many supplies lost beyond those that have failed. @internal */
 export function budgetWithLost(input: SwitchBudgetInput, moreLost: number): SwitchBudget {
   requireObject(input, 'input', 'an object with capacity or supplies, ports and basis');
+  refuseUnknown(input, Object.keys(SWITCH_BUDGET_FIELDS), '');
   const { ports, basis, policy = 'strict', reserve = 0, portLimit } = input;
   requireArray(ports, 'ports', 'a list of { port, poeClass, priority }');
-  requireOneOf(basis, ['class', 'requested', 'calculated', 'measured'], 'basis');
-  requireOneOf(policy, ['strict', 'fill'], 'policy');
+  requireName(basis, BASES, 'basis');
+  requireName(policy, ['strict', 'fill'], 'policy');
   requireFraction(reserve, 'reserve', 'capacity');
   if (portLimit !== undefined) requireWatts(portLimit, 'portLimit');
   const { watts, capacityBasis, supplies, assumptions } = capacityOf(input, moreLost);
@@ -132,7 +142,7 @@ export function budgetWithLost(input: SwitchBudgetInput, moreLost: number): Swit
   if (basis === 'measured' && ports.length > 0 && ports.every(({ measured }) => measured === undefined)) {
     throw new InputError('conflict', 'basis', "another basis: no port has 'measured'", basis);
   }
-  wanted.sort((a, b) => RANK[a.priority] - RANK[b.priority] || a.port - b.port);
+  wanted.sort((a, b) => PRIORITIES.indexOf(a.priority) - PRIORITIES.indexOf(b.priority) || a.port - b.port);
 
   const powered: BudgetedPort[] = [];
   const denied: BudgetedPort[] = [];
@@ -197,10 +207,7 @@ function groupsOf(groups: readonly PortGroup[]): Map<string, GroupState> {
   requireArray(groups, 'groups', 'a list of { group, limit }');
   const found = new Map<string, GroupState>();
   for (const [index, entry] of groups.entries()) {
-    requireObject(entry, `groups[${index}]`, 'an object with group and limit');
-    const { group, limit } = entry;
-    if (typeof group !== 'string') throw new InputError('type', `groups[${index}].group`, 'a name', group);
-    requireWatts(limit, `groups[${index}].limit`);
+    const { group, limit } = readInput(PORT_GROUP_FIELDS, entry, `groups[${index}]`);
     if (found.has(group)) throw new InputError('conflict', `groups[${index}].group`, 'a name that is not listed already', group);
     found.set(group, { group, watts: limit, limit: wholeNanowatts(limit, 'down'), allocated: 0, full: false });
   }
@@ -246,12 +253,12 @@ const WORDS: Readonly<Record<PortDefault, string>> = {
 /** One sentence for each default, with the ports it was applied to, in the order of their numbers. */
 function assumptionsOf(wanted: readonly PortDemandAtSwitch[]): string[] {
   const found: string[] = [];
-  const tell = (words: string, holds: (port: PortDemandAtSwitch) => boolean): void => {
+  const note = (words: string, holds: (port: PortDemandAtSwitch) => boolean): void => {
     const numbers = wanted.filter(holds).map(({ port }) => port);
     if (numbers.length > 0) found.push(withPorts(words, numbers));
   };
-  for (const name of ['type', 'draw', 'run', 'measurement'] as const) tell(WORDS[name], ({ defaults }) => defaults.includes(name));
-  tell('wants more than the class granted allows a device, which is taken', ({ capped }) => capped);
-  tell('takes more than the class lets the port give, which may switch it off', ({ overClass }) => overClass);
+  for (const name of ['type', 'draw', 'run', 'measurement'] as const) note(WORDS[name], ({ defaults }) => defaults.includes(name));
+  note('wants more than the class granted allows a device, which is taken', ({ capped }) => capped);
+  note('takes more than the class lets the port give, which may switch it off', ({ overClass }) => overClass);
   return found;
 }

@@ -1,7 +1,11 @@
 /** A switch, its supplies, its cards and what is plugged into it. @module */
 import type { RunResistance } from '../../cable/run-resistance.ts';
 import type { PoeClassNumber, PseType } from '../../ethernet/class-table.ts';
+import * as port from '../../ethernet/port-fields.ts';
+import type { Field, Fields, OptionalField } from '../../quantity/fields.ts';
+import { requireObject } from '../../quantity/guards.ts';
 import type { Ohms, Volts, Watts } from '../../quantity/units.ts';
+import { requireWatts } from './nanowatts.ts';
 
 /** Who keeps power when there is not enough for all (RFC 3621: critical, high, low). */
 export type PortPriority = 'critical' | 'high' | 'low';
@@ -108,3 +112,60 @@ export type SwitchBudgetInput = SwitchBudgetCommon &
         readonly fitted?: undefined;
       }
   );
+
+/** A power that adds up exactly. */
+const POWER: Field<Watts> = { check: (watts, path) => requireWatts(watts, path), type: 'Watts' };
+const OPTIONAL_POWER: OptionalField<Watts> = { check: (watts, path) => requireWatts(watts, path), type: 'Watts', optional: true };
+
+/** Guarded by hand, for speed: there may be ten thousand ports. @internal */
+export const BUDGET_PORT_FIELDS: Fields<BudgetPort, 'priority'> = {
+  port: { whole: [1, 1e6] },
+  poeClass: () => port.POE_CLASS_FIELD,
+  pseType: () => port.PSE_TYPE_FIELD,
+  requested: () => port.PD_POWER_FIELD,
+  priority: { oneOf: () => PRIORITIES, default: 'low' },
+  pdPower: () => port.PD_POWER_FIELD,
+  resistance: () => port.RESISTANCE_FIELD,
+  pseVoltage: () => port.PSE_VOLTAGE_FIELD,
+  pairs: () => port.PAIRS_FIELD,
+  measured: () => OPTIONAL_POWER,
+  group: { text: 'any', optional: true },
+  limit: () => OPTIONAL_POWER,
+};
+
+/** Who comes first. @internal */
+export const PRIORITIES: readonly PortPriority[] = ['critical', 'high', 'low'];
+
+/** @internal */
+export const BASES: readonly BudgetBasis[] = ['class', 'requested', 'calculated', 'measured'];
+
+/** @internal */
+export const POWER_SUPPLY_FIELDS: Fields<PowerSupply> = { power: () => POWER, name: { text: 'any', optional: true } };
+
+/** @internal */
+export const PORT_GROUP_FIELDS: Fields<PortGroup> = { group: { text: 'any' }, limit: () => POWER };
+
+/** Names, or how many; which, is checked against the supplies. @internal */
+export const FAILED_FIELD: OptionalField<number | readonly string[]> = { check: () => undefined, type: 'FailedSupplies', optional: true };
+
+/** The ports, and what the three ways of saying the capacity rule out, are guarded by hand. @internal */
+export const SWITCH_BUDGET_FIELDS: Fields<Pick<SwitchBudgetInput, keyof SwitchBudgetInput>, 'policy' | 'reserve'> = {
+  ports: { list: { object: () => BUDGET_PORT_FIELDS } },
+  basis: { oneOf: () => BASES },
+  policy: { oneOf: () => ['strict', 'fill'], default: 'strict' },
+  reserve: { fraction: 'capacity', default: 0 },
+  portLimit: () => OPTIONAL_POWER,
+  groups: { list: { object: () => PORT_GROUP_FIELDS }, optional: true },
+  capacity: () => OPTIONAL_POWER,
+  budgetBySupplies: { list: { nonNegative: 'W' }, least: 'power', optional: true },
+  fitted: { whole: [0, 1e6], optional: true },
+  failed: () => FAILED_FIELD,
+  supplies: { list: { object: () => POWER_SUPPLY_FIELDS }, least: 'supply', optional: true },
+  systemLoad: () => OPTIONAL_POWER,
+};
+
+/** A switch inside the input of another function; `switchBudget` checks its keys. @internal */
+export const SWITCH_FIELD: Field<SwitchBudgetInput> = {
+  check: (budget, path) => requireObject(budget, path, 'a switch, as for switchBudget'),
+  type: 'SwitchBudgetInput',
+};

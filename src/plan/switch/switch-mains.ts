@@ -1,11 +1,11 @@
 /** What a switch takes from the mains, and where the heat goes. @module */
-import { btuPerHour } from '../../quantity/convert.ts';
-import { requireNonNegative, requireObject, requirePositive } from '../../quantity/guards.ts';
-import { InputError } from '../../quantity/input-error.ts';
+import { btuPerHour } from '../../quantity/convert-electrical.ts';
+import { type Fields, readInput } from '../../quantity/fields.ts';
 import type { Amperes, Volts, Watts } from '../../quantity/units.ts';
 import { checked, drawOf, givenFlow, type PortFlow, portFlow, psePowerLimitOf } from './port-demand.ts';
+import { SHARE_FIELD } from './share-field.ts';
 import { type SwitchBudget, switchBudget } from './switch-budget.ts';
-import type { SwitchBudgetInput } from './switch-input.ts';
+import { SWITCH_FIELD, type SwitchBudgetInput } from './switch-input.ts';
 import { withPorts } from './with-ports.ts';
 
 /** A switch with what is known of its mains side. */
@@ -23,6 +23,16 @@ export interface SwitchMainsInput {
   /** Power factor of the supplies, a fraction above 0 and up to 1; 1 if absent. */
   readonly powerFactor?: number | undefined;
 }
+
+/** @internal */
+export const SWITCH_MAINS_FIELDS: Fields<SwitchMainsInput> = {
+  budget: () => SWITCH_FIELD,
+  efficiency: () => SHARE_FIELD,
+  systemLoad: { nonNegative: 'W', optional: true },
+  portLoss: { nonNegative: 'W', optional: true },
+  mainsVoltage: { positive: 'V', optional: true },
+  powerFactor: () => SHARE_FIELD,
+};
 
 /** A power with what is not in it. */
 export interface PowerFigure {
@@ -100,18 +110,11 @@ const CAUTION =
  * [mainsInput.watts.toFixed(1), rackHeat.watts.toFixed(1), rackHeat.btuPerHour.toFixed(0)]; // => ['377.8', '77.8', '265']
  */
 export function switchMains(input: SwitchMainsInput): SwitchMains {
-  requireObject(input, 'input', 'an object with budget');
-  const { efficiency, portLoss: lossPerPort, mainsVoltage, powerFactor } = input;
-  requireObject(input.budget, 'budget', 'a switch, as for switchBudget');
-  const { systemLoad = input.budget.systemLoad } = input;
-  if (efficiency !== undefined) requireShare(efficiency, 'efficiency');
-  if (powerFactor !== undefined) requireShare(powerFactor, 'powerFactor');
-  if (systemLoad !== undefined) requireNonNegative(systemLoad, 'systemLoad', 'W');
-  if (lossPerPort !== undefined) requireNonNegative(lossPerPort, 'portLoss', 'W');
-  if (mainsVoltage !== undefined) requirePositive(mainsVoltage, 'mainsVoltage', 'V');
-  const budget = switchBudget(input.budget);
+  const { budget: given, efficiency, portLoss: lossPerPort, mainsVoltage, powerFactor, ...stated } = readInput(SWITCH_MAINS_FIELDS, input);
+  const budget = switchBudget(given);
+  const { systemLoad = given.systemLoad } = stated;
 
-  const { ports, told } = flowsOf(input.budget, budget);
+  const { ports, notes } = flowsOf(given, budget);
   let devicePower = 0;
   let cableHeat = 0;
   for (const flow of ports) {
@@ -129,7 +132,7 @@ export function switchMains(input: SwitchMainsInput): SwitchMains {
   if (systemLoad === undefined) notIncluded.push('system load');
   if (efficiency === undefined) notIncluded.push('conversion loss');
   if (lossPerPort === undefined) notIncluded.push('port loss');
-  const assumptions = [...budget.assumptions, ...told];
+  const assumptions = [...budget.assumptions, ...notes];
   if (mainsVoltage !== undefined && powerFactor === undefined) assumptions.push('power factor not stated, 1 is taken');
   const perBtu = btuPerHour(1);
   const missing = notIncluded.length === 0 ? '' : ` (not included: ${notIncluded.join(', ')})`;
@@ -154,7 +157,7 @@ export function switchMains(input: SwitchMainsInput): SwitchMains {
 function flowsOf(
   { ports, basis, portLimit }: SwitchBudgetInput,
   budget: SwitchBudget,
-): { readonly ports: readonly PortHeat[]; readonly told: readonly string[] } {
+): { readonly ports: readonly PortHeat[]; readonly notes: readonly string[] } {
   const setAside = new Map(budget.powered.map(({ port, power }) => [port, power]));
   const flows: PortHeat[] = [];
   const capped: number[] = [];
@@ -187,18 +190,13 @@ function flowsOf(
       if (most < limits.psePower || flow.psePower > psePowerLimitOf(draw, limits)) cut.push(port);
     }
   }
-  const told: string[] = [];
-  const tell = (words: string, about: readonly number[]): void => {
-    if (about.length > 0) told.push(withPorts(words, about));
+  const notes: string[] = [];
+  const note = (words: string, about: readonly number[]): void => {
+    if (about.length > 0) notes.push(withPorts(words, about));
   };
-  tell('the stated draw is more than the class granted allows a device, which is taken', capped);
-  tell('the stated draw takes more over its run than is set aside', beyond);
-  tell('the draw would take more over its run than is set aside, which is all that the port is taken to give', cut);
-  tell('the run cannot carry the draw, which is counted as nothing', dead);
-  return { ports: flows.sort((a, b) => a.port - b.port), told };
-}
-
-function requireShare(value: number, parameter: string): void {
-  requirePositive(value, parameter, '(a fraction)');
-  if (value > 1) throw new InputError('range', parameter, 'a fraction above 0 and up to 1', value);
+  note('the stated draw is more than the class granted allows a device, which is taken', capped);
+  note('the stated draw takes more over its run than is set aside', beyond);
+  note('the draw would take more over its run than is set aside, which is all that the port is taken to give', cut);
+  note('the run cannot carry the draw, which is counted as nothing', dead);
+  return { ports: flows.sort((a, b) => a.port - b.port), notes };
 }

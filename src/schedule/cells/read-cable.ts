@@ -135,6 +135,6 @@ function readPairs(text: string, pairs: number, style: CellStyle): Cell<NamedCab
   if (name === undefined) return refused('unknown-name');
   const whole = style.cableOf(name);
   if (pairs < 1 || pairs > whole.pairs) return refused('value-out-of-range', `${whole.title} has ${whole.pairs} pairs`);
-  const conductor = { ...cableCores(whole, pairs), name: `${whole.title}, ${pairs} ${pairs === 1 ? 'pair' : 'pairs'}` };
+  const conductor = { ...cableCores({ cable: whole, cores: pairs }), name: `${whole.title}, ${pairs} ${pairs === 1 ? 'pair' : 'pairs'}` };
   return holds({ conductor, cores: pairs });
 }

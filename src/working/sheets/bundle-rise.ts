@@ -2,6 +2,7 @@
 import { type BundleRiseInput, bundleRise, type Installation } from '../../cable/heat/bundle-rise.ts';
 import { HEAT_CAUTION } from '../../cable/heat/caution.ts';
 import { INSTALLATIONS, type InstallationRow } from '../../cable/heat/installations-table.ts';
+import { readCable } from '../../cable/read-cable.ts';
 import { HOTTEST } from '../../quantity/guards.ts';
 import type { FigureSources, Figures, Reading, Sheet, SheetGiven, SheetStep } from '../sheet.ts';
 import { findSurface, workedScope } from './bundle-passes.ts';
@@ -356,7 +357,8 @@ function wayOf(installation: Exclude<Installation, 'wound-drum'>): Omit<Installa
 }
 
 function readBundle(input: BundleRiseInput): Reading {
-  const { cable, bundle, pairCurrent, ambient = 20, basis = 'nominal', installation } = input;
+  const { bundle, pairCurrent, ambient = 20, basis = 'nominal', installation } = input;
+  const cable = readCable(input.cable, 'cable');
   if (installation === 'wound-drum') {
     return {
       values: { I: pairCurrent },

@@ -1,5 +1,6 @@
 /** What a meter should show on a pair of a run. @module */
 import { type ExpectedReadingInput, expectedReading } from '../../cable/field/expected-reading.ts';
+import { readSegments } from '../../cable/run-resistance.ts';
 import type { Sheet, SheetStep } from '../sheet.ts';
 import { pieceGivens, pieceRows, pieceSteps } from './piece-bounds.ts';
 import { connectionAssumptions, twentyGiven } from './shared.ts';
@@ -103,7 +104,9 @@ export const expectedReadingSheet: Sheet<ExpectedReadingInput> = {
   ],
   guard: expectedReading,
   read: (input) => {
-    const { installed, cords = [], connections = 0, connectionResistance, temperatureSpread = 0 } = input;
+    const { connections = 0, connectionResistance, temperatureSpread = 0 } = input;
+    const installed = readSegments(input.installed, 'installed');
+    const cords = readSegments(input.cords ?? [], 'cords');
     const { linkConnections = Math.min(connections, 3) } = input;
     const rows = { installed: pieceRows(installed), cords: pieceRows(cords, installed.length) };
     const loop = (label: string, core: string, count: number, pieces: number) => {

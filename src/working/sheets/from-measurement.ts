@@ -1,8 +1,11 @@
 /** From the readings of shorted pairs to the loops that power sees, and to a length. @module */
+import type { Cable } from '../../cable/cable.ts';
 import { loopOf } from '../../cable/field/expected-reading.ts';
 import { CONNECTIONS, type FromMeasurementInput, fromMeasurement } from '../../cable/field/from-measurement.ts';
 import { readingBounds } from '../../cable/field/loaded-voltage.ts';
 import { leastShare, loopPerMetre, wireOf } from '../../cable/field/wire.ts';
+import { readCable } from '../../cable/read-cable.ts';
+import { readSegments, type Segment } from '../../cable/run-resistance.ts';
 import type { RunPair } from '../../cable/unbalance.ts';
 import { awg } from '../../conductor/awg.ts';
 import { InputError } from '../../quantity/input-error.ts';
@@ -151,7 +154,9 @@ export const fromMeasurementSheet: Sheet<FromMeasurementInput> = {
     throw new InputError('conflict', 'pairs', 'at least one pair with a reading: of open pairs there is nothing to reckon', input.pairs);
   },
   read: (input) => {
-    const { pairs, leadResistance = 0, temperature = 20, cable, accuracy, cords = [], scope } = input;
+    const { pairs, leadResistance = 0, temperature = 20, accuracy, scope } = input;
+    const cable = input.cable === undefined ? undefined : readCable(input.cable, 'cable');
+    const cords = readSegments(input.cords ?? [], 'cords');
     const bounds = typeof temperature === 'number' ? { low: temperature, high: temperature } : temperature;
     const isOne = bounds.low === bounds.high;
     const read: ReadingRow[] = [];
@@ -163,7 +168,7 @@ export const fromMeasurementSheet: Sheet<FromMeasurementInput> = {
       else read.push({ ...row, values: { 'x_#': x }, core: String(read.length), cases: [x > leadResistance ? 'clear' : HIDDEN] });
     }
     const some = read.some(({ cases = [] }) => cases.includes('clear')) ? SOME : NONE;
-    const named = cable === undefined ? { values: {}, cases: [], sources: {} } : lengthReading({ ...input, cable }, bounds);
+    const named = cable === undefined ? { values: {}, cases: [], sources: {} } : lengthReading({ ...input, cable, cords }, bounds);
     // An unknown data cable is copper.
     const alpha = cable?.temperatureCoefficient ?? awg(24).temperatureCoefficient ?? 0;
     return {
@@ -206,15 +211,15 @@ export const fromMeasurementSheet: Sheet<FromMeasurementInput> = {
 
 /** The cable as it is thought to be, and whether any length of it gives the readings. */
 function lengthReading(
-  input: FromMeasurementInput & { readonly cable: NonNullable<FromMeasurementInput['cable']> },
+  input: FromMeasurementInput & { readonly cable: Cable; readonly cords: readonly Segment[] },
   temperature: { readonly low: number; readonly high: number },
 ): { values: Figures; sources: FigureSources; cases: string[] } {
-  const { cable, cords = [], scope, accuracy, leadResistance = 0, connectionResistance = 0.2, knownLength } = input;
+  const { cable, cords, scope, accuracy, leadResistance = 0, connectionResistance = 0.2, knownLength } = input;
   const { connections = CONNECTIONS[scope] } = input;
   const known = typeof knownLength === 'number' ? { low: knownLength, high: knownLength } : knownLength;
   const readings = PAIRS.flatMap((pair) => {
     const x = input.pairs[pair];
-    return typeof x === 'number' ? [readingBounds(x, accuracy, 'accuracy')] : [];
+    return typeof x === 'number' ? [readingBounds(x, accuracy)] : [];
   });
   const high = Math.max(...readings.map(({ low }) => Math.max(low - leadResistance, 0)));
   const low = Math.min(...readings.map((reading) => reading.high - leadResistance));

@@ -184,8 +184,8 @@ export const loadedVoltageSheet: Sheet<LoadedVoltageInput> = {
   read: (input) => {
     const { openVoltage: V_0, loadedVoltage: V, current: I, minimumVoltage: V_min, voltageAccuracy, currentAccuracy } = input;
     const exact = voltageAccuracy === undefined && currentAccuracy === undefined;
-    const open = readingBounds(V_0, voltageAccuracy, 'voltageAccuracy');
-    const under = readingBounds(V, voltageAccuracy, 'voltageAccuracy');
+    const open = readingBounds(V_0, voltageAccuracy);
+    const under = readingBounds(V, voltageAccuracy);
     const device = V_min === undefined ? 'no device' : V_min < V_0 ? 'device' : 'under the device';
     return {
       values: {

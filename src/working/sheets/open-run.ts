@@ -1,8 +1,9 @@
 /** A run with one quantity left open: what the sheets that solve for it have in common. @module */
 import type { Segment } from '../../cable/run-resistance.ts';
 import type { Load } from '../../circuit/operating-point.ts';
+import { grantedByType } from '../../ethernet/assigned-class.ts';
 import type { PoeClassNumber, PseType } from '../../ethernet/class-table.ts';
-import { assignedClass, type PoeClass, poeClass } from '../../ethernet/poe-class.ts';
+import { type PoeClass, poeClass } from '../../ethernet/poe-class.ts';
 import { appliedLimits } from '../../ethernet/power-at-pd.ts';
 import type { CheckName } from '../../limits/check.ts';
 import type { CablingStandard } from '../../plan/cabling-rules.ts';
@@ -58,7 +59,7 @@ export interface OpenRun {
 /** The limits of the class that the port grants, and what the device draws. */
 export function granted(input: OpenRun): { readonly limits: PoeClass; readonly P: number } {
   const { poeClass: asked, pseType, pairs } = input;
-  const given = pseType === undefined ? asked : assignedClass(asked, pseType);
+  const given = pseType === undefined ? asked : grantedByType(asked, pseType);
   // A device that is granted less than it asks for still wants all of it.
   const pdPower = input.pdPower ?? (given === asked ? undefined : poeClass(asked).pdPower);
   const limits = appliedLimits({ poeClass: given, pseType, pairs, pdPower });

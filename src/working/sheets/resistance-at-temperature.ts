@@ -1,16 +1,10 @@
 /** A resistance brought from one temperature to another. @module */
-import { resistanceAtTemperature, type TemperatureLine } from '../../conductor/temperature-coefficient.ts';
-import { requireObject } from '../../quantity/guards.ts';
-import type { Celsius } from '../../quantity/units.ts';
+import { type LineAtTemperature, resistanceAtTemperature } from '../../conductor/temperature-coefficient.ts';
 import type { Sheet } from '../sheet.ts';
 
-/** The arguments of `resistanceAtTemperature` in one object. */
-export interface ResistanceAtTemperatureInput extends TemperatureLine {
-  /** Temperature that is asked about, -273.15 to 4000. [°C] */
-  readonly at: Celsius;
-}
+export type { LineAtTemperature as ResistanceAtTemperatureInput } from '../../conductor/temperature-coefficient.ts';
 
-export const resistanceAtTemperatureSheet: Sheet<ResistanceAtTemperatureInput> = {
+export const resistanceAtTemperatureSheet: Sheet<LineAtTemperature> = {
   title: 'A resistance at another temperature',
   core: 'resistanceAtTemperature',
   keys: ['resistance', 'temperature', 'coefficient', 'coefficientTemperature', 'at'],
@@ -63,11 +57,7 @@ export const resistanceAtTemperatureSheet: Sheet<ResistanceAtTemperatureInput> =
     { slip: 'ratio-upside-down', steps: { R_2: 'R_1 * f_1 / f_2' } },
     { slip: 'temperature-not-changed', steps: { R_2: 'R_1' } },
   ],
-  guard: (input) => {
-    requireObject(input, 'input', 'an object with resistance, temperature, coefficient and at');
-    const { at, ...line } = input;
-    return resistanceAtTemperature({ line, at });
-  },
+  guard: resistanceAtTemperature,
   read: ({ resistance, temperature, coefficient, coefficientTemperature: stated, at }) => {
     const coefficientTemperature = stated ?? 20;
     return {

@@ -1,5 +1,5 @@
 /** From the pieces of a run to its three loops. @module */
-import { type RunResistanceInput, runResistance } from '../../cable/run-resistance.ts';
+import { type RunResistanceInput, readSegments, runResistance } from '../../cable/run-resistance.ts';
 import type { Reading, Sheet, SheetGiven } from '../sheet.ts';
 import { jointGivens } from './line-steps.ts';
 import { pieceGivens, pieceSteps } from './run-steps.ts';
@@ -63,7 +63,8 @@ export const runResistanceSheet: Sheet<RunResistanceInput> = {
 };
 
 function readRun(input: RunResistanceInput): Reading {
-  const { segments, connections = 0, connectionResistance = 0.2, basis = 'maximum' } = input;
+  const segments = readSegments(input.segments, 'segments');
+  const { connections = 0, connectionResistance = 0.2, basis = 'maximum' } = input;
   return {
     values: { n: connections, R_c: connectionResistance, T_ref: 20 },
     sources: { R_c: input.connectionResistance === undefined ? 'tia-568.2-d-connection' : undefined },

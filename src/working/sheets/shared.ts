@@ -1,7 +1,7 @@
 /** Figures that several sheets have in common. @module */
 import type { Cable } from '../../cable/cable.ts';
-import { COPPER_COEFFICIENT } from '../../conductor/annealed-copper.ts';
 import type { Conductor } from '../../conductor/conductor.ts';
+import { COPPER_COEFFICIENT } from '../../conductor/copper-standard.ts';
 import type { SourceKey } from '../../sources/sources.ts';
 import type { FigureSources, Figures, SheetGiven, SheetStep } from '../sheet.ts';
 

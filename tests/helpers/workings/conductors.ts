@@ -65,11 +65,11 @@ const resistanceAtTemperatureAsked: Asked<'resistanceAtTemperature'> = {
     coefficientTemperature: pick(random, [undefined, 0, 18, 25]),
     at: uniform(random, -40, 150),
   }),
-  answer: ({ at, ...line }) => ({ resistanceAtTemperature: resistanceAtTemperature({ line, at }) }),
+  answer: ({ at, ...line }) => ({ resistanceAtTemperature: resistanceAtTemperature({ ...line, at }) }),
   mistakes: [
     {
       slip: 'twenty-left-out',
-      make: ({ at, ...line }) => resistanceAtTemperature({ line: { ...line, coefficientTemperature: 0 }, at }),
+      make: ({ at, ...line }) => resistanceAtTemperature({ ...line, coefficientTemperature: 0, at }),
     },
     {
       slip: 'ratio-upside-down',
@@ -79,7 +79,7 @@ const resistanceAtTemperatureAsked: Asked<'resistanceAtTemperature'> = {
     {
       slip: 'coefficient-from-wrong-temperature',
       // As if the coefficient were stated at the temperature of the known resistance.
-      make: ({ at, ...line }) => resistanceAtTemperature({ line: { ...line, coefficientTemperature: line.temperature }, at }),
+      make: ({ at, ...line }) => resistanceAtTemperature({ ...line, coefficientTemperature: line.temperature, at }),
     },
   ],
 };

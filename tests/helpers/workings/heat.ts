@@ -4,6 +4,7 @@ import { ampacity } from '../../../src/cable/heat/ampacity.ts';
 import { bundleRise } from '../../../src/cable/heat/bundle-rise.ts';
 import { filmCoefficient } from '../../../src/cable/heat/film-coefficient.ts';
 import { remotePowering } from '../../../src/cable/heat/remote-powering.ts';
+import { readCable } from '../../../src/cable/read-cable.ts';
 import { logUniform, pick, uniform, whole } from '../random.ts';
 import { type Asked, again, figureOf, number } from './kit.ts';
 
@@ -85,7 +86,8 @@ const bundleRiseAsked: Asked<'bundleRise'> = {
     {
       slip: 'cold-resistance',
       // Copper that does not mind the heat.
-      make: (input) => again(bundleRiseAsked, { ...input, cable: { ...input.cable, temperatureCoefficient: 0 } }, 'rise'),
+      make: (input) =>
+        again(bundleRiseAsked, { ...input, cable: { ...readCable(input.cable, 'cable'), temperatureCoefficient: 0 } }, 'rise'),
     },
   ],
 };

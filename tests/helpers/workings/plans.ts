@@ -4,8 +4,9 @@ import { runResistance, type Segment } from '../../../src/cable/run-resistance.t
 import type { Load } from '../../../src/circuit/operating-point.ts';
 import { resistancePerMetre } from '../../../src/conductor/resistance-per-metre.ts';
 import { atMaximum } from '../../../src/conductor/to-maximum.ts';
+import { grantedByType } from '../../../src/ethernet/assigned-class.ts';
 import type { PoeClassNumber } from '../../../src/ethernet/class-table.ts';
-import { assignedClass, type PoeClass, poeClass } from '../../../src/ethernet/poe-class.ts';
+import { type PoeClass, poeClass } from '../../../src/ethernet/poe-class.ts';
 import { appliedLimits } from '../../../src/ethernet/power-at-pd.ts';
 import type { MaximumPoweredFacts as MaximumPoweredRunInput } from '../../../src/plan/maximum-powered-run.ts';
 import { maximumRun } from '../../../src/plan/maximum-run.ts';
@@ -19,7 +20,7 @@ const FACTOR = { pairLoop: 2, twoPair: 1, fourPair: 0.5 } as const;
 
 /** Of the class that the port grants. */
 const limitsOf = (input: MaximumPoweredRunInput): PoeClass =>
-  appliedLimits(input.pseType === undefined ? input : { ...input, poeClass: assignedClass(input.poeClass, input.pseType) });
+  appliedLimits(input.pseType === undefined ? input : { ...input, poeClass: grantedByType(input.poeClass, input.pseType) });
 
 const pairsOf = (input: WorkingInputs['maximumRun']): number | undefined =>
   'load' in input ? undefined : limitsOf(input as MaximumPoweredRunInput).pairs;

@@ -1,11 +1,13 @@
 import { expect, test } from 'vitest';
-import { cable } from '../../../src/cable/cable.ts';
-import { CABLES, type CableName } from '../../../src/cable/cables.ts';
+import { CABLE_FIELDS, cable } from '../../../src/cable/cable.ts';
+import { type CableName, cableNames } from '../../../src/cable/cables.ts';
+import { defineCable } from '../../../src/cable/define-cable.ts';
 import { awg } from '../../../src/conductor/awg.ts';
 import { source } from '../../../src/sources/source.ts';
 import { as, expectInputError, expectPlain } from '../../helpers/expectations.ts';
+import { expectHeld } from '../../helpers/held-to-fields.ts';
 
-const NAMES = Object.keys(CABLES) as CableName[];
+const NAMES = cableNames;
 
 test.each(NAMES)('%s is plain data of four pairs, with a source that can be looked up', (name) => {
   const made = cable(name);
@@ -36,8 +38,8 @@ test('the table holds the categories and cords of the trade, each limit with a s
 
 test('the limits of TIA-568 (one conductor) and of IEC 61156 (two in series) are kept apart', () => {
   expect(cable('cat6').limits).toEqual([
-    { standard: 'TIA-568', of: 'conductor', perMetre: 0.0938, source: 'tia-568.2-d-cable' },
-    { standard: 'IEC 61156', of: 'pairLoop', perMetre: 0.19, source: 'iec-61156-5-loop' },
+    { standard: 'TIA-568', circuit: 'conductor', perMetre: 0.0938, source: 'tia-568.2-d-cable' },
+    { standard: 'IEC 61156', circuit: 'pairLoop', perMetre: 0.19, source: 'iec-61156-5-loop' },
   ]);
   expect(cable('cat6', { limit: 'TIA-568' })).toStrictEqual(cable('cat6'));
   expect(cable('cat6', { limit: 'IEC 61156' })).toMatchObject({ maximumResistancePerMetre: 0.095, source: 'iec-61156-5-loop' });
@@ -46,6 +48,19 @@ test('the limits of TIA-568 (one conductor) and of IEC 61156 (two in series) are
   expect(cable('cat7a')).toMatchObject({ maximumResistancePerMetre: 0.095, screened: true });
   expectInputError(() => cable('cat7a', { limit: 'TIA-568' }), 'options.limit', 'conflict');
   expectInputError(() => cable('cord-28', { limit: 'IEC 61156' }), 'options.limit', 'conflict');
+});
+
+test('a category is what it is, and absent where nobody knows', () => {
+  expect(NAMES.map((name) => cable(name).category)).toEqual(['3', '5e', '6', '6A', '7A', undefined, undefined, undefined]);
+  expect(NAMES.slice(0, 5).map((name) => cable(name).title)).toEqual([3, '5e', 6, '6A', '7A'].map((name) => `Category ${name}`));
+  expect(cable('cord-28').title).toBe('Cord, 28 AWG');
+  expect(defineCable({ name: 'riser', gauge: 24, category: '3' }).category).toBe('3');
+  expect(defineCable({ name: 'riser', gauge: 24 })).not.toHaveProperty('category');
+});
+
+test('the guards accept and refuse what the fields do', () => {
+  expectHeld(CABLE_FIELDS, {}, (options) => cable('cat6', options), { path: 'options' });
+  expectInputError(() => cable(as<CableName>('Cat6')), 'name', 'unknown');
 });
 
 test('a screened form is asked for; Category 7A has no other', () => {

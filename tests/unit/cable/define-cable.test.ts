@@ -206,8 +206,8 @@ describe('refuses', () => {
 
   test('what is no sheet at all', () => {
     for (const input of [null, 7, 'cat6', []]) {
-      expectInputError(() => defineCable(as<CableSheet>(input)), 'sheet', 'type');
-      expectInputError(() => assessCableData(as<CableData>(input)), 'data', 'type');
+      expectInputError(() => defineCable(as<CableSheet>(input)), 'input', 'type');
+      expectInputError(() => assessCableData(as<CableData>(input)), 'input', 'type');
     }
     expectInputError(() => assessCableData({}), 'gauge', 'missing');
   });

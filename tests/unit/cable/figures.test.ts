@@ -21,14 +21,23 @@ test.each(['', 'constructor', 'Connection', 7, null])('there is no figure %o', (
 });
 
 test('leads: a maximum for each gauge, a nominal figure where the chart has one', () => {
-  expectPlain(strandedLead(24));
-  expect(strandedLead(24)).toMatchObject({ name: '24 AWG stranded', basis: 'maximum', stranding: 'stranded', source: 'usb-leads' });
-  expect(strandedLead(24, { basis: 'nominal' })).toMatchObject({ name: '24 AWG 7/32', basis: 'nominal', source: 'stranded-lead-chart' });
+  expectPlain(strandedLead({ gauge: 24 }));
+  expect(strandedLead({ gauge: 24 })).toMatchObject({
+    name: '24 AWG stranded',
+    basis: 'maximum',
+    stranding: 'stranded',
+    source: 'usb-leads',
+  });
+  expect(strandedLead({ gauge: 24, basis: 'nominal' })).toMatchObject({
+    name: '24 AWG 7/32',
+    basis: 'nominal',
+    source: 'stranded-lead-chart',
+  });
   for (const gauge of [22, 24, 26, 28]) {
-    expect(strandedLead(gauge, { basis: 'nominal' }).resistancePerMetre).toBeLessThan(strandedLead(gauge).resistancePerMetre);
+    expect(strandedLead({ gauge, basis: 'nominal' }).resistancePerMetre).toBeLessThan(strandedLead({ gauge }).resistancePerMetre);
   }
-  expectInputError(() => strandedLead(20, { basis: 'nominal' }), 'gauge', 'unknown');
-  for (const gauge of [23, 30, 2.4]) expectInputError(() => strandedLead(gauge), 'gauge', 'unknown');
-  expectInputError(() => strandedLead(as<number>('24')), 'gauge', 'unknown');
-  expectInputError(() => strandedLead(24, as<object>({ basis: 'measured' })), 'options.basis', 'unknown');
+  expectInputError(() => strandedLead({ gauge: 20, basis: 'nominal' }), 'gauge', 'unknown');
+  for (const gauge of [23, 30, 2.4]) expectInputError(() => strandedLead({ gauge }), 'gauge', 'unknown');
+  expectInputError(() => strandedLead({ gauge: as<number>('24') }), 'gauge', 'unknown');
+  expectInputError(() => strandedLead({ gauge: 24, ...as<object>({ basis: 'measured' }) }), 'basis', 'unknown');
 });

@@ -1,7 +1,10 @@
 import { describe, expect, test } from 'vitest';
 import { type Cable, cable } from '../../../src/cable/cable.ts';
-import { type RunResistanceInput, runResistance, type Segment } from '../../../src/cable/run-resistance.ts';
+import { cableNames } from '../../../src/cable/cables.ts';
+import { RUN_PIECE_FIELDS } from '../../../src/cable/read-cable.ts';
+import { RUN_RESISTANCE_FIELDS, type RunResistanceInput, runResistance, type Segment } from '../../../src/cable/run-resistance.ts';
 import { as, expectInputError, expectPlain, expectWithin, frozen, NOT_NUMBERS } from '../../helpers/expectations.ts';
+import { expectHeld } from '../../helpers/held-to-fields.ts';
 
 const cat5e = frozen(cable('cat5e'));
 const cord = frozen(cable('cord-26'));
@@ -59,6 +62,33 @@ test('undefined means absent, and a frozen input is left alone', () => {
   expect(runResistance(input)).toStrictEqual(runResistance({ segments: [{ cable: cat5e, length: 90 }] }));
 });
 
+test('a cable is given by its name as well', () => {
+  const named = runResistance({
+    segments: [
+      { cable: 'cat5e', length: 80, temperature: 45 },
+      { cable: 'cord-26', length: 5 },
+    ],
+  });
+  expect(named).toStrictEqual(
+    runResistance({
+      segments: [
+        { cable: cat5e, length: 80, temperature: 45 },
+        { cable: cord, length: 5 },
+      ],
+    }),
+  );
+  for (const name of cableNames) {
+    expect(runResistance({ segments: [{ cable: name, length: 9 }] })).toEqual(
+      runResistance({ segments: [{ cable: cable(name), length: 9 }] }),
+    );
+  }
+});
+
+test('the guards accept and refuse what the fields do', () => {
+  expectHeld(RUN_RESISTANCE_FIELDS, { segments: [{ cable: 'cat6', length: 3 }] }, runResistance);
+  expectHeld(RUN_PIECE_FIELDS, { cable: 'cat6', length: 3 }, (piece) => runResistance({ segments: [piece] }), { path: 'segments[0]' });
+});
+
 describe('refuses, with the path', () => {
   const third = (segment: unknown): RunResistanceInput => ({
     segments: [{ cable: cat5e, length: 1 }, { cable: cat5e, length: 1 }, as<Segment>(segment)],
@@ -93,8 +123,10 @@ describe('refuses, with the path', () => {
   test('what is no segment and no cable', () => {
     for (const segment of [null, 'cat5e', 7, []]) expectInputError(() => runResistance(third(segment)), 'segments[2]', 'type');
     expectInputError(() => runResistance(third(undefined)), 'segments[2]', 'missing');
-    for (const wrong of [null, 'cat5e', 7])
-      expectInputError(() => runResistance(third({ cable: wrong, length: 1 })), 'segments[2].cable', 'type');
+    for (const wrong of [null, 7]) expectInputError(() => runResistance(third({ cable: wrong, length: 1 })), 'segments[2].cable', 'type');
+    expect(expectInputError(() => runResistance(third({ cable: 'Cat6', length: 1 })), 'segments[2].cable', 'unknown').message).toBe(
+      'segments[2].cable: "Cat6" is unknown; did you mean "cat6"?',
+    );
     expectInputError(() => runResistance(third({ length: 1 })), 'segments[2].cable', 'missing');
     expectInputError(() => runResistance(third({ cable: {}, length: 1 })), 'segments[2].cable.maximumResistancePerMetre', 'missing');
     const cableWith = (more: Partial<Cable>): unknown => ({ cable: { ...cat5e, ...more }, length: 1 });

@@ -1,6 +1,6 @@
 /** How far the loads of a network can grow: every limit that may stop them, by hand arithmetic. */
 import { describe, expect, test } from 'vitest';
-import { type Load, type Loadability, type LoadabilityOptions, loadability, type NetworkInput } from '../../../src/circuit/index.ts';
+import { type Load, type Loadability, type LoadabilityInput, loadability, type NetworkInput } from '../../../src/circuit/index.ts';
 import { expectInputError } from '../../helpers/expectations.ts';
 
 /** Loads at the end of 12.5 Ω on 50 V: at most 50²/(4·12.5) = 50 W. */
@@ -15,7 +15,7 @@ function expectLimit(found: Loadability, factor: number, limitedBy: 'collapse' |
   expect(found.factor).toBeCloseTo(factor, 6);
   expect(found.limitedBy).toBe(limitedBy);
 }
-const grown = (load: Load, options?: LoadabilityOptions): Loadability => loadability(behind(load), options);
+const grown = (load: Load, more: Partial<LoadabilityInput> = {}): Loadability => loadability({ ...behind(load), ...more });
 
 describe('collapse stops', () => {
   test('a power at V²/4R', () => expectLimit(grown({ power: 20 }), 50 / 20, 'collapse'));
@@ -51,7 +51,7 @@ describe('a minimum voltage stops', () => {
       ],
       taps: [{ at: 'B', load: { current: 1 } }],
     };
-    expectLimit(loadability(network, { minimumVoltage: 40 }), 9, 'minimum-voltage');
+    expectLimit(loadability({ ...network, minimumVoltage: 40 }), 9, 'minimum-voltage');
   });
 });
 
@@ -60,22 +60,22 @@ describe('one tap grows and the others stay', () => {
 
   test('a power beside 1 A', () => {
     // 37.5 V are left of 50 V: 37.5²/(4·12.5) = 28.125 W.
-    expectLimit(loadability(mixed, { tap: 1 }), 2.8125, 'collapse');
+    expectLimit(loadability({ ...mixed, tap: 1 }), 2.8125, 'collapse');
   });
 
   test('a current beside 10 W', () => {
     // U² - (50 - 12.5·I)·U + 125 = 0 has its last solution at (50 - 12.5·I)² = 500.
-    expectLimit(loadability(mixed, { tap: 0 }), (50 - Math.sqrt(500)) / 12.5, 'collapse');
+    expectLimit(loadability({ ...mixed, tap: 0 }), (50 - Math.sqrt(500)) / 12.5, 'collapse');
   });
 
   test('not even a trace of it where the others are too much', () => {
-    expectLimit(loadability(behind({ current: 1 }, { power: 60 }), { tap: 0 }), 0, 'collapse');
-    expectLimit(loadability(behind({ current: 1 }, { power: 10 }), { tap: 1, minimumVoltage: 40 }), 0, 'minimum-voltage');
+    expectLimit(loadability({ ...behind({ current: 1 }, { power: 60 }), tap: 0 }), 0, 'collapse');
+    expectLimit(loadability({ ...behind({ current: 1 }, { power: 10 }), tap: 1, minimumVoltage: 40 }), 0, 'minimum-voltage');
   });
 
   test('a tap that does not exist is named', () => {
-    expectInputError(() => loadability(mixed, { tap: 2 }), 'options.tap', 'range');
-    expectInputError(() => loadability(behind(), { tap: 0 }), 'options.tap', 'conflict');
+    expectInputError(() => loadability({ ...mixed, tap: 2 }), 'tap', 'range');
+    expectInputError(() => loadability({ ...behind(), tap: 0 }), 'tap', 'conflict');
   });
 });
 

@@ -1,6 +1,7 @@
 /** The short way to annealed copper gives the figures of the long one, bit for bit. */
 import { expect, test } from 'vitest';
-import { annealedCopperPerMetre, COPPER_COEFFICIENT } from '../../../src/conductor/annealed-copper.ts';
+import { annealedCopperPerMetre } from '../../../src/conductor/annealed-copper.ts';
+import { COPPER_COEFFICIENT } from '../../../src/conductor/copper-standard.ts';
 import { awg } from '../../../src/index.ts';
 
 test.each(['solid', 'stranded'] as const)('every gauge, %s', (stranding) => {

@@ -5,6 +5,7 @@ import type { Conductor } from '../../../src/conductor/conductor.ts';
 import { conductorFromResistance } from '../../../src/conductor/conductor-from-resistance.ts';
 import { metric } from '../../../src/conductor/metric.ts';
 import {
+  type LineAtTemperature,
   resistanceAtTemperature,
   type TemperatureLine,
   temperatureCoefficientAt,
@@ -30,8 +31,8 @@ describe('temperature coefficients', () => {
   test('a resistance goes hot and its temperature comes back', () => {
     const line = frozen<TemperatureLine>({ resistance: 7, temperature: 15, coefficient: 0.00427, coefficientTemperature: 0 });
     for (const at of [-100, 0, 15, 60, 250]) {
-      const resistance = resistanceAtTemperature({ line, at });
-      expect(Math.abs(temperatureFromResistance({ line, resistance }) - at)).toBeLessThan(1e-9);
+      const resistance = resistanceAtTemperature({ ...line, at });
+      expect(Math.abs(temperatureFromResistance({ ...line, laterResistance: resistance }) - at)).toBeLessThan(1e-9);
       if (at !== 15)
         expectWithin(
           temperatureCoefficientFrom({ first: { resistance: 7, temperature: 15 }, second: { resistance, temperature: at }, at: 0 }),
@@ -39,7 +40,7 @@ describe('temperature coefficients', () => {
           1e-9,
         );
     }
-    expectWithin(resistanceAtTemperature({ line: { ...line, coefficientTemperature: undefined }, at: 15 }), 7, 1e-15);
+    expectWithin(resistanceAtTemperature({ ...line, coefficientTemperature: undefined, at: 15 }), 7, 1e-15);
   });
 
   test.each(NOT_NUMBERS)('refuse %s', (_label, value, code) => {
@@ -50,11 +51,11 @@ describe('temperature coefficients', () => {
     expectInputError(() => temperatureCoefficientAt({ coefficient: 0.004, at: number }), 'at', code);
     expectInputError(() => temperatureCoefficientAt({ coefficient: 0.004, at: 0, from: number }), 'from', code);
     expectInputError(() => zeroResistanceTemperature({ coefficient: number }), 'coefficient', code);
-    expectInputError(() => resistanceAtTemperature({ line: { ...line, resistance: number }, at: 0 }), 'line.resistance', code);
-    expectInputError(() => resistanceAtTemperature({ line: { ...line, temperature: number }, at: 0 }), 'line.temperature', code);
-    expectInputError(() => resistanceAtTemperature({ line: { ...line, coefficient: number }, at: 0 }), 'line.coefficient', code);
-    expectInputError(() => resistanceAtTemperature({ line, at: number }), 'at', code);
-    expectInputError(() => temperatureFromResistance({ line, resistance: number }), 'resistance', code);
+    expectInputError(() => resistanceAtTemperature({ ...line, resistance: number, at: 0 }), 'resistance', code);
+    expectInputError(() => resistanceAtTemperature({ ...line, temperature: number, at: 0 }), 'temperature', code);
+    expectInputError(() => resistanceAtTemperature({ ...line, coefficient: number, at: 0 }), 'coefficient', code);
+    expectInputError(() => resistanceAtTemperature({ ...line, at: number }), 'at', code);
+    expectInputError(() => temperatureFromResistance({ ...line, laterResistance: number }), 'laterResistance', code);
     expectInputError(
       () => temperatureCoefficientFrom({ first: { resistance: number, temperature: 0 }, second: reading }),
       'first.resistance',
@@ -71,15 +72,15 @@ describe('temperature coefficients', () => {
     const reading = { resistance: 1, temperature: 20 };
     const line = { ...reading, coefficient: 0.004 };
     expectInputError(() => temperatureCoefficientAt({ coefficient: 0.00393, at: -240 }), 'at', 'conflict'); // past the inferred zero
-    expectInputError(() => resistanceAtTemperature({ line, at: -250 }), 'at', 'conflict');
+    expectInputError(() => resistanceAtTemperature({ ...line, at: -250 }), 'at', 'conflict');
     expectInputError(() => zeroResistanceTemperature({ coefficient: 0 }), 'coefficient', 'range');
     expectInputError(() => zeroResistanceTemperature({ coefficient: -0.004 }), 'coefficient', 'range');
-    expectInputError(() => temperatureFromResistance({ line, resistance: 1e6 }), 'resistance', 'range');
-    expectInputError(() => temperatureFromResistance({ line: { ...line, coefficient: 0 }, resistance: 2 }), 'resistance', 'range');
-    expectInputError(() => temperatureFromResistance({ line: { ...line, coefficient: 0 }, resistance: 1 }), 'resistance', 'range');
+    expectInputError(() => temperatureFromResistance({ ...line, laterResistance: 1e6 }), 'laterResistance', 'range');
+    expectInputError(() => temperatureFromResistance({ ...line, coefficient: 0, laterResistance: 2 }), 'laterResistance', 'range');
+    expectInputError(() => temperatureFromResistance({ ...line, coefficient: 0, laterResistance: 1 }), 'laterResistance', 'range');
     expectInputError(() => temperatureCoefficientFrom({ first: reading, second: reading }), 'second.temperature', 'conflict');
-    expectInputError(() => resistanceAtTemperature({ line: as<TemperatureLine>(null), at: 0 }), 'line', 'type');
-    expectInputError(() => resistanceAtTemperature({ line: as<TemperatureLine>(undefined), at: 0 }), 'line', 'missing');
+    for (const input of [null, 7, []]) expectInputError(() => resistanceAtTemperature(as<LineAtTemperature>(input)), 'input', 'type');
+    expectInputError(() => resistanceAtTemperature({ ...line, at: 0, ...as<object>({ temprature: 3 }) }), 'temprature', 'unknown');
   });
 });
 

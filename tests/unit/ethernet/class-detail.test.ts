@@ -2,8 +2,8 @@ import { describe, expect, test } from 'vitest';
 import {
   type ClassAssignmentInput,
   classAssignment,
-  type DualSignatureClasses,
   type DualSignatureClassNumber,
+  type DualSignatureInput,
   type DualSignatureOptions,
   dualSignature,
   dualSignatureClass,
@@ -67,13 +67,15 @@ describe('dual-signature classes', () => {
     for (const number of [0, 6, 2.5, '3', null, Number.NaN]) {
       const code = typeof number === 'number' ? 'range' : 'type';
       expectInputError(() => dualSignatureClass(as<DualSignatureClassNumber>(number)), 'dualSignatureClass', code);
-      expectInputError(() => dualSignature({ a: 1, b: as<DualSignatureClassNumber>(number) }), 'classes.b', code);
+      expectInputError(() => dualSignature({ a: 1, b: as<DualSignatureClassNumber>(number) }), 'b', code);
     }
     expectInputError(() => dualSignatureClass(3, { pseType: 2 }), 'pseType', 'conflict');
     expectInputError(() => dualSignatureClass(5, { pseType: 3 }), 'pseType', 'conflict');
     expectInputError(() => dualSignatureClass(5, { pseType: as<PseType>(5) }), 'pseType', 'unknown');
-    expectInputError(() => dualSignature(as<DualSignatureClasses>(null)), 'classes', 'type');
-    expectInputError(() => dualSignature({ a: 1, b: 1 }, as<DualSignatureOptions>(null)), 'options', 'type');
+    expectInputError(() => dualSignature(as<DualSignatureInput>(null)), 'input', 'type');
+    expectInputError(() => dualSignature(as({ a: 1, b: 1, type: 3 })), 'type', 'unknown');
+    expectInputError(() => dualSignatureClass(3, as<DualSignatureOptions>({ type: 3 })), 'options.type', 'unknown');
+    expectInputError(() => dualSignatureClass(3, as<DualSignatureOptions>(null)), 'options', 'type');
   });
 });
 
@@ -81,12 +83,12 @@ describe('classAssignment', () => {
   test('a class 8 device on a 60 W port is granted class 6, and starts at 13 W', () => {
     const settled = classAssignment({ requestedClass: 8, pseType: 3 });
     expectPlain(settled);
-    expect(settled).toMatchObject({ assignedClass: 6, demoted: true, startUpPower: 13, pdPower: 51, requestedPdPower: 71.3, psePower: 60 });
+    expect(settled).toMatchObject({ granted: 6, demoted: true, startUpPower: 13, pdPower: 51, requestedPdPower: 71.3, psePower: 60 });
   });
 
   test('a class 4 device on a Type 1 port is treated as class 0', () => {
     expect(classAssignment({ requestedClass: 4, pseType: 1 })).toMatchObject({
-      assignedClass: 0,
+      granted: 0,
       demoted: true,
       pdPower: 13,
       psePower: 15.4,
@@ -97,14 +99,14 @@ describe('classAssignment', () => {
   });
 
   test('a port that powers one pairset grants class 4 at most', () => {
-    expect(classAssignment({ requestedClass: 6, pseType: 4, pairs: 2 })).toMatchObject({ assignedClass: 4, demoted: true });
-    expect(classAssignment({ requestedClass: 3, pseType: 4, pairs: 2 })).toMatchObject({ assignedClass: 3, demoted: false });
+    expect(classAssignment({ requestedClass: 6, pseType: 4, pairs: 2 })).toMatchObject({ granted: 4, demoted: true });
+    expect(classAssignment({ requestedClass: 3, pseType: 4, pairs: 2 })).toMatchObject({ granted: 3, demoted: false });
   });
 
   // The printed powers of the classes at the port: 90, 75, 60, 45, 30, 15.4, 7 and 4 W.
   test('a port with a power limit grants the highest class within it', () => {
-    const of = (portLimit: number, pseType: PseType = 4): PoeClassNumber =>
-      classAssignment({ requestedClass: 8, pseType, portLimit }).assignedClass;
+    const of = (portLimit: number, pseType: PseType = 4): PoeClassNumber | null =>
+      classAssignment({ requestedClass: 8, pseType, portLimit }).granted;
     expect([100, 90, 75, 74.9, 60, 45, 30, 15.4, 15, 7, 4].map((limit) => of(limit))).toEqual([8, 8, 7, 6, 6, 5, 4, 3, 2, 2, 1]);
     // Type 3 grants class 6 at most; Types 1 and 2 treat a higher class as class 0.
     expect([of(90, 3), of(30, 2), of(15.4, 2), of(15.4, 1), of(7, 1)]).toEqual([6, 4, 0, 0, 2]);
@@ -116,21 +118,36 @@ describe('classAssignment', () => {
     );
     // A limit that cuts nothing is not spoken of.
     expect(classAssignment({ requestedClass: 3, pseType: 4, portLimit: 75 })).toEqual(classAssignment({ requestedClass: 3, pseType: 4 }));
-    expectInputError(() => of(3.99), 'portLimit', 'range');
     for (const [, value, code] of NOT_NUMBERS) expectInputError(() => of(as<number>(value)), 'portLimit', code);
+  });
+
+  test('a limit under every class grants none, and says why', () => {
+    const none = classAssignment({ requestedClass: 8, pseType: 4, portLimit: 3.99 });
+    expectPlain(none);
+    expect(none).toEqual({
+      requestedClass: 8,
+      pseType: 4,
+      granted: null,
+      reason: 'port-limit',
+      requestedPdPower: 71.3,
+      statement: 'A Type 4 port limited to 3.99 W grants no class to this class 8 device.',
+      source: 'ieee-802.3-start-up',
+    });
   });
 
   test('the pairs are those that carry the class granted', () => {
     for (const requestedClass of CLASSES) {
-      expect(classAssignment({ requestedClass, pseType: 4 }).pairs).toBe(requestedClass > 4 ? 4 : 2);
-      expect(classAssignment({ requestedClass, pseType: 4, pairs: 4 }).pairs).toBe(requestedClass > 4 ? 4 : 2);
+      const pairs = requestedClass > 4 ? 4 : 2;
+      expect(classAssignment({ requestedClass, pseType: 4 })).toMatchObject({ pairs });
+      expect(classAssignment({ requestedClass, pseType: 4, pairs: 4 })).toMatchObject({ pairs });
     }
   });
 
   test('nobody starts with more than its class, and nothing is demoted where the port can give it', () => {
     for (const requestedClass of CLASSES) {
       const settled = classAssignment({ requestedClass, pseType: 4 });
-      expect(settled).toMatchObject({ assignedClass: requestedClass, demoted: false });
+      expect(settled).toMatchObject({ granted: requestedClass, demoted: false });
+      if (settled.granted === null) expect.fail('nothing is granted');
       expect(settled.startUpPower).toBe(Math.min(13, settled.pdPower));
     }
   });

@@ -133,20 +133,20 @@ describe('names on the wire', () => {
     for (const field of Object.keys(LLDP_FIELDS) as LldpField[]) {
       const values: Readonly<Record<string, number>> = LLDP_FIELDS[field];
       expect(new Set(Object.values(values)).size).toBe(Object.keys(values).length);
-      for (const [name, value] of Object.entries(values)) expect(lldpFieldName(field, value)).toBe(name);
-      expectInputError(() => lldpFieldName(field, 14), 'value', 'unknown');
+      for (const [name, value] of Object.entries(values)) expect(lldpFieldName({ field, value })).toBe(name);
+      expectInputError(() => lldpFieldName({ field, value: 14 }), 'value', 'unknown');
     }
     for (const field of ['constructor', 'powerclass', ''])
-      expectInputError(() => lldpFieldName(as<LldpField>(field), 1), 'field', 'unknown');
-    expectInputError(() => lldpFieldName('pairs', as<number>('1')), 'value', 'type');
+      expectInputError(() => lldpFieldName({ field: as<LldpField>(field), value: 1 }), 'field', 'unknown');
+    expectInputError(() => lldpFieldName({ field: 'pairs', value: as<number>('1') }), 'value', 'type');
   });
 
   test('the same for RFC 3621', () => {
     for (const object of Object.keys(RFC_3621) as Rfc3621Object[]) {
-      for (const [name, value] of Object.entries(RFC_3621[object])) expect(rfc3621Name(object, value)).toBe(name);
-      expectInputError(() => rfc3621Name(object, 0), 'value', 'unknown');
+      for (const [name, value] of Object.entries(RFC_3621[object])) expect(rfc3621Name({ object, value })).toBe(name);
+      expectInputError(() => rfc3621Name({ object, value: 0 }), 'value', 'unknown');
     }
-    expectInputError(() => rfc3621Name(as<Rfc3621Object>('toString'), 1), 'object', 'unknown');
+    expectInputError(() => rfc3621Name({ object: as<Rfc3621Object>('toString'), value: 1 }), 'object', 'unknown');
   });
 
   test('a classification is the class and 1; classes 5 to 8 have none', () => {

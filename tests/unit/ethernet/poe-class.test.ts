@@ -96,19 +96,21 @@ describe('assignedClass', () => {
     [3, [0, 1, 2, 3, 4, 5, 6, 6, 6]],
     [4, [0, 1, 2, 3, 4, 5, 6, 7, 8]],
   ])('a Type %d port grants classes 0 to 8 as %j', (pseType, granted) => {
-    expect(CLASSES.map((requested) => assignedClass(requested, pseType))).toEqual(granted);
+    expect(CLASSES.map((requested) => assignedClass({ requestedClass: requested, pseType }))).toEqual(granted);
   });
 
   test('what it grants, the port may serve', () => {
     for (const pseType of TYPES) {
-      for (const requested of CLASSES) expect(() => poeClass(assignedClass(requested, pseType), { pseType })).not.toThrow();
+      for (const requested of CLASSES)
+        expect(() => poeClass(assignedClass({ requestedClass: requested, pseType }), { pseType })).not.toThrow();
     }
   });
 
   test('refuses classes and types that do not exist', () => {
     for (const requested of [-1, 9, 0.5, '4', Number.NaN])
-      expectInputError(() => assignedClass(as<PoeClassNumber>(requested), 2), 'requested');
-    for (const pseType of [0, 5, '2', null]) expectInputError(() => assignedClass(4, as<PseType>(pseType)), 'pseType', 'unknown');
-    expectInputError(() => assignedClass(4, as<PseType>(undefined)), 'pseType', 'missing');
+      expectInputError(() => assignedClass({ requestedClass: as<PoeClassNumber>(requested), pseType: 2 }), 'requestedClass');
+    for (const pseType of [0, 5, '2', null])
+      expectInputError(() => assignedClass({ requestedClass: 4, pseType: as<PseType>(pseType) }), 'pseType', 'unknown');
+    expectInputError(() => assignedClass({ requestedClass: 4, pseType: as<PseType>(undefined) }), 'pseType', 'missing');
   });
 });

@@ -47,7 +47,7 @@ describe('pseType', () => {
 });
 
 describe('pseVoltageCheck', () => {
-  const of = (pseVoltage: PortVoltage, type: PseType) => pseVoltageCheck(pseVoltage, type);
+  const of = (pseVoltage: PortVoltage, type: PseType) => pseVoltageCheck({ pseVoltage, pseType: type });
 
   test.each([
     [1, 44],
@@ -83,7 +83,9 @@ describe('pseVoltageCheck', () => {
 
   test('powerAtPd tells it beside the verdict of the run, and only where a voltage is stated', () => {
     expect(powerAtPd({ poeClass: 4, resistance: 5, pseVoltage: 48 }).portVoltage).toMatchObject({ verdict: 'fail', limit: 50, margin: -2 });
-    expect(powerAtPd({ poeClass: 4, resistance: 5, pseVoltage: 54 }).portVoltage).toStrictEqual(pseVoltageCheck(54, 2));
+    expect(powerAtPd({ poeClass: 4, resistance: 5, pseVoltage: 54 }).portVoltage).toStrictEqual(
+      pseVoltageCheck({ pseVoltage: 54, pseType: 2 }),
+    );
     expect(Object.hasOwn(powerAtPd({ poeClass: 4, resistance: 5 }), 'portVoltage')).toBe(false);
     expect(powerAtPd({ poeClass: 4, resistance: 5, pseVoltage: 48 }).checks.map(({ name }) => name)).not.toContain('pse-voltage');
   });

@@ -72,7 +72,7 @@ describe('a verdict over a range of lengths', () => {
     expect(judged(50, 101).verdict).toBe('pass');
     expect(judged(50, 102).verdict).toBe('marginal');
     expect(judged(126, 130).verdict).toBe('fail');
-    expect(judged(120, 130)).toMatchObject({ verdict: 'uncertain', deciding: ['length'] });
+    expect(judged(120, 130)).toMatchObject({ verdict: 'uncertain', deciding: [{ parameter: 'length' }] });
   });
 
   test('each check has its own best and worst', () => {

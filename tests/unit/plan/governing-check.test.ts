@@ -8,7 +8,7 @@ const cat6 = cable('cat6');
 
 function judged(length: number, change: Partial<PoweredRunInput> = {}) {
   const run = checkPoweredRun({ installed: [{ cable: cat5e, length }], poeClass: 3, ...change });
-  const checks = 'checks' in run ? (run.checks as typeof run.powerChecks) : [...run.powerChecks, ...run.cablingChecks];
+  const { checks } = run;
   const limitOf = (name: string): number | undefined => checks.find((check) => check.name === name)?.limit;
   return { governing: run.governing.name, names: checks.map(({ name }) => name), limitOf };
 }

@@ -76,7 +76,6 @@ describe('a run to a powered device', () => {
       ['connections', 0],
       ['connectionResistance', 0.2],
       ['pseType', 2],
-      ['pairs', 2],
       ['pseVoltage', 50],
       ['pdPower', 25.5],
     ]);

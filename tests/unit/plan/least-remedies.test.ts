@@ -2,13 +2,7 @@
 import { describe, expect, test } from 'vitest';
 import { cable, defineCable } from '../../../src/cable/index.ts';
 import { conductorFromResistance } from '../../../src/conductor/index.ts';
-import {
-  type PoweredRunInput,
-  poweredRunRemedies,
-  type RemedyName,
-  type TwoWireRunInput,
-  twoWireRemedies,
-} from '../../../src/plan/index.ts';
+import { type PoweredRunInput, type RemedyName, remedies, type TwoWireRunInput } from '../../../src/plan/index.ts';
 
 /** 0.1 Ω/m, so 0.2 Ω of pair loop for each metre. */
 const patch = defineCable({ name: 'patch', use: 'cord', gauge: 24, maximumOhmsPerKilometre: 100 });
@@ -21,10 +15,9 @@ const run = (ohms: number, change: Partial<PoweredRunInput>): PoweredRunInput =>
   ...change,
 });
 /** What one remedy of a powered run leads to; nothing where it is not offered. */
-const to = (name: RemedyName, input: PoweredRunInput): number | undefined =>
-  poweredRunRemedies(input).find(({ remedy }) => remedy === name)?.to;
+const to = (name: RemedyName, input: PoweredRunInput): number | undefined => remedies(input).find(({ remedy }) => remedy === name)?.to;
 const toTwoWire = (name: RemedyName, input: TwoWireRunInput): number | undefined =>
-  twoWireRemedies(input).find(({ remedy }) => remedy === name)?.to;
+  remedies(input).find(({ remedy }) => remedy === name)?.to;
 
 describe('cords', () => {
   const cords = (length: number): Partial<PoweredRunInput> => ({ cords: [{ cable: patch, length }] });

@@ -10,10 +10,9 @@ import {
   type PoweredRunInput,
   type Remedy,
   type RemedyName,
-  remedies,
   type TwoWireRunInput,
 } from '../../../src/index.ts';
-import { poweredRunRemedies, twoWireRemedies } from '../../../src/plan/index.ts';
+import { remedies } from '../../../src/plan/index.ts';
 
 const cat6 = cable('cat6');
 const fails = (input: PoweredRunInput): boolean => Object.values(checkPoweredRun(input).verdict).includes('fail');

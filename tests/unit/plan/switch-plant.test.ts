@@ -381,7 +381,7 @@ describe('the largest request, and the draw that is not stated', () => {
     const input = { capacity: 60, basis: 'class', ports: [{ port: 1, poeClass: 8, resistance }] } as const;
     expectInputError(() => switchBudget(input), 'ports[0].resistance.fourPair', 'missing');
     expectInputError(
-      () => roomForMore({ ...input, ports: [] }, { poeClass: 4, resistance: as<number>({}) }),
+      () => roomForMore({ budget: { ...input, ports: [] }, device: { poeClass: 4, resistance: as<number>({}) } }),
       'device.resistance.twoPair',
       'missing',
     );
@@ -425,7 +425,7 @@ describe('falling and returning capacity', () => {
   } as const;
 
   test('the lowest priority goes first, the highest port first of all, and everyone comes back', () => {
-    const { initial, steps } = budgetSteps(frozen(base), [{ failed: 1 }, { failed: 2 }, { failed: 1 }, { failed: 0 }]);
+    const { initial, steps } = budgetSteps({ budget: frozen(base), steps: [{ failed: 1 }, { failed: 2 }, { failed: 1 }, { failed: 0 }] });
     expectPlain(steps);
     expect(numbers(initial.powered)).toEqual([4, 1, 2, 3]);
     expect(steps.map(({ shed, restored }) => [numbers(shed), numbers(restored)])).toEqual([
@@ -438,7 +438,10 @@ describe('falling and returning capacity', () => {
   });
 
   test('one capacity steps by capacity', () => {
-    const { steps } = budgetSteps({ capacity: 120, basis: 'class', ports: base.ports }, [{ capacity: 90 }, { capacity: 120 }]);
+    const { steps } = budgetSteps({
+      budget: { capacity: 120, basis: 'class', ports: base.ports },
+      steps: [{ capacity: 90 }, { capacity: 120 }],
+    });
     expect(steps.map(({ shed, restored }) => [numbers(shed), numbers(restored)])).toEqual([
       [[3], []],
       [[], [3]],
@@ -465,14 +468,14 @@ describe('falling and returning capacity', () => {
   });
 
   test('refuses steps of the other kind, and a loss that cannot be', () => {
-    const steps = (step: unknown, input: SwitchBudgetInput = base) => budgetSteps(input, [as<BudgetStep>(step)]);
+    const steps = (step: unknown, input: SwitchBudgetInput = base) => budgetSteps({ budget: input, steps: [as<BudgetStep>(step)] });
     expectInputError(() => steps({}), 'steps[0]', 'missing');
     expectInputError(() => steps({ capacity: 1, failed: 1 }), 'steps[0]', 'conflict');
     expectInputError(() => steps({ capacity: 90 }), 'steps[0]', 'conflict');
     expectInputError(() => steps({ failed: 1 }, { capacity: 90, basis: 'class', ports: [] }), 'steps[0]', 'conflict');
     expectInputError(() => steps(null), 'steps[0]', 'type');
     expectInputError(() => steps({ failed: 3 }), 'failed', 'range');
-    expectInputError(() => budgetSteps(base, as<BudgetStep[]>(4)), 'steps', 'type');
+    expectInputError(() => budgetSteps({ budget: base, steps: as<BudgetStep[]>(4) }), 'steps', 'type');
     expectInputError(() => supplyLoss({ capacity: 90, basis: 'class', ports: [] }), 'failed', 'conflict');
     expectInputError(() => supplyLoss({ ...base, failed: 2 }), 'failed', 'range');
     expectInputError(
@@ -488,42 +491,48 @@ describe('room for growth', () => {
   const base = { capacity: 740, basis: 'class', ports: ports(20) } as const;
 
   test('how many more, and what keeps the next one out', () => {
-    expect(roomForMore(base, { poeClass: 3 })).toMatchObject({ count: 9, each: 15.4, left: 1.4, limitedBy: 'switch' });
-    expect(roomForMore(base, { poeClass: 3, freePorts: 4 })).toMatchObject({ count: 4, limitedBy: 'free ports', left: 78.4 });
-    expect(roomForMore(base, { poeClass: 3, freePorts: 9 })).toMatchObject({ count: 9, limitedBy: 'switch' });
-    expect(roomForMore({ ...base, groups: [{ group: 'card', limit: 50 }] }, { poeClass: 3, group: 'card' })).toMatchObject({
+    expect(roomForMore({ budget: base, device: { poeClass: 3 } })).toMatchObject({ count: 9, each: 15.4, left: 1.4, limitedBy: 'switch' });
+    expect(roomForMore({ budget: base, device: { poeClass: 3, freePorts: 4 } })).toMatchObject({
+      count: 4,
+      limitedBy: 'free ports',
+      left: 78.4,
+    });
+    expect(roomForMore({ budget: base, device: { poeClass: 3, freePorts: 9 } })).toMatchObject({ count: 9, limitedBy: 'switch' });
+    expect(
+      roomForMore({ budget: { ...base, groups: [{ group: 'card', limit: 50 }] }, device: { poeClass: 3, group: 'card' } }),
+    ).toMatchObject({
       count: 3,
       limitedBy: 'group',
     });
-    expect(roomForMore({ ...base, portLimit: 3 }, { poeClass: 6 })).toMatchObject({ count: 0, limitedBy: 'port' });
+    expect(roomForMore({ budget: { ...base, portLimit: 3 }, device: { poeClass: 6 } })).toMatchObject({ count: 0, limitedBy: 'port' });
     // At 30 W a class 6 device is granted class 4: four more in 140 W.
-    expect(roomForMore({ ...base, portLimit: 30 }, { poeClass: 6 })).toMatchObject({ count: 4, each: 30, left: 20 });
-    expect(roomForMore(base, { poeClass: 8, limit: 60 })).toMatchObject({ count: 2, each: 60 });
-    expectPlain(roomForMore(base, { poeClass: 4 }));
+    expect(roomForMore({ budget: { ...base, portLimit: 30 }, device: { poeClass: 6 } })).toMatchObject({ count: 4, each: 30, left: 20 });
+    expect(roomForMore({ budget: base, device: { poeClass: 8, limit: 60 } })).toMatchObject({ count: 2, each: 60 });
+    expectPlain(roomForMore({ budget: base, device: { poeClass: 4 } }));
   });
 
   test('under strict a switch that denies someone has no room; under fill it has its headroom', () => {
     const full = { ...base, ports: ports(25) };
-    expect(roomForMore(full, { poeClass: 3 })).toMatchObject({ count: 0, limitedBy: 'switch', left: 0 });
-    expect(roomForMore({ ...full, policy: 'fill' }, { poeClass: 1 })).toMatchObject({ count: 5, left: 0 });
+    expect(roomForMore({ budget: full, device: { poeClass: 3 } })).toMatchObject({ count: 0, limitedBy: 'switch', left: 0 });
+    expect(roomForMore({ budget: { ...full, policy: 'fill' }, device: { poeClass: 1 } })).toMatchObject({ count: 5, left: 0 });
   });
 
   test('a device whose run cannot carry it has no room; one that takes nothing has no bound', () => {
     const calculated = { ...base, basis: 'calculated' } as const;
-    expect(roomForMore(calculated, { poeClass: 4, resistance: 40 })).toMatchObject({ count: 0, limitedBy: 'run' });
-    const free = roomForMore({ ...base, basis: 'requested' }, { poeClass: 4, requested: 0 });
+    expect(roomForMore({ budget: calculated, device: { poeClass: 4, resistance: 40 } })).toMatchObject({ count: 0, limitedBy: 'run' });
+    const free = roomForMore({ budget: { ...base, basis: 'requested' }, device: { poeClass: 4, requested: 0 } });
     expect([Object.hasOwn(free, 'count'), Object.hasOwn(free, 'limitedBy'), free.left]).toEqual([false, false, 140]);
-    expect(roomForMore({ ...base, basis: 'requested' }, { poeClass: 4, requested: 0, freePorts: 28 })).toMatchObject({
+    expect(roomForMore({ budget: { ...base, basis: 'requested' }, device: { poeClass: 4, requested: 0, freePorts: 28 } })).toMatchObject({
       count: 28,
       limitedBy: 'free ports',
     });
   });
 
   test('refuses', () => {
-    expectInputError(() => roomForMore(base, as<AddedDevice>(undefined)), 'device', 'missing');
-    expectInputError(() => roomForMore(base, as<AddedDevice>({ poeClass: 9 })), 'device.poeClass', 'range');
-    expectInputError(() => roomForMore(base, { poeClass: 3, freePorts: -1 }), 'device.freePorts', 'range');
-    expectInputError(() => roomForMore(base, { poeClass: 3, group: 'card' }), 'device.group', 'unknown');
+    expectInputError(() => roomForMore({ budget: base, device: as<AddedDevice>(undefined) }), 'device', 'missing');
+    expectInputError(() => roomForMore({ budget: base, device: as<AddedDevice>({ poeClass: 9 }) }), 'device.poeClass', 'range');
+    expectInputError(() => roomForMore({ budget: base, device: { poeClass: 3, freePorts: -1 } }), 'device.freePorts', 'range');
+    expectInputError(() => roomForMore({ budget: base, device: { poeClass: 3, group: 'card' } }), 'device.group', 'unknown');
   });
 });
 

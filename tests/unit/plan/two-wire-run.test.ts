@@ -9,10 +9,9 @@ import {
   InputError,
   lowestSupplyVoltage,
   maximumRun,
-  remedies,
   type TwoWireRunInput,
 } from '../../../src/index.ts';
-import { leastPermittedDrop, twoWireRemedies } from '../../../src/plan/index.ts';
+import { leastPermittedDrop, remedies } from '../../../src/plan/index.ts';
 import { expectInputError } from '../../helpers/expectations.ts';
 
 const cue: TwoWireRunInput = {

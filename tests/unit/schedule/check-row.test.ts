@@ -144,7 +144,7 @@ describe('a two-wire run', () => {
 
 describe('a two-wire run on pairs of a category cable', () => {
   const onPairs = (cores: number, length: number): ReturnType<typeof checkRow> =>
-    checkRow(cueLight({ cores }, { conductor: cableCores(cable('cat5e'), cores), length }));
+    checkRow(cueLight({ cores }, { conductor: cableCores({ cable: cable('cat5e'), cores }), length }));
   const joined = (run: ReturnType<typeof checkRow>): unknown =>
     run.remedies.filter(({ remedy }) => remedy === 'paralleled-cores').map(({ from, to }) => [from, to]);
 

@@ -1,17 +1,19 @@
 /** The least and most of every number in a result, over the corners of its input. @module */
-import type { FoundRange } from './ranges.ts';
+import { type FoundRange, pathOf } from './ranges.ts';
 
 /** Numbers of a result by their path. @internal */
 export type Leaves = ReadonlyMap<string, number>;
 
-/** Every number in a result, by path. @internal */
-export function leavesOf(result: unknown, path = '', found: Map<string, number> = new Map()): Map<string, number> {
-  if (typeof result === 'number') found.set(path, result);
-  else if (typeof result === 'object' && result !== null) {
-    for (const [key, part] of Object.entries(result)) {
-      leavesOf(part, Array.isArray(result) ? `${path}[${key}]` : path === '' ? key : `${path}.${key}`, found);
+/** Every number in a result, by path, all but those under some keys. @internal */
+export function leavesOf(result: unknown, except: readonly string[] = []): Leaves {
+  const found = new Map<string, number>();
+  const visit = (part: unknown, path: string): void => {
+    if (typeof part === 'number') found.set(path, part);
+    else if (typeof part === 'object' && part !== null) {
+      for (const [key, inner] of Object.entries(part)) if (!except.includes(key)) visit(inner, pathOf(path, key, part));
     }
-  }
+  };
+  visit(result, '');
   return found;
 }
 
@@ -23,19 +25,11 @@ export interface FieldBounds {
   highAt: number | undefined;
 }
 
-/**
- * What corners do not bound: checks and limits, which differ from corner to corner and are bounded by name instead; the
- * window of a port voltage, whose margin is greatest in the middle; a channel whose cords vary, since more cord leaves
- * less installed cable.
- */
-const UNBOUNDED = /(?:^|\.)(?:portVoltage|checks|governing|limits|classLimits|candidates|assumptions)(?:[.[]|$)|^channelLength$/;
-
 /** Bounds of the numbers that every corner has. @internal */
 export function fieldBounds(corners: readonly Leaves[]): Map<string, FieldBounds> {
   const bounds = new Map<string, FieldBounds>();
   const [first, ...rest] = corners;
   for (const [path, value] of first ?? []) {
-    if (UNBOUNDED.test(path)) continue;
     if (rest.every((leaves) => leaves.has(path))) bounds.set(path, { low: value, high: value, lowAt: 0, highAt: 0 });
   }
   for (const [i, leaves] of corners.entries()) {
@@ -59,8 +53,13 @@ export function addPeaks(bounds: Map<string, FieldBounds>, corners: readonly Lea
   for (const path of bounds.keys()) {
     if (!path.endsWith('lineLoss')) continue;
     const at = path.slice(0, -'lineLoss'.length);
-    const of = (name: string): number[] => corners.map((leaves) => leaves.get(at + name) ?? 0);
-    const [current, drop, supply, load] = [of('current'), of('voltageDrop'), of('supplyPower'), of('loadVoltage')];
+    const everywhere = (name: string): number[] => corners.map((leaves) => leaves.get(at + name) ?? 0);
+    const [current, drop, supply, load] = ['current', 'voltageDrop', 'supplyPower', 'loadVoltage'].map(everywhere) as [
+      number[],
+      number[],
+      number[],
+      number[],
+    ];
     // A corner without a current says nothing of the supply or the line; another of the same ends does.
     const live = current.flatMap((amperes, i) => (amperes > 0 ? [i] : []));
     if (live.length === 0) continue;

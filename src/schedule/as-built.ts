@@ -1,4 +1,5 @@
 /** A run as it was measured, and the measurement beside what was expected. @module */
+
 import { expectedReading } from '../cable/field/expected-reading.ts';
 import { fromMeasurement } from '../cable/field/from-measurement.ts';
 import type { RunPair } from '../cable/unbalance.ts';

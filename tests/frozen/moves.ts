@@ -393,15 +393,6 @@ export const MOVED: readonly Moved[] = [
     holds: ({ was, is }) => typeof was === typeof is,
   },
   {
-    shape: 'port limit',
-    functions: ['classAssignment'],
-    path: 'outcome',
-    reason: 'a port limit that grants nothing is a physical no',
-    changelog: 'a port limit that grants no class is an answer',
-    holds: ({ was, is, now }) =>
-      was === 'range portLimit' && is === 'result' && typeof now === 'object' && now !== null && 'granted' in now && now.granted === null,
-  },
-  {
     shape: 'cable names',
     functions: ['*'],
     path: 'outcome',

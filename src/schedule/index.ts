@@ -8,7 +8,8 @@ export { type CheckScheduleOptions, checkSchedule } from './check-schedule.ts';
 export { type TemplateCsvInput, templateCsv } from './columns/template-csv.ts';
 export type { Finding, FindingSeverity } from './finding.ts';
 export { messageOf } from './finding-words.ts';
-export { type ParsedSchedule, type ParseScheduleInput, parseSchedule } from './parse-schedule.ts';
+export { type ParseScheduleInput, parseSchedule } from './parse-schedule.ts';
+export type { ParsedSchedule } from './read/read-schedule.ts';
 export type {
   PoweredRunReport,
   Report,

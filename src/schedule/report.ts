@@ -71,7 +71,8 @@ export interface ReportedHeat {
 
 /** What was measured, beside what was expected. */
 export interface ReportedMeasurement {
-  readonly readings: readonly { readonly pair: RunPair /** [Ω] */; readonly ohms: Ohms }[];
+  /** What was read on each pair. [Ω] */
+  readonly readings: readonly { readonly pair: RunPair; readonly ohms: Ohms }[];
   /** Of the installed cable as described, from 20 °C to its ambient. [Ω] */
   readonly expected: { readonly low: Ohms; readonly high: Ohms };
   /** Whether the run as described could read so: consistent is not proved. */

@@ -24,8 +24,8 @@ export type LowestSupplyVoltage = Answered<{
 }>;
 
 /** Where the search for a two-wire supply ends; far above what may be called low voltage. [V] */
-const MOST_TWO_WIRE: Volts = 1000;
-const LEAST: Volts = 1e-6;
+export const MOST_TWO_WIRE: Volts = 1000;
+export const LEAST: Volts = 1e-6;
 
 /**
  * The lowest supply voltage at which no check of a run fails, and the one that each limit alone would allow.

@@ -58,7 +58,7 @@ export const AMPACITY_FIELDS: Fields<AmpacityInput, 'temperatureRating' | 'ambie
 };
 
 /** Table 725.144, note 2. */
-const HALF_LOADED = 1.4;
+export const HALF_LOADED = 1.4;
 
 /**
  * Ampacity of each conductor of a 4-pair copper cable in a bundle, by NFPA 70-2017 (NEC), Table 725.144.

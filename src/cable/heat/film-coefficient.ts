@@ -22,14 +22,14 @@ export const FILM_COEFFICIENT_FIELDS: Fields<FilmCoefficientInput, 'emissivity'>
   emissivity: { between: [0, 1], is: 'a fraction', default: 0.9, source: 'library-default' },
 };
 
-const KELVIN = 273.15;
+export const KELVIN = 273.15;
 /** Stefan-Boltzmann. [W/(m²·K⁴)] */
-const STEFAN_BOLTZMANN = 5.670374419e-8;
+export const STEFAN_BOLTZMANN = 5.670374419e-8;
 /** [m/s²] */
-const STANDARD_GRAVITY = 9.80665;
+export const STANDARD_GRAVITY = 9.80665;
 /** Prandtl number of air, which only happens to look like √½. */
 // biome-ignore lint/suspicious/noApproximativeNumericConstant: it is not √½
-const PRANDTL = 0.707;
+export const PRANDTL = 0.707;
 
 /**
  * Film coefficient of a horizontal cylinder in still air: free convection and radiation together.

@@ -14,8 +14,8 @@ export interface RemotePowering {
 }
 
 /** Greatest mean conductor currents. [A] */
-const RP1 = 0.212;
-const RP2 = 0.5;
+export const RP1 = 0.212;
+export const RP2 = 0.5;
 
 /**
  * Mean conductor current of a bundle, and the remote-powering category that it implies.

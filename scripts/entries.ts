@@ -19,6 +19,7 @@ const ROOMS: Readonly<Record<string, string>> = {
   plan: 'plan',
   units: 'quantity',
   sources: 'sources',
+  words: 'words',
   pages: 'pages',
   schedule: 'schedule',
   working: 'working',

@@ -1,7 +1,6 @@
 /** Heat and measurements in words. @module */
-import type { ExplanationName } from '../cable/field/explanations.ts';
-import type { BundleFinding } from '../plan/heat/check-bundle.ts';
-import { amount, count } from './amount.ts';
+import { amount, count } from '../words/amount.ts';
+import { BUNDLE_WORDS, EXPLANATION_WORDS } from '../words/heat-words.ts';
 import type { ReportedHeat, ReportedMeasurement, RunReport } from './report.ts';
 
 /** @internal */
@@ -14,18 +13,9 @@ export function measuredOf(run: RunReport): ReportedMeasurement | undefined {
   return run.kind === 'powered' ? run.measured : undefined;
 }
 
-const FINDINGS: Readonly<Record<BundleFinding, string>> = {
-  'wound-drum': 'the cable lies wound on its drum: unwind it before it is powered',
-  'no-steady-state': 'the bundle never settles: every kelvin adds more heat than it sheds',
-  'beyond-validity': 'nothing is known of bundles of more than 192 cables',
-  'engineering-supervision': 'the code leaves such a bundle to an engineer',
-  'no-ampacity': 'the code has no figure for this bundle',
-  'too-warm-for-code': 'the code has no figure for air this warm',
-};
-
 /** What no check says of the bundle. @internal */
 export function bundleFindings({ findings }: ReportedHeat): string[] {
-  return findings.map((finding) => FINDINGS[finding]);
+  return findings.map((finding) => BUNDLE_WORDS[finding]);
 }
 
 /** `61 cables in open air`. @internal */
@@ -47,27 +37,13 @@ export function heatInWords(heat: ReportedHeat): string {
   return `${bundleInWords(heat)}: ${figures}`;
 }
 
-const EXPLAINED: Readonly<Record<ExplanationName, string>> = {
-  'as-described': 'the run as described',
-  longer: 'a longer cable',
-  shorter: 'a shorter cable',
-  hotter: 'a hotter cable',
-  'clad-aluminium': 'clad aluminium',
-  'thinner-gauge': 'a thinner gauge',
-  'one-bad-joint': 'one bad connection',
-  'many-joints': 'more or poorer connections',
-  'one-pair-longer': 'one pair that is longer',
-  'one-pair-shorter': 'one pair that is shorter',
-  'not-shorted': 'a pair not shorted at the far end',
-  'leads-not-nulled': 'leads that were not nulled',
-};
-
 /** @internal */
 export function measuredInWords({ readings, expected, status, distance, consistentWith }: ReportedMeasurement): string {
   const read = readings.map(({ ohms }) => amount(ohms, 'Ω')).join(', ');
   const beside = `expected ${amount(expected.low, 'Ω')} to ${amount(expected.high, 'Ω')}`;
   if (status === 'consistent') return `${read}; ${beside}: consistent with the run as described`;
-  const could = consistentWith.length === 0 ? 'nothing that is known of' : consistentWith.map((name) => EXPLAINED[name]).join(', or ');
+  const could =
+    consistentWith.length === 0 ? 'nothing that is known of' : consistentWith.map((name) => EXPLANATION_WORDS[name]).join(', or ');
   return `${read}; ${beside}: NOT as described, by ${amount(distance, 'Ω')}; consistent with ${could}`;
 }
 

@@ -6,8 +6,8 @@ import { isInputError } from '../quantity/input-error.ts';
 import { cautionsFor } from './cautions.ts';
 import { poweredReport, twoWireReport } from './check-run.ts';
 import type { Finding } from './finding.ts';
-import { plugIn } from './plug-in.ts';
 import type { PoweredRunReport, Report, ReportSettings, RunReport, SwitchReport } from './report.ts';
+import { runsOnPorts } from './runs-on-ports.ts';
 import type { Schedule, ScheduledRun, ScheduledSwitch } from './schedule.ts';
 import { emptyShelf } from './shelf.ts';
 import { bareSwitch, switchReport } from './switch-report.ts';
@@ -61,14 +61,14 @@ export function checkSchedule(schedule: Schedule, options: CheckScheduleOptions 
   const settings = settingsOf(options);
   const { cabling, marginalBelow } = settings;
 
-  const { feeds, plugged, outside, findings: unplugged } = plugIn(schedule, file);
+  const { feeds, onPorts, outside, findings: unplugged } = runsOnPorts(schedule, file);
   const findings = [...read];
   const known = new Set(read.map(place));
   for (const finding of unplugged) if (!known.has(place(finding))) findings.push(finding);
 
   const denied = new Map<ScheduledSwitch, Set<number>>();
   const switches: SwitchReport[] = [];
-  for (const [entry, runs] of plugged) {
+  for (const [entry, runs] of onPorts) {
     const report = attempt(
       () => switchReport(entry, runs, settings.budget),
       (why) => refused(`switch ${entry.switch}`, entry.line, switchesFile, why, 'its budget is not judged'),

@@ -1,5 +1,5 @@
 /** Findings for reading: located, and what was taken for granted gathered up. @module */
-import { count } from './amount.ts';
+import { count } from '../words/amount.ts';
 import type { Finding, FindingSeverity } from './finding.ts';
 import type { Report } from './report.ts';
 
@@ -21,8 +21,17 @@ export function placeOf({ file, line, column }: Finding): string {
   return [file, line === undefined ? undefined : `line ${line}`, column].filter((part) => part !== undefined && part !== '').join(', ');
 }
 
-/** What is said of a finding beside its place: a message about a whole file names it, and the place does so already. @internal */
-export function messageOf({ file, message }: Finding): string {
+/**
+ * What a finding says, for a place that names its file already.
+ *
+ * @param finding - A finding of `parseSchedule` or of a report.
+ * @returns Its message; that of a whole file without the name of the file in front.
+ * @example
+ * const [finding] = parseSchedule({ runs: '' }).findings;
+ * finding && messageOf(finding); // => 'it is empty'
+ */
+export function messageOf(finding: Finding): string {
+  const { file, message } = finding;
   return message.startsWith(`${file}: `) ? message.slice(file.length + 2) : message;
 }
 

@@ -1,8 +1,12 @@
 /** Files in, verdicts out: reading a cable schedule, judging it, and the reports. @module */
 export { InputError, type InputErrorCode, type InputErrorJson, isInputError } from '../quantity/input-error.ts';
+export { checkTitle, describeCheck, type RunFacts, type WordedCheck } from '../words/check-words.ts';
+export type { FindingCode } from '../words/finding-words.ts';
+export { describeRemedy } from '../words/remedy-words.ts';
 export { type CheckRunOptions, checkRun } from './check-run.ts';
 export { type CheckScheduleOptions, checkSchedule } from './check-schedule.ts';
-export type { Finding, FindingCode, FindingSeverity } from './finding.ts';
+export { type TemplateCsvInput, templateCsv } from './columns/template-csv.ts';
+export type { Finding, FindingSeverity } from './finding.ts';
 export { messageOf } from './finding-words.ts';
 export { type ParsedSchedule, type ParseScheduleInput, parseSchedule } from './parse-schedule.ts';
 export type {

@@ -1,13 +1,14 @@
 /** From the text of a schedule's files to the schedule. @module */
 import { requireObject } from '../quantity/guards.ts';
 import { InputError } from '../quantity/input-error.ts';
-import { RUN_COLUMNS, SWITCH_COLUMNS } from './columns.ts';
+import { RUN_COLUMNS } from './columns/run-columns.ts';
+import { SWITCH_COLUMNS } from './columns/switch-columns.ts';
 import type { Finding } from './finding.ts';
-import { findingList } from './findings.ts';
-import { rowsToRuns } from './rows-to-runs.ts';
-import { rowsToSwitches } from './rows-to-switches.ts';
+import { findingList } from './read/findings.ts';
+import { rowsToRuns } from './read/rows-to-runs.ts';
+import { rowsToSwitches } from './read/rows-to-switches.ts';
+import { tableFromText } from './read/table.ts';
 import type { Schedule } from './schedule.ts';
-import { tableFromText } from './table.ts';
 
 /** The files of a schedule: their text or their bytes, and how findings shall call them. */
 export interface ParseScheduleInput {

@@ -1,10 +1,10 @@
 /** A report as a page: its summary, then its sections. @module */
 import type { Block, Page } from '../pages/page.ts';
-import { count } from './amount.ts';
+import { count } from '../words/amount.ts';
 import type { Report } from './report.ts';
 import { REPORT_SECTIONS } from './report-sections.ts';
 import { paragraph, type ReportView, table } from './report-view.ts';
-import { meaning, OUTCOMES, oneLine, settingsInWords } from './report-words.ts';
+import { oneLine, outcomesInWords, settingsInWords } from './report-words.ts';
 
 /** A report as a page of lines for a terminal, or of tables. @internal */
 export function reportPage(view: ReportView, form: 'lines' | 'tables'): Page {
@@ -53,9 +53,5 @@ function outcomeTable(report: Report): Block[] {
 }
 
 function outcomeRows(report: Report): string[][] {
-  return OUTCOMES.filter(({ outcome }) => report.totals.outcomes[outcome] > 0).map((entry) => [
-    String(report.totals.outcomes[entry.outcome]),
-    entry.word,
-    meaning(entry, report),
-  ]);
+  return outcomesInWords(report).map(({ number, word, means }) => [String(number), word, means]);
 }

@@ -1,8 +1,9 @@
 /** The runs of a report: one line for each, and the figures of some. @module */
 import type { Block, Page, PageColumn } from '../pages/page.ts';
 import { widthOf } from '../pages/plain-text.ts';
-import { fixed, percent } from './amount.ts';
-import { CHECK_WORDS, checkFigures } from './check-words.ts';
+import { fixed, percent } from '../words/amount.ts';
+import { checkFigures, checkTitle } from '../words/check-words.ts';
+import { RUN_COLUMNS } from './columns/run-columns.ts';
 import type { ReportedCheck, RunReport } from './report.ts';
 import { paragraph, type ReportView, table } from './report-view.ts';
 import {
@@ -19,14 +20,16 @@ import {
   word,
 } from './run-words.ts';
 
+const { run: RUN, device: DEVICE } = RUN_COLUMNS;
+
 /** One line for every run. @internal */
 export function runLines({ report: { runs }, width }: ReportView): Page {
   if (runs.length === 0) return [];
   const wide = width >= 120;
   const columns: PageColumn[] = [
-    { head: 'Run', width: longestName(runs) },
-    { head: 'Device', width: 'rest', gap: 1 },
-    { head: 'Length', unit: 'm', width: 7, align: 'right' },
+    { head: RUN.title, width: longestName(runs) },
+    { head: DEVICE.title, width: 'rest', gap: 1 },
+    { head: RUN_COLUMNS.length.title, unit: 'm', width: 7, align: 'right' },
     { head: 'Meter', unit: 'Ω', width: 12, align: 'right' },
     { head: 'At ', unit: 'V', width: 7, align: 'right' },
     { head: 'far end', unit: 'W', width: 7, align: 'right' },
@@ -65,7 +68,7 @@ export function figures(run: RunReport, { report, full, width }: ReportView): Bl
   const { power, cabling } = verdictWords(run);
   const facts: readonly (readonly [string, string])[] = [
     ['Fed by', whereFrom(run)],
-    ['Cable', whatOf(run)],
+    [RUN_COLUMNS.cable.title, whatOf(run)],
     ['Loops', loopsInWords(run)],
     ['Meter', meterInWords(run)],
     ['Far end', farEndInWords(run)],
@@ -91,7 +94,7 @@ export function figures(run: RunReport, { report, full, width }: ReportView): Bl
         ],
         rows: checksOf(run).map((check) => {
           const { value, limit, margin } = checkFigures(check, 11);
-          return [CHECK_WORDS[check.name].title, value, limit, margin, word(check.verdict)];
+          return [checkTitle(check.name), value, limit, margin, word(check.verdict)];
         }),
       },
     ],
@@ -101,16 +104,16 @@ export function figures(run: RunReport, { report, full, width }: ReportView): Bl
 /** Every run with its loops and currents. @internal */
 export function runTable(runs: readonly RunReport[]): Page {
   return table(
-    RUN_COLUMNS.map(([head]) => head),
-    runs.map((run) => RUN_COLUMNS.map(([, cell]) => cell(run) ?? '-')),
+    CELLS.map(([head]) => head),
+    runs.map((run) => CELLS.map(([, cell]) => cell(run) ?? '-')),
   );
 }
 
-const RUN_COLUMNS: readonly (readonly [string, (run: RunReport) => string | undefined])[] = [
-  ['Run', ({ run }) => run],
-  ['Device', ({ device }) => device ?? ''],
+const CELLS: readonly (readonly [string, (run: RunReport) => string | undefined])[] = [
+  [RUN.title, ({ run }) => run],
+  [DEVICE.title, ({ device }) => device ?? ''],
   ['Fed by', whereFrom],
-  ['Cable', whatOf],
+  [RUN_COLUMNS.cable.title, whatOf],
   ['Shorted pair, Ω', ({ loops }) => fixed(loops.pairLoop, 2)],
   ['One pairset, Ω', ({ loops }) => ('twoPair' in loops ? fixed(loops.twoPair, 2) : undefined)],
   ['Two pairsets, Ω', ({ loops }) => ('fourPair' in loops ? fixed(loops.fourPair, 2) : undefined)],
@@ -124,7 +127,7 @@ const RUN_COLUMNS: readonly (readonly [string, (run: RunReport) => string | unde
   ['Cabling', (run) => verdictWords(run).cabling],
   [
     'Closest limit',
-    ({ governing }) => (governing === undefined ? undefined : `${CHECK_WORDS[governing.name].title}, ${checkFigures(governing).share}`),
+    ({ governing }) => (governing === undefined ? undefined : `${checkTitle(governing.name)}, ${checkFigures(governing).share}`),
   ],
 ];
 
@@ -139,7 +142,7 @@ function flow(
 }
 
 function closestLimit({ name, marginFraction }: ReportedCheck): string {
-  return `${CHECK_WORDS[name].title}, ${percent(marginFraction)}`;
+  return `${checkTitle(name)}, ${percent(marginFraction)}`;
 }
 
 /** As many of the decimals as the columns hold. */

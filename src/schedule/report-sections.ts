@@ -1,14 +1,18 @@
 /** The sections of a report, each as lines for a terminal and as tables. @module */
 import type { Block, Page } from '../pages/page.ts';
-import { amount, count, fixed } from './amount.ts';
+import { amount, count, fixed } from '../words/amount.ts';
+import { checkFigures, checkTitle } from '../words/check-words.ts';
 import { bundleFindings, bundleInWords, heatInWords, heatOf, measuredInWords, measuredOf } from './bundle-words.ts';
-import { CHECK_WORDS, checkFigures } from './check-words.ts';
+import { RUN_COLUMNS } from './columns/run-columns.ts';
+import { SWITCH_COLUMNS } from './columns/switch-columns.ts';
 import { assumptions, faults, messageOf, placeOf, rowsInWords } from './finding-words.ts';
 import type { RunReport, SwitchReport } from './report.ts';
 import { figures, runLines, runTable } from './report-runs.ts';
 import { group, list, paragraph, type ReportView, several, table } from './report-view.ts';
 import { budgetInWords, deniedInWords, sourcesOf, worstInWords, worstLabel } from './report-words.ts';
 import { checksOf, combination, isPlainPass, isUncertain, titleOf, whatIsTheMatter, whatToDo, word } from './run-words.ts';
+
+const { run: RUN, device: DEVICE, switch: SWITCH } = RUN_COLUMNS;
 
 /** A section of a report; left out where it has no block. */
 export interface ReportSection {
@@ -25,7 +29,7 @@ export const REPORT_SECTIONS: readonly ReportSection[] = [
     lines: ({ report }) => group(report.switches.filter(isShort).flatMap(shortLines)),
     tables: ({ report }) =>
       table(
-        ['Switch', 'Denied, in this order'],
+        [SWITCH.title, 'Denied, in this order'],
         report.switches.filter(isShort).map(({ switch: name, budget }) => [name, several((budget?.denied ?? []).map(deniedInWords))]),
       ),
   },
@@ -39,14 +43,14 @@ export const REPORT_SECTIONS: readonly ReportSection[] = [
   {
     title: ({ full }) => (full ? 'Checks of every run' : 'Checks of the runs that do not plainly pass'),
     lines: () => [],
-    tables: (view) => table(['Run', 'Check', 'Value', 'Limit', 'Margin', 'Of the limit', 'Verdict'], shown(view).flatMap(checkCells)),
+    tables: (view) => table([RUN.title, 'Check', 'Value', 'Limit', 'Margin', 'Of the limit', 'Verdict'], shown(view).flatMap(checkCells)),
   },
   {
     title: 'Heat of bundles',
     lines: ({ report }) => list(withHeat(report.runs).map(({ run, heat }) => `${run}: ${heatInWords(heat)}`)),
     tables: ({ report }) =>
       table(
-        ['Run', 'Bundle', 'Rise, K', 'Conductors, °C', 'Verdict'],
+        [RUN.title, 'Bundle', 'Rise, K', 'Conductors, °C', 'Verdict'],
         withHeat(report.runs).map(({ run, heat }) => [
           run,
           [bundleInWords(heat), ...bundleFindings(heat)].join('; '),
@@ -58,7 +62,7 @@ export const REPORT_SECTIONS: readonly ReportSection[] = [
   },
   rows(
     'Measured beside expected',
-    ['Run', 'What the meter read, and what that is consistent with'],
+    [RUN.title, 'What the meter read, and what that is consistent with'],
     ({ report }) =>
       report.runs.flatMap((run) => {
         const measured = measuredOf(run);
@@ -71,7 +75,7 @@ export const REPORT_SECTIONS: readonly ReportSection[] = [
     lines: ({ report }) => group(report.switches.flatMap(switchLines)),
     tables: ({ report }) =>
       table(
-        ['Switch', 'Type', 'Ports', 'Power', 'Notes'],
+        [SWITCH.title, SWITCH_COLUMNS.type.title, SWITCH_COLUMNS.ports.title, 'Power', 'Notes'],
         report.switches.map((entry) => [
           entry.switch,
           String(entry.type),
@@ -86,7 +90,7 @@ export const REPORT_SECTIONS: readonly ReportSection[] = [
     lines: (view) => group([...cableMetres(view), ...sums(view).map((text) => paragraph(text, 2, { hang: 2 }))]),
     tables: ({ report, ...view }) => [
       ...table(
-        ['Cable', 'Use', 'm'],
+        [RUN_COLUMNS.cable.title, 'Use', 'm'],
         report.totals.cables.map(({ cable, use, length }) => [cable, use, fixed(length, 1)]),
       ),
       ...list(sums({ report, ...view })),
@@ -138,7 +142,7 @@ function troubles(title: string, cure: string, isOne: (run: RunReport) => boolea
     lines: ({ report }) => report.runs.filter(isOne).map((run): Block => troubleLines(run, report.settings.cabling)),
     tables: ({ report }) =>
       table(
-        ['Run', 'Device', 'Why', cure],
+        [RUN.title, DEVICE.title, 'Why', cure],
         report.runs.filter(isOne).map((run) => {
           const changes = whatToDo(run);
           const todo = changes.length === 0 && run.outcome === 'fail' ? [combination(run)] : changes;
@@ -170,7 +174,7 @@ function shown({ report, full }: ReportView): RunReport[] {
 function checkCells(run: RunReport): string[][] {
   return checksOf(run).map((check) => {
     const { value, limit, margin, share } = checkFigures(check);
-    return [run.run, CHECK_WORDS[check.name].title, value, limit, margin, share, word(check.verdict)];
+    return [run.run, checkTitle(check.name), value, limit, margin, share, word(check.verdict)];
   });
 }
 
@@ -212,8 +216,8 @@ function cableMetres({ report }: ReportView): Block[] {
       kind: 'table',
       bare: true,
       columns: [
-        { head: 'Length', width: 14, align: 'right' },
-        { head: 'Cable', width: 30, gap: 2 },
+        { head: RUN_COLUMNS.length.title, width: 14, align: 'right' },
+        { head: RUN_COLUMNS.cable.title, width: 30, gap: 2 },
         { head: 'Use', width: 'rest', gap: 1 },
       ],
       rows: report.totals.cables.map(({ cable, use, length }) => [`${fixed(length, 1)} m`, cable, use]),

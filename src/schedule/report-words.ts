@@ -2,23 +2,22 @@
 
 import { source } from '../sources/source.ts';
 import type { SourceKey } from '../sources/sources.ts';
-import { amount, count, percent } from './amount.ts';
+import { amount, count, percent } from '../words/amount.ts';
+import { checkTitle } from '../words/check-words.ts';
+import { VERDICT_WORDS } from '../words/verdict-words.ts';
 import { heatOf } from './bundle-words.ts';
-import { CHECK_WORDS } from './check-words.ts';
 import type { Report, ReportedPort, RunOutcome, SwitchReport } from './report.ts';
+import type { VerdictWord } from './run-words.ts';
 
-/** The outcomes from worst to best, with what they mean. @internal */
-export const OUTCOMES: readonly { readonly outcome: RunOutcome; readonly word: string; readonly means: string }[] = [
-  { outcome: 'fail', word: 'FAIL', means: 'a limit is not met' },
-  { outcome: 'denied', word: 'DENIED', means: 'the switch has no power left for it' },
-  { outcome: 'uncertain', word: 'uncertain', means: 'an answer is missing' },
-  { outcome: 'marginal', word: 'marginal', means: 'close to a limit' },
-  { outcome: 'pass', word: 'pass', means: '' },
-];
+const OUTCOMES = /* @__PURE__ */ (() => Object.keys(VERDICT_WORDS) as RunOutcome[])();
 
-/** What an outcome means, with the margin that was asked for. @internal */
-export function meaning({ outcome, means }: (typeof OUTCOMES)[number], report: Report): string {
-  return outcome === 'marginal' ? `less than ${percent(report.settings.marginalBelow)} from a limit` : means;
+/** How many runs have each outcome, from worst to best, with what it means. @internal */
+export function outcomesInWords({ totals, settings }: Report): { number: number; word: VerdictWord; means: string }[] {
+  return OUTCOMES.filter((outcome) => totals.outcomes[outcome] > 0).map((outcome) => {
+    const { word, means } = VERDICT_WORDS[outcome];
+    const narrow = `less than ${percent(settings.marginalBelow)} from a limit`;
+    return { number: totals.outcomes[outcome], word, means: outcome === 'marginal' ? narrow : means };
+  });
 }
 
 /** How the schedule was judged. @internal */
@@ -33,8 +32,8 @@ export function settingsInWords({ settings }: Report): string {
 
 /** The whole report in one line. @internal */
 export function oneLine(report: Report): string {
-  const { runs, outcomes, findings } = report.totals;
-  const parts = OUTCOMES.filter(({ outcome }) => outcomes[outcome] > 0).map(({ outcome, word }) => `${outcomes[outcome]} ${word}`);
+  const { runs, findings } = report.totals;
+  const parts = outcomesInWords(report).map(({ number, word }) => `${number} ${word}`);
   const errors = findings.error === 0 ? '' : `; ${count(findings.error, 'error')} in the files`;
   return `${count(runs, 'run')}${parts.length === 0 ? '' : `: ${parts.join(', ')}`}${errors}`;
 }
@@ -63,7 +62,7 @@ export function worstInWords({ worstRun }: Report['totals']): string | undefined
   if (worstRun === undefined) return undefined;
   const { run, check } = worstRun;
   const side = check.margin >= 0 ? 'left' : 'beyond the limit';
-  return `${run}: ${CHECK_WORDS[check.name].title}, ${percent(Math.abs(check.marginFraction))} ${side}`;
+  return `${run}: ${checkTitle(check.name)}, ${percent(Math.abs(check.marginFraction))} ${side}`;
 }
 
 /** What the run of {@link worstInWords} is: close to a limit, or worse. @internal */

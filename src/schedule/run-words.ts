@@ -1,10 +1,14 @@
 /** A judged run in sentences: what is the matter, what would put it right, what it is made of. @module */
-import type { CheckName } from '../limits/check.ts';
+import { LIMIT_WORDS } from '../limits/all.ts';
+import { BUNDLE_RISE_WORDS } from '../limits/bundle-rise.ts';
+import { PD_POWER } from '../limits/pd-power.ts';
 import type { Verdict } from '../limits/verdict.ts';
-import { amount, count } from './amount.ts';
+import { amount, count } from '../words/amount.ts';
+import { failing } from '../words/check-words.ts';
+import { askFor, DECIDING_WORDS } from '../words/deciding-words.ts';
+import { describeRemedy } from '../words/remedy-words.ts';
+import { VERDICT_WORDS } from '../words/verdict-words.ts';
 import { bundleToDo, heatDoubt, heatOf } from './bundle-words.ts';
-import { reason, whatSettles } from './check-words.ts';
-import { remedyInWords } from './remedy-words.ts';
 import type { ReportedCheck, ReportedPiece, RunReport } from './report.ts';
 import type { UnreadCell } from './schedule.ts';
 
@@ -14,13 +18,13 @@ export function titleOf({ run, device }: RunReport): string {
 }
 
 /** A verdict as a word that needs no colour: a failure stands out by its capitals. @internal */
-export type VerdictWord = 'pass' | 'marginal' | 'uncertain' | 'FAIL' | 'DENIED' | '-';
+export type VerdictWord = (typeof VERDICT_WORDS)[keyof typeof VERDICT_WORDS]['word'] | '-';
 
 /** The two verdicts of a run as words; `DENIED` where power would do but the switch has none left. @internal */
 export function verdictWords(run: RunReport): { power: VerdictWord; cabling: VerdictWord } {
   const { power, cabling } = run.verdict;
   return {
-    power: isDenied(run) && power !== 'fail' ? 'DENIED' : word(power),
+    power: isDenied(run) && power !== 'fail' ? VERDICT_WORDS.denied.word : word(power),
     cabling: cabling === undefined ? '-' : word(cabling),
   };
 }
@@ -39,7 +43,7 @@ export function isUncertain({ outcome, verdict }: RunReport): boolean {
 
 /** @internal */
 export function word(verdict: Verdict): VerdictWord {
-  return verdict === 'fail' ? 'FAIL' : verdict;
+  return VERDICT_WORDS[verdict].word;
 }
 
 /** @internal */
@@ -100,7 +104,7 @@ function sideSentence(
   }
   // A device that draws more than its port grants fails every other limit too: say the cause, not the effects.
   const [first, ...others] = concerned.sort(
-    (a, b) => Number(b.name === 'pd-power') - Number(a.name === 'pd-power') || a.marginFraction - b.marginFraction,
+    (a, b) => Number(b.name === PD_POWER.name) - Number(a.name === PD_POWER.name) || a.marginFraction - b.marginFraction,
   );
   if (first === undefined) return [];
   const more = others.length === 0 ? '' : ` (and ${count(others.length, 'more limit')}, below)`;
@@ -110,11 +114,15 @@ function sideSentence(
 function doubt(checks: readonly ReportedCheck[], run: RunReport, standard: string): string {
   const unstated = checks.find(({ readings }) => readings !== undefined);
   if (unstated !== undefined) return reason(unstated, run, standard);
-  const deciding = (checks[0]?.deciding ?? []).map(({ parameter }) => parameter);
-  const missing: string[] = [];
-  if (deciding.includes('supplyVoltage')) missing.push('the supply is given as one voltage, and a real one has a range');
-  if (deciding.includes('minimumVoltage')) missing.push('the lowest voltage at which the device works is not given');
-  return missing.length === 0 ? 'nothing is given that the voltage at the device could be held against' : missing.join('; ');
+  const deciding = new Set(checks[0]?.deciding?.map(({ parameter }) => parameter));
+  const doubts = Object.entries(DECIDING_WORDS).flatMap(([parameter, words]) =>
+    deciding.has(parameter) && words.doubt !== undefined ? [words.doubt] : [],
+  );
+  return doubts.length === 0 ? 'nothing is given that the voltage at the device could be held against' : doubts.join('; ');
+}
+
+function reason(check: ReportedCheck, run: RunReport, standard: string): string {
+  return failing(check, run.kind === 'powered' ? { ...run, standard } : { standard });
 }
 
 /** What to do about a run: any one of these is enough. @internal */
@@ -122,53 +130,22 @@ export function whatToDo(run: RunReport): string[] {
   const heat = heatOf(run);
   const cooler = heat === undefined ? [] : bundleToDo(heat);
   // What is wrong with the bundle as well is not put right by anything else.
-  if (run.remedies.length > 0 && heat?.verdict !== 'fail') return [...run.remedies.map(remedyInWords), ...cooler];
+  if (run.remedies.length > 0 && heat?.verdict !== 'fail') return [...run.remedies.map(describeRemedy), ...cooler];
   if (run.outcome === 'fail') return cooler;
   const questions = new Set<string>((run.unread ?? []).map(({ column }) => `Put the cell ${column} right.`));
   for (const question of cooler) questions.add(question);
   for (const check of [...run.powerChecks, ...run.cablingChecks]) {
-    if (check.verdict === 'uncertain') for (const question of whatSettles(check)) questions.add(question);
+    if (check.verdict === 'uncertain') for (const deciding of check.deciding ?? []) questions.add(askFor(deciding));
   }
-  if (run.outcome === 'uncertain' && questions.size === 0) questions.add('State the lowest voltage at which the device works.');
+  if (run.outcome === 'uncertain' && questions.size === 0) questions.add(askFor({ parameter: 'minimumVoltage' }));
   return [...questions];
 }
-
-const WAYS_OUT: Readonly<Record<CheckName, string>> = {
-  'pd-power': 'a stronger port, or a device that keeps to what its port grants',
-  'pse-power': 'a shorter, thicker or cooler line',
-  'pd-voltage': 'a shorter, thicker or cooler line',
-  collapse: 'a shorter, thicker or cooler line',
-  'device-voltage': 'a shorter, thicker or cooler line',
-  'device-resistance': 'a shorter, thicker or cooler line',
-  'pse-voltage': 'a port whose voltage lies within its type',
-  'pair-unbalance': 'a better pair or connection',
-  'pair-to-pair-unbalance': 'better pairs or connections',
-  'voltage-drop': 'a shorter, thicker or cooler line',
-  'device-overvoltage': 'a supply that stays within what the device bears',
-  'fault-current': 'a shorter or thicker line, or a protective device of a lower current',
-  'channel-length': 'a shorter route, or a switch nearer by',
-  'permanent-link-length': 'a shorter route, or a switch nearer by',
-  connections: 'fewer connections',
-  'channel-loop': 'a shorter route, or a switch nearer by',
-  'permanent-link-loop': 'a shorter route, or a switch nearer by',
-  'channel-resistance': 'a shorter, thicker or cooler line',
-  'cable-category': 'a cable of Category 5 or better',
-  'derated-length': 'a shorter or cooler route',
-  'insertion-loss-length': 'shorter cords, or a shorter or cooler route',
-  'cord-length': 'shorter cords',
-  'conductor-gauge': 'thicker cords',
-  'cable-temperature': 'a cooler route',
-  material: 'cable of copper',
-  'conductor-temperature': 'a smaller bundle, a cooler route or thicker conductors',
-  'bundle-rise': 'a smaller bundle or thicker conductors',
-  ampacity: 'a smaller bundle or thicker conductors',
-};
 
 /** What to say of a failing run that no single change puts right. @internal */
 export function combination(run: RunReport): string {
   const ways = new Set<string>();
-  for (const { verdict, name } of checksOf(run)) if (verdict === 'fail') ways.add(WAYS_OUT[name]);
-  if (heatOf(run)?.findings.includes('no-steady-state')) ways.add(WAYS_OUT['bundle-rise']);
+  for (const { verdict, name } of checksOf(run)) if (verdict === 'fail') ways.add(LIMIT_WORDS[name].wayOut);
+  if (heatOf(run)?.findings.includes('no-steady-state')) ways.add(BUNDLE_RISE_WORDS.wayOut);
   return `No single change that was tried puts it right; it takes ${[...ways].join(', and ')}${ways.size > 1 ? ', together' : ''}.`;
 }
 

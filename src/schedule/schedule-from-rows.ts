@@ -1,11 +1,12 @@
 /** From rows of plain data to a schedule. @module */
 import { requireArray, requireObject } from '../quantity/guards.ts';
-import { RUN_COLUMNS, SWITCH_COLUMNS } from './columns.ts';
-import { findingList } from './findings.ts';
+import { RUN_COLUMNS } from './columns/run-columns.ts';
+import { SWITCH_COLUMNS } from './columns/switch-columns.ts';
 import type { ParsedSchedule } from './parse-schedule.ts';
-import { rowsToRuns } from './rows-to-runs.ts';
-import { rowsToSwitches } from './rows-to-switches.ts';
-import { tableFromRecords } from './table.ts';
+import { findingList } from './read/findings.ts';
+import { rowsToRuns } from './read/rows-to-runs.ts';
+import { rowsToSwitches } from './read/rows-to-switches.ts';
+import { tableFromRecords } from './read/table.ts';
 
 /** The rows of a schedule as data: records keyed by the names of the columns. */
 export interface ScheduleFromRowsInput {

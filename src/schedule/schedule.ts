@@ -7,6 +7,9 @@ import type { PortPriority, PowerSupply } from '../plan/switch/switch-budget.ts'
 import type { TwoWireRunInput } from '../plan/two-wire-input.ts';
 import type { Ohms, Volts, Watts } from '../quantity/units.ts';
 
+/** What is being put together. @internal */
+export type Draft<T> = { -readonly [K in keyof T]: T[K] };
+
 /** A cell about a run that could not be read; the run is judged without it, and so cannot plainly pass. */
 export interface UnreadCell {
   /** Title of its column, as in `Minimum voltage`. */

@@ -6,7 +6,6 @@ import { ROOT } from '../support/files.ts';
 
 /** Familiar imports, for a feeling of scale; nothing is judged by them. */
 const FAMILIAR: readonly (readonly [string, string])[] = [
-  ['zod: z.object with one number', "import { z } from 'zod'; globalThis.kept = z.object({ length: z.number() });"],
   ['mathjs: evaluate', "import { evaluate } from 'mathjs'; globalThis.kept = evaluate;"],
 ];
 

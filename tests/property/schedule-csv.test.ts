@@ -1,6 +1,6 @@
 import { parse } from 'csv-parse/sync';
 import { expect, test } from 'vitest';
-import { csvRecords } from '../../src/schedule/csv.ts';
+import { csvRecords } from '../../src/schedule/read/csv.ts';
 import { pick, type Random, seeded, whole } from '../helpers/random.ts';
 
 // The oracle is csv-parse, a reader that nobody here wrote: on well-formed text the two must agree cell by cell.

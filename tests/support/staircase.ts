@@ -12,6 +12,7 @@ export const ROOMS: readonly string[] = [
   'circuit',
   'ethernet',
   'plan',
+  'words',
   'pages',
   'schedule',
   'working',
@@ -20,7 +21,7 @@ export const ROOMS: readonly string[] = [
 ];
 
 /** Packages that a room may import; a room that is not named here may import none. */
-const PACKAGES: Readonly<Record<string, readonly string[]>> = { schedule: ['zod'], working: ['mathjs'] };
+const PACKAGES: Readonly<Record<string, readonly string[]>> = { working: ['mathjs'] };
 
 interface Import {
   readonly specifier: string;

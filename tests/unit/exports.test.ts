@@ -231,6 +231,26 @@ describe('the rooms export these names', () => {
     `);
   });
 
+  test('farend/words', () => {
+    expect(namesOf('farend/words')).toMatchInlineSnapshot(`
+      [
+        "BUNDLE_WORDS",
+        "DECIDING_WORDS",
+        "ERROR_WORDS",
+        "EXPLANATION_WORDS",
+        "FINDING_WORDS",
+        "InputError",
+        "REMEDY_WORDS",
+        "UNIT_WORDS",
+        "VERDICT_WORDS",
+        "checkTitle",
+        "describeCheck",
+        "describeRemedy",
+        "isInputError",
+      ]
+    `);
+  });
+
   test('farend/pages', () => {
     expect(namesOf('farend/pages')).toMatchInlineSnapshot(`
       [
@@ -249,6 +269,9 @@ describe('the rooms export these names', () => {
         "InputError",
         "checkRun",
         "checkSchedule",
+        "checkTitle",
+        "describeCheck",
+        "describeRemedy",
         "isInputError",
         "messageOf",
         "parseSchedule",
@@ -257,6 +280,7 @@ describe('the rooms export these names', () => {
         "reportSummary",
         "reportText",
         "scheduleFromRows",
+        "templateCsv",
       ]
     `);
   });

@@ -1,6 +1,6 @@
 /** How long and how wide a record may be before it is taken for an unclosed quote. */
 import { describe, expect, test } from 'vitest';
-import { csvRecords } from '../../../src/schedule/csv.ts';
+import { csvRecords } from '../../../src/schedule/read/csv.ts';
 
 /** Records of a comma-separated text: its cells, or `broken`, behind the line each begins on. */
 function read(text: string, columns: number, start = 0): (string | string[])[][] {

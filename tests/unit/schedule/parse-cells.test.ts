@@ -1,7 +1,8 @@
 import { describe, expect, test } from 'vitest';
-import type { Finding, FindingCode } from '../../../src/schedule/finding.ts';
+import type { Finding } from '../../../src/schedule/finding.ts';
 import { parseSchedule } from '../../../src/schedule/parse-schedule.ts';
 import type { ScheduledPoweredRun, ScheduledRun, ScheduledSwitch, ScheduledTwoWireRun } from '../../../src/schedule/schedule.ts';
+import type { FindingCode } from '../../../src/words/finding-words.ts';
 
 // Every text below stands in an otherwise good row. What it gives is either a value, known by hand, or a finding at its
 // place. 1 ft = 0.3048 m exactly; °C = (°F - 32) / 1.8.

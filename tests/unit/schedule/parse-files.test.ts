@@ -352,7 +352,7 @@ describe('defaults', () => {
     const at = (column: string, message: string): unknown => ['default-applied', 2, column, message];
     expect(notes(result).sort()).toEqual(
       [
-        at('PD power', 'PD power is empty: all that the class allows is used'),
+        at('PD power', 'PD power is empty: all that its class allows is used'),
         at('Resistance loop', 'Resistance loop is empty: unstated is used, so it is judged as a pair loop'),
         at('Cords', 'Cords is empty: the run is judged without cords'),
         at('Connections', 'Connections is empty: 0 is used'),

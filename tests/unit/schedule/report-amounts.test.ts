@@ -1,8 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { cut, left, plain, right, widthOf, wrap } from '../../../src/pages/plain-text.ts';
-import { amount, apart, brief, count, fixed, percent } from '../../../src/schedule/amount.ts';
-import { remedyInWords } from '../../../src/schedule/remedy-words.ts';
+import { amount, apart, brief, count, fixed, percent } from '../../../src/words/amount.ts';
+import { describeRemedy } from '../../../src/words/remedy-words.ts';
 
 describe('numbers for reading', () => {
   test.each([
@@ -69,15 +69,15 @@ describe('remedies in words', () => {
     [{ remedy: 'four-pair', from: 2, to: 4, unit: 'pairs' }, 'Power it over 4 pairs, if both the port and the device support that'],
     [{ remedy: 'fewer-connections', from: 6, to: 4, unit: 'connections' }, 'Make do with 4 connections in place of 6'],
   ] as const)('$0.remedy', (remedy, words) => {
-    expect(remedyInWords({ ...remedy, verdict: passes })).toBe(words);
+    expect(describeRemedy({ ...remedy, verdict: passes })).toBe(words);
   });
 
   test('say what is left to doubt', () => {
     const remedy = { remedy: 'shorter-run', from: 120, to: 90, unit: 'm' } as const;
-    expect(remedyInWords({ ...remedy, verdict: { power: 'pass', cabling: 'marginal', worst: 'marginal' } })).toMatch(
+    expect(describeRemedy({ ...remedy, verdict: { power: 'pass', cabling: 'marginal', worst: 'marginal' } })).toMatch(
       /\(then close to a limit\)$/,
     );
-    expect(remedyInWords({ ...remedy, verdict: { power: 'uncertain', cabling: 'marginal', worst: 'uncertain' } })).toMatch(
+    expect(describeRemedy({ ...remedy, verdict: { power: 'uncertain', cabling: 'marginal', worst: 'uncertain' } })).toMatch(
       /\(then still uncertain\)$/,
     );
   });

@@ -90,7 +90,7 @@ function unitOf(spelt: string): { readonly rest: string; readonly times: number 
     .replace(/\s+per\s+(?:(metre|meter)|(kilomet(?:re|er))|(foot))?/i, (_all, metre?: string, kilometre?: string, foot?: string) =>
       metre !== undefined ? '/m' : kilometre !== undefined ? '/km' : foot !== undefined ? '/ft' : '/',
     )
-    .replace(/ohms(?=\s*\/)/i, 'ohm')
+    .replace(/(ohm)s(?=\s*\/)/i, '$1')
     .replace(/^(?:sq(?:uare|\.)?\s*mm|mm\s*sq(?:uared?|\.)?)$/i, 'mm²');
   // A milliohm is not listed by every length.
   const milli = /^m(?:Ω|\u2126|ohm)\s*\/\s*(.+)$/.exec(rest)?.[1];

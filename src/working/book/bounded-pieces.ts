@@ -1,10 +1,11 @@
 /** Pieces of cable from a thick conductor of their gauge to the most that their limit allows. @module */
+
 import { leastShare } from '../../cable/field/wire.ts';
 import type { Cable, Segment } from '../../cable/index.ts';
 import type { SourceKey } from '../../sources/sources.ts';
 import { givens, steps } from '../engine/rows.ts';
 import type { FigureSources, Figures, Givens, ReadingRow, Steps } from '../engine/sheet.ts';
-import { coefficientSource } from './conductors.ts';
+import { coefficientSource, TWENTY } from './conductors.ts';
 import { cableSource } from './runs.ts';
 
 type List = 'installed' | 'cords';
@@ -52,7 +53,7 @@ export function boundedCable(
 
 /** The rows of a list, numbered on from those before. */
 export function boundedPieceRows(pieces: readonly Segment[], before: number = 0): ReadingRow<never>[] {
-  return pieces.map(({ cable, length, temperature = 20 }, index) => {
+  return pieces.map(({ cable, length, temperature = TWENTY }, index) => {
     const { values, sources } = boundedCable(cable, ['rn_#', 'rm_#', 't_#']);
     const alpha = cable.temperatureCoefficient;
     return {

@@ -1,4 +1,5 @@
 /** What a load gets when its line is only known between limits: the same steps at the best ends, the middle and the worst. @module */
+
 import type { RunResistance } from '../../cable/index.ts';
 import { type Load, type OperatingPointInput, operatingPoint, type VoltageDropInput, voltageDrop } from '../../circuit/index.ts';
 import { type PowerAtPdInput, powerAtPd } from '../../ethernet/index.ts';
@@ -9,7 +10,7 @@ import { requireObject, requireOneOf } from '../../quantity/guards.ts';
 import { InputError } from '../../quantity/input-error.ts';
 import { type BookSheet, givens, steps } from '../engine/rows.ts';
 import type { Figures, Reading, ReadingRow, SheetNo, Steps } from '../engine/sheet.ts';
-import { coefficientSource, twentyGiven } from './conductors.ts';
+import { coefficientSource, TWENTY, twentyGiven } from './conductors.ts';
 import { circuitKeys } from './line.ts';
 import { type LoadCase, loadCase } from './load.ts';
 import { poweredKeys, runKeys } from './powered.ts';
@@ -193,7 +194,7 @@ function lineRow({ supplyVoltage, resistance, load }: OperatingPointInput): Row 
 
 function metresRow({ supplyVoltage, conductor, length, temperature, load }: VoltageDropInput): Row {
   const { resistancePerMetre = 0, temperatureCoefficient: alpha = 0, source } = conductor ?? {};
-  const line = { 'r20_#': resistancePerMetre, 'alpha_#': alpha, 'T_#': temperature ?? 20, 'L_#': length };
+  const line = { 'r20_#': resistancePerMetre, 'alpha_#': alpha, 'T_#': temperature ?? TWENTY, 'L_#': length };
   return {
     values: { ...loadFigures(load), ...line, 'V_#': supplyVoltage },
     sources: { 'r20_#': source, 'alpha_#': coefficientSource(alpha) },

@@ -1,9 +1,12 @@
 /** How heavily a bundle is loaded: what a code allows each conductor, and the mean current of all. @module */
 
 import { AMBIENT_FACTORS } from '../../cable/heat/ambient-factors-table.ts';
+import { AMPACITY_FIELDS, HALF_LOADED } from '../../cable/heat/ampacity.ts';
 import { AMPACITIES, AMPACITY_BUNDLES, AMPACITY_RATINGS } from '../../cable/heat/ampacity-table.ts';
 import { CODE_CAUTION } from '../../cable/heat/caution.ts';
+import { RP1, RP2 } from '../../cable/heat/remote-powering.ts';
 import { type AmpacityInput, ampacity, remotePowering } from '../../cable/index.ts';
+import { readInput } from '../../quantity/fields.ts';
 import { requireObject } from '../../quantity/guards.ts';
 import type { Amperes } from '../../quantity/units.ts';
 import { type BookSheet, steps } from '../engine/rows.ts';
@@ -49,12 +52,13 @@ export const ampacitySheet: BookSheet<AmpacityInput, AmpacityCase> = {
     ['load-factor-left-out', { I_max: 'I_T * k_a' }],
   ],
   guard: ampacity,
-  read: ({ gauge, bundle, temperatureRating, ambient, halfLoaded = false }) => {
-    const rating = AMPACITY_RATINGS.indexOf(temperatureRating ?? 60);
+  read: (input) => {
+    const { gauge, bundle, temperatureRating, ambient, halfLoaded } = readInput(AMPACITY_FIELDS, input);
+    const rating = AMPACITY_RATINGS.indexOf(temperatureRating);
     const column = AMPACITY_BUNDLES.findIndex((most) => bundle <= most);
     const printed = AMPACITIES.find(([size]) => size === gauge)?.[1][column]?.[rating] ?? undefined;
     const warmest = AMBIENT_FACTORS.filter(([, factors]) => (factors[rating] ?? undefined) !== undefined);
-    const factor = warmest.find(([most]) => (ambient ?? 30) <= most)?.[1][rating] ?? undefined;
+    const factor = warmest.find(([most]) => ambient <= most)?.[1][rating] ?? undefined;
     const finest = Math.max(...AMPACITIES.map(([size]) => size));
     const largest = Math.max(...AMPACITY_BUNDLES);
     const isGap = printed === undefined && gauge <= finest && bundle <= largest;
@@ -62,16 +66,16 @@ export const ampacitySheet: BookSheet<AmpacityInput, AmpacityCase> = {
       values: {
         g_max: finest,
         N_max: largest,
-        T_a: ambient ?? 30,
+        T_a: ambient,
         T_max: Math.max(...warmest.map(([most]) => most)),
         I_T: printed ?? 0,
         k_a: factor ?? 0,
-        k_L: halfLoaded ? 1.4 : 1,
+        k_L: halfLoaded ? HALF_LOADED : 1,
       },
       cases: [printed !== undefined && 'figure', printed !== undefined && factor !== undefined && 'air'],
       assumptions: [
-        temperatureRating === undefined && 'Cable rated for 60 °C: no rating was stated.',
-        ambient === undefined && 'The air is at 30 °C: no temperature was stated.',
+        input.temperatureRating === undefined && 'Cable rated for 60 °C: no rating was stated.',
+        input.ambient === undefined && 'The air is at 30 °C: no temperature was stated.',
       ],
       no: isGap ? `the table has no figure for ${gauge} AWG in a bundle of ${bundle}` : undefined,
       isPlainNo: isGap,
@@ -87,9 +91,6 @@ export interface RemotePoweringInput {
 
 /** Whether any conductor carries current, and of which category the bundle then is. */
 type MeanCase = 'loaded' | 'idle' | 'category RP1' | 'category RP2' | 'beyond category RP2';
-
-/** Greatest means of the categories. [A] */
-const [RP1, RP2] = [0.212, 0.5] as const;
 
 export const remotePoweringSheet: BookSheet<RemotePoweringInput, MeanCase> = {
   title: 'The mean current of the conductors of a bundle',

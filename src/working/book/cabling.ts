@@ -26,6 +26,7 @@ import type { CablingRules } from '../../plan/cabling-rules.ts';
 import { hottestOf, isScreened } from '../../plan/signal-length.ts';
 import { givens, steps } from '../engine/rows.ts';
 import type { FigureSources, Figures, Givens, ReadingRow, Some, Steps } from '../engine/sheet.ts';
+import { TWENTY } from './conductors.ts';
 import { type FixedCase, type FixedRow, type LimitCase, limitRow, loopRow, poweredLoop } from './limits.ts';
 
 /** How a rule in metres is met: by the length alone, less the cords as they are or by their loss, and where a metre counts for more. */
@@ -134,7 +135,7 @@ export interface Ruled {
 }
 
 export function cablingRows(rules: CablingRules, own: Segment, cords: readonly Segment[], connections: number, limits: PoeClass): Ruled {
-  const { cable, temperature = 20 } = own;
+  const { cable, temperature = TWENTY } = own;
   const hasCords = cords.length > 0;
   const derated = deratedRule({ installed: [own] }, rules);
   const isLossy = hasCords || derated !== undefined;
@@ -201,7 +202,7 @@ export function cablingRows(rules: CablingRules, own: Segment, cords: readonly S
       return {
         values: { 'ec_#': loss.excess, 'sac_#': sac, 'Tsc_#': Tsc, 'sbc_#': sbc },
         sources: { 'ec_#': loss.source },
-        cases: [(cord.temperature ?? 20) > 20 ? 'warm cord' : 'cool cord'],
+        cases: [(cord.temperature ?? TWENTY) > 20 ? 'warm cord' : 'cool cord'],
       };
     }),
   };

@@ -1,6 +1,6 @@
 /** A wire: its gauge, its metal, its temperature. @module */
 
-import { COPPER_COEFFICIENT } from '../../conductor/copper-standard.ts';
+import { COPPER_COEFFICIENT, LAY_ALLOWANCE } from '../../conductor/copper-standard.ts';
 import { gaugeNumber } from '../../conductor/gauge.ts';
 import {
   type AwgOptions,
@@ -16,11 +16,15 @@ import {
   uniformWire,
 } from '../../conductor/index.ts';
 import { material } from '../../conductor/material.ts';
+import { CONDUCTOR_TEMPERATURE } from '../../conductor/resistance-per-metre.ts';
 import { requireObject } from '../../quantity/guards.ts';
 import type { Celsius } from '../../quantity/units.ts';
 import type { SourceKey } from '../../sources/sources.ts';
 import { all, type BookSheet, given, givens, steps } from '../engine/rows.ts';
 import type { Reading, SheetGiven } from '../engine/sheet.ts';
+
+/** Where nothing else is stated, and where resistances are. [°C] */
+export const TWENTY: number = CONDUCTOR_TEMPERATURE.default;
 
 /** The reference temperature. */
 export const twentyGiven: SheetGiven<never> = given('T_ref', '°C', 'reference temperature', 'the temperature coefficient', {
@@ -54,7 +58,7 @@ export const awgSheet: BookSheet<AwgWorkingInput, 'formula' | 'rounded' | 'solid
     ['d_36', 'mm', 'diameter of 36 AWG', 'the gauge', { source: 'astm-b258', value: 0.127 }],
     ['q', '1', 'diameter of 4/0 over that of 36 AWG, 39 steps apart', 'the gauge', { source: 'astm-b258', value: 92 }],
     ['u', 'mm', 'to what tables round a diameter, 0.0001 in', 'family', { source: 'astm-b258-rounded', when: 'rounded', value: 0.00254 }],
-    ['k', '1', 'length of a strand over that of the cable it is laid in', 'stranding', { source: 'astm-b496', when: 'stranded', value: 1.02 }],
+    ['k', '1', 'length of a strand over that of the cable it is laid in', 'stranding', { source: 'astm-b496', when: 'stranded', value: 1 + LAY_ALLOWANCE }],
     ['sigma', 'MS/m', 'conductivity of the metal at 20 °C', 'material', { source: 'iec-60028', when: 'copper' }],
     ['sigma', 'MS/m', 'conductivity of the metal at 20 °C', 'material', { when: 'metal' }],
   ],
@@ -198,7 +202,7 @@ export const resistanceAtTemperatureSheet: BookSheet<LineAtTemperature, 'known e
   ],
   guard: resistanceAtTemperature,
   read: ({ temperature, coefficientTemperature }) => ({
-    cases: [temperature !== (coefficientTemperature ?? 20) && 'known elsewhere'],
+    cases: [temperature !== (coefficientTemperature ?? TWENTY) && 'known elsewhere'],
     assumptions: [coefficientTemperature === undefined && 'The coefficient is that at 20 °C: no temperature was stated for it.'],
   }),
 };

@@ -1,6 +1,7 @@
 /** How a warm cylinder sheds heat to still air. @module */
 
 import { HEAT_CAUTION } from '../../cable/heat/caution.ts';
+import { KELVIN, PRANDTL, STANDARD_GRAVITY, STEFAN_BOLTZMANN } from '../../cable/heat/film-coefficient.ts';
 import { type FilmCoefficientInput, filmCoefficient } from '../../cable/index.ts';
 import { type BookSheet, givens, steps } from '../engine/rows.ts';
 import type { Givens, Steps } from '../engine/sheet.ts';
@@ -8,16 +9,15 @@ import type { Givens, Steps } from '../engine/sheet.ts';
 /** What the correlation takes for granted: air, and radiation. */
 // biome-ignore format: one figure a row
 export const airGivens: Givens<never> = givens([
-  ['T_0', 'K', '0 °C above absolute zero', 'the correlation', { value: 273.15 }],
+  ['T_0', 'K', '0 °C above absolute zero', 'the correlation', { value: KELVIN }],
   ['C_1', 'Pa·s/√K', 'viscosity of air by Sutherland: its constant', 'the correlation', { value: 1.458e-6 }],
   ['C_2', 'K', 'viscosity of air by Sutherland: its temperature', 'the correlation', { value: 110.4 }],
   ['R_air', 'J/(kg·K)', 'gas constant of air', 'the correlation', { value: 287.05 }],
   ['p', 'Pa', 'pressure of the air', 'the correlation', { value: 101_325 }],
   ['k_0', 'W/(m·K)', 'thermal conductivity of air at 0 °C', 'the correlation', { value: 0.0242 }],
-  // biome-ignore lint/suspicious/noApproximativeNumericConstant: it is not √½
-  ['N_Pr', '1', 'Prandtl number of air', 'the correlation', { value: 0.707 }],
-  ['g', 'm/s²', 'gravity', 'the correlation', { value: 9.80665 }],
-  ['sigma', 'W/(m²·K⁴)', 'constant of Stefan and Boltzmann', 'the correlation', { value: 5.670374419e-8 }],
+  ['N_Pr', '1', 'Prandtl number of air', 'the correlation', { value: PRANDTL }],
+  ['g', 'm/s²', 'gravity', 'the correlation', { value: STANDARD_GRAVITY }],
+  ['sigma', 'W/(m²·K⁴)', 'constant of Stefan and Boltzmann', 'the correlation', { value: STEFAN_BOLTZMANN }],
 ], { source: 'still-air' });
 
 /** From the diameter D, the emissivity epsilon, and the temperatures T_s of the surface and T_a of the air. */

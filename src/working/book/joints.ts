@@ -1,10 +1,11 @@
 /** Connections of a run and joints of a line: how many, and what one has. @module */
+import { CONNECTION_RESISTANCE } from '../../cable/read-cable.ts';
 import type { SourceKey } from '../../sources/sources.ts';
 import { givens } from '../engine/rows.ts';
 import type { Givens, Some } from '../engine/sheet.ts';
 
 /** One connection where no other figure is stated. [Ω] */
-export const MOST_OF_CONNECTION = 0.2;
+export const MOST_OF_CONNECTION: number = CONNECTION_RESISTANCE.default;
 
 /** Whether the resistance of one is stated, or that of the standard, and whether there are any that have some. */
 export type JointCase = 'connection as stated' | 'connection of the standard' | 'connections';

@@ -1,4 +1,5 @@
 /** A line of two wires: what sheets share, and three sheets. @module */
+
 import { type FarEndFaultInput, farEndFaultCurrent, type VoltageDropInput, voltageDrop } from '../../circuit/index.ts';
 import type { Conductor } from '../../conductor/index.ts';
 import { atMaximum } from '../../conductor/to-maximum.ts';
@@ -6,7 +7,7 @@ import { type LeastPermittedDropInput, leastPermittedDrop } from '../../plan/ind
 import { supplyRange } from '../../plan/two-wire-input.ts';
 import { type BookSheet, given, givens, step, steps } from '../engine/rows.ts';
 import type { Givens, ReadingRow, ReadingRows, SheetGiven, SheetStep, Some, Steps } from '../engine/sheet.ts';
-import { coefficientSource, temperatureAssumption, twentyGiven } from './conductors.ts';
+import { coefficientSource, TWENTY, temperatureAssumption, twentyGiven } from './conductors.ts';
 import { connectionGivens, type Joined, type JointCase, jointAssumption, jointCases } from './joints.ts';
 import {
   CANNOT,
@@ -115,7 +116,7 @@ export function perMetre(wires: Wires): { readonly at20: number; readonly perKel
 
 /** A line of two wires. */
 export function lineReading(input: LineInput): LoopReading<LineCase> {
-  const { length, temperature = 20, connections = 0, connectionResistance = 0, conductor } = input;
+  const { length, temperature = TWENTY, connections = 0, connectionResistance = 0, conductor } = input;
   const { at20, perKelvin } = perMetre(input);
   return {
     cases: ['two-wire', conductor === undefined ? 'unequal' : 'equal', ...jointCases(input)],

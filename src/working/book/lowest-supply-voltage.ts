@@ -5,6 +5,7 @@ import { AMPACITY, COLLAPSE, DEVICE_VOLTAGE, PSE_POWER, VOLTAGE_DROP } from '../
 import type { Limit, LimitName } from '../../limits/index.ts';
 import type { LowestSupplyVoltage } from '../../plan/index.ts';
 import { type LowestSupplyVoltageInput, lowestSupplyVoltage, type PoweredRunInput } from '../../plan/index.ts';
+import { LEAST_SUPPLY, MOST_TWO_WIRE } from '../../plan/lowest-supply-voltage.ts';
 import { isPowered } from '../../plan/open-run.ts';
 import { InputError } from '../../quantity/input-error.ts';
 import { type BookSheet, steps } from '../engine/rows.ts';
@@ -44,10 +45,6 @@ type Run = WithCables<Powered>;
 type Line = WithCables<TwoWire>;
 
 type Case = HeldCase | 'drop';
-
-/** The core looks no further, either way. [V] */
-const MOST = 1000;
-const LEAST = 1e-6;
 
 /** A voltage that one limit asks for. */
 // biome-ignore format: one figure a row
@@ -125,7 +122,7 @@ type Row = ReadingRow<Case>;
 
 /** A limit that asks for so many volts, which decide whether it has a row. */
 function row(name: Limit<LimitName>, volts: number, cases: readonly Case[], values?: Figures): Row[] {
-  return volts > LEAST ? [limitRow(name, cases, values)] : [];
+  return volts > LEAST_SUPPLY ? [limitRow(name, cases, values)] : [];
 }
 
 /** A lowest voltage at the device; the stable root of a power lies above half of the supply voltage: under that the collapse speaks. */
@@ -166,7 +163,7 @@ function readRun(input: Run, answer: LowestSupplyVoltage): Reading<Case> {
 const UNBOUNDED = 'any supply voltage will do: nothing bounds it';
 
 function readLine(input: Line, answer: LowestSupplyVoltage): Reading<Case> {
-  const { load, minimumVoltage, maximumVoltage = MOST, maximumResistance, permittedDrop, ampacity } = input;
+  const { load, minimumVoltage, maximumVoltage = MOST_TWO_WIRE, maximumResistance, permittedDrop, ampacity } = input;
   const { power: P, current: I } = load;
   const { ohms: R, cases, rows } = lineReading(input);
   const fixed = fixedOhmsRows(maximumResistance);
@@ -194,7 +191,7 @@ function readLine(input: Line, answer: LowestSupplyVoltage): Reading<Case> {
     if (I !== undefined) fixed.push(limitRow(AMPACITY, ['A'], { 'v_#': I, 'w_#': ampacity }));
   }
   return heldReading(answer, UNBOUNDED, {
-    values: { V_most: Math.min(maximumVoltage, MOST) },
+    values: { V_most: Math.min(maximumVoltage, MOST_TWO_WIRE) },
     cases: [...cases, loadCase(load)],
     rows,
     fixed,

@@ -11,7 +11,7 @@ import { type BookSheet, givens, steps } from '../engine/rows.ts';
 import type { Reading, ReadingRow, Steps } from '../engine/sheet.ts';
 import type { WithCables } from '../engine/with-cables.ts';
 import { boundedCable, boundedPieceGivens, boundedPieceRows, boundedPieceSteps } from './bounded-pieces.ts';
-import { coefficientSource, twentyGiven } from './conductors.ts';
+import { coefficientSource, TWENTY, twentyGiven } from './conductors.ts';
 import { connectionAssumption, connectionSource, MOST_OF_CONNECTION } from './joints.ts';
 
 const PAIRS: readonly RunPair[] = ['1,2', '3,6', '4,5', '7,8'];
@@ -166,7 +166,7 @@ export const fromMeasurementSheet: BookSheet<FromMeasurementInput, Case> = {
     throw new InputError('conflict', 'pairs', 'at least one pair with a reading: of open pairs there is nothing to reckon', input.pairs);
   },
   read: (input) => {
-    const { pairs, leadResistance = 0, temperature = 20, cable, accuracy, cords = [], scope } = input;
+    const { pairs, leadResistance = 0, temperature = TWENTY, cable, accuracy, cords = [], scope } = input;
     const bounds = typeof temperature === 'number' ? { low: temperature, high: temperature } : temperature;
     const isOne = bounds.low === bounds.high;
     const read: ReadingRow<Case>[] = [];

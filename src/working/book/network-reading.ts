@@ -1,8 +1,9 @@
 /** A network as the rows of its sheet. @module */
+
 import type { NetworkInput, NetworkSection, NetworkTap } from '../../circuit/index.ts';
 import { InputError } from '../../quantity/input-error.ts';
 import type { Reading } from '../engine/sheet.ts';
-import { coefficientSource } from './conductors.ts';
+import { coefficientSource, TWENTY } from './conductors.ts';
 import type { NodeLoad } from './network-passes.ts';
 import { networkTree } from './network-tree.ts';
 
@@ -61,7 +62,7 @@ export function requireSmall({ sections, taps }: NetworkInput): void {
 }
 
 /** The loop resistance of a section at its temperature. [Ω] */
-function ohmsOf({ resistance, conductor, length, temperature = 20 }: NetworkSection): number {
+function ohmsOf({ resistance, conductor, length, temperature = TWENTY }: NetworkSection): number {
   if (conductor === undefined) return resistance;
   const { resistancePerMetre, temperatureCoefficient = 0 } = conductor;
   return 2 * resistancePerMetre * (1 + temperatureCoefficient * (temperature - 20)) * length;
@@ -177,7 +178,7 @@ function loadAt(taps: readonly NetworkTap[], name: string): NodeLoad {
 }
 
 function sectionReading(
-  { conductor, resistance, length, temperature = 20 }: NetworkSection,
+  { conductor, resistance, length, temperature = TWENTY }: NetworkSection,
   x: '' | 'x',
 ): Pick<Reading<NetworkCase>, 'values' | 'sources' | 'cases'> {
   if (conductor === undefined) return { values: { [`R${x}_#`]: resistance }, cases: ['in ohms'] };

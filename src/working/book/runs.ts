@@ -1,9 +1,10 @@
 /** A run of pieces: what sheets share, and its three loops. @module */
+
 import { type Cable, type RunResistanceInput, runResistance, type Segment } from '../../cable/index.ts';
 import type { SourceKey } from '../../sources/sources.ts';
 import { type BookSheet, given, givens, steps } from '../engine/rows.ts';
 import type { Givens, ReadingRow, Steps } from '../engine/sheet.ts';
-import { coefficientSource, twentyGiven } from './conductors.ts';
+import { coefficientSource, TWENTY, twentyGiven } from './conductors.ts';
 import {
   connectionAssumption,
   connectionCases,
@@ -97,7 +98,7 @@ export function pieceRows(
   suffix: '' | 'c' = '',
   basis: 'nominal' | 'maximum' = 'maximum',
 ): readonly ReadingRow<never>[] {
-  return pieces.map(({ cable, length, temperature = 20 }) => ({
+  return pieces.map(({ cable, length, temperature = TWENTY }) => ({
     label: cable.title,
     source: cableSource(cable, basis),
     sources: { [`alpha${suffix}_#`]: coefficientSource(cable.temperatureCoefficient) },
@@ -113,7 +114,7 @@ export function pieceRows(
 /** One conductor of so many pieces, end to end. [Ω] */
 export function piecesOhms(pieces: readonly Segment[]): number {
   return pieces.reduce(
-    (sum, { cable: { maximumResistancePerMetre, temperatureCoefficient }, length, temperature = 20 }) =>
+    (sum, { cable: { maximumResistancePerMetre, temperatureCoefficient }, length, temperature = TWENTY }) =>
       sum + maximumResistancePerMetre * (1 + temperatureCoefficient * (temperature - 20)) * length,
     0,
   );

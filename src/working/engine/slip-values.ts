@@ -1,4 +1,5 @@
 /** What each well-known slip comes to: the sheet itself, worked through with the wrong formula in place. @module */
+import { toFeet } from '../../quantity/index.ts';
 import type { WorkingResult } from '../working.ts';
 import { evaluateSheet, type SheetChange } from './evaluate-sheet.ts';
 import { applies, type ReadInput } from './lines.ts';
@@ -31,7 +32,7 @@ const ANSWER_SLIPS: readonly (readonly [slip: SlipName, factor: number, holds: (
   ['over-thousand', 0.001, hasPrefix],
   ['percent-for-fraction', 100, isFraction],
   ['fraction-for-percent', 0.01, isFraction],
-  ['feet-in-answer', 1 / 0.3048, ({ unit }) => unit === 'm'],
+  ['feet-in-answer', toFeet(1), ({ unit }) => unit === 'm'],
 ];
 
 /** The least, or the greatest, of figures as they stand. */

@@ -36,6 +36,8 @@ export type WorkingUnit = (typeof UNITS)[number];
 /** Every unit. @internal */
 export const WORKING_UNITS: readonly WorkingUnit[] = UNITS;
 
+const OHM = { mathjs: 'ohm' } as const;
+
 /**
  * As mathjs calls it. A temperature in °C is held as so many kelvins above 0 °C: only differences of it ever enter a formula, and
  * mathjs would take the difference of two of its own Celsius temperatures for a temperature again.
@@ -47,7 +49,7 @@ export function unitMathjs(unit: WorkingUnit): string {
     .replace('1/K', 'K^-1')
     .replace('°C', 'K')
     .replace('√K', 'K^0.5')
-    .replaceAll('Ω', 'ohm')
+    .replaceAll('Ω', OHM.mathjs)
     .replaceAll('·', ' ')
     .replaceAll('²', '^2')
     .replaceAll('⁴', '^4');

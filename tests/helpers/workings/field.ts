@@ -212,7 +212,7 @@ const expectedReadingAsked: Asked<'expectedReading'> = {
   question: (random) => {
     const connections = pick(random, [undefined, 1, 2, 4]);
     return {
-      installed: Array.from({ length: whole(random, 0, 3) }, () => segment(random)),
+      installed: Array.from({ length: whole(random, 1, 3) }, () => segment(random)),
       cords: pick(random, [undefined, [segment(random)], [segment(random), segment(random)]]),
       connections,
       linkConnections: connections === undefined ? undefined : pick(random, [undefined, 1]),
@@ -248,7 +248,7 @@ function readingsOf(random: Random): FromMeasurementInput {
   const leadResistance = pick(random, [undefined, 0.2, 0.8]);
   const celsius = random() < 0.2 ? undefined : uniform(random, -10, 60);
   const cords = pick(random, [undefined, [], [segment(random)], [segment(random), segment(random)]]);
-  const rest = expectedReading({ installed: cords ?? [] }).channel.at20.value;
+  const rest = cords === undefined || cords.length === 0 ? 0 : expectedReading({ installed: cords }).channel.at20.value;
   const loop = expectedReading({ installed: [{ cable, length, temperature: celsius }] }).channel.atTemperature.value;
   const read = (): number => (leadResistance ?? 0) + rest + loop * uniform(random, 0.995, 1.08);
   const some = PAIRS.filter(() => random() < 0.7);

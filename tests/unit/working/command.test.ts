@@ -101,7 +101,7 @@ describe('farend work', () => {
       ['expectedReading', 'installed=cat6:60m:35degC', 'cords=cord-26:5m', 'connections=4', 'linkConnections=2', 'temperatureSpread=5K'],
       'R_2 =',
     ],
-    [['fromMeasurement', 'pairs=1-2:14.1ohm', 'cable=cat5e', 'scope=cable'], 'L_h = 85.42 m'],
+    [['fromMeasurement', 'pairs=1-2:14.1ohm', 'cable=cat5e', 'scope=cable'], 'L_h = 87.20 m'],
     [
       ['fromMeasurement', 'pairs=1-2:14.6ohm,3-6:open', 'leadResistance=0.5ohm', 'temperature=35degC', 'scope=permanent-link'],
       'R_four20 = ',

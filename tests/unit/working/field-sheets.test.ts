@@ -27,10 +27,10 @@ function held<Name extends 'fromMeasurement' | 'expectedReading' | 'loadedVoltag
 const cat5e = cable('cat5e');
 
 describe('fromMeasurement', () => {
-  test('the example of the core: 14.1 ohm of Category 5e is 75.2 to 85.4 m', () => {
+  test('the example of the core: 14.1 ohm of Category 5e is 75.2 to 87.2 m', () => {
     const { results } = held('fromMeasurement', { pairs: { '1,2': 14.1 }, cable: cat5e, scope: 'cable' });
     const shown = (core: string): string | undefined => results.find((result) => result.core === core)?.value.toFixed(1);
-    expect([shown('lengths[0].length.low'), shown('lengths[0].length.high')]).toEqual(['75.2', '85.4']);
+    expect([shown('lengths[0].length.low'), shown('lengths[0].length.high')]).toEqual(['75.2', '87.2']);
   });
 
   test('a meter that shows nothing', () => {
@@ -72,19 +72,20 @@ describe('fromMeasurement', () => {
 
   test('a length of twice the run is the resistance of one conductor', () => {
     const input = { pairs: { '4,5': 14.1 }, cable: cat5e, scope: 'cable' } as const;
-    const review = reviewAnswer('fromMeasurement', input, '170.8 m');
+    const review = reviewAnswer('fromMeasurement', input, '174.4 m');
     expect(review).toMatchObject({ verdict: 'wrong', slips: [{ slip: 'one-way-length' }] });
   });
 });
 
 describe('expectedReading', () => {
-  test('of no cable at all there are the connections', () => {
-    expect(held('expectedReading', { installed: [], connections: 2 }).result.value).toBeCloseTo(0.8, 12);
-    expect(held('expectedReading', { installed: [] }).result.value).toBe(0);
+  test('of no cable at all there is nothing to read', () => {
+    expectInputError(() => showWorking('expectedReading', { installed: [], connections: 2 }), 'installed', 'missing');
   });
 
-  test('cords alone are in the channel and not in the link', () => {
-    const { results } = held('expectedReading', { installed: [], cords: [{ cable: cable('cord-26'), length: 5 }] });
+  test('of a cable of no length there are the connections; cords are in the channel and not in the link', () => {
+    const installed = [{ cable: cat5e, length: 0 }];
+    expect(held('expectedReading', { installed, connections: 2 }).result.value).toBeCloseTo(0.8, 12);
+    const { results } = held('expectedReading', { installed, cords: [{ cable: cable('cord-26'), length: 5 }] });
     expect(results.find(({ core }) => core === 'permanentLink.atTemperature.value')?.value).toBe(0);
   });
 

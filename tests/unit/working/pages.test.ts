@@ -172,8 +172,8 @@ describe('what comes of it', () => {
     const working = showWorking('fromMeasurement', { pairs: { '1,2': 14.1 }, cable: cable('cat5e'), scope: 'cable' });
     const { range, result } = working;
     expect([range?.low.symbol, range?.high.symbol, result.symbol]).toEqual(['L_l', 'L_h', 'L_h']);
-    expect(workingText(working)).toContain('Result  length of the cable: between L_l ≈ 75.16 m and L_h ≈ 85.42 m');
-    const inLatex = ': between $L_{l} \\approx 75.16\\,\\mathrm{m}$ and $L_{h} \\approx 85.42\\,\\mathrm{m}$';
+    expect(workingText(working)).toContain('Result  length of the cable: between L_l ≈ 75.16 m and L_h ≈ 87.20 m');
+    const inLatex = ': between $L_{l} \\approx 75.16\\,\\mathrm{m}$ and $L_{h} \\approx 87.20\\,\\mathrm{m}$';
     expect(workingMarkdown(working)).toContain(`**Result.** Length of the cable${inLatex}`);
     expect(workingLatex(working)).toContain(`\\textbf{Result.} Length of the cable${inLatex}`);
   });

@@ -47,5 +47,10 @@ export const CABLES = {
 /** The name of a cable of the table. */
 export type CableName = keyof typeof CABLES;
 
-/** Every name of a cable. */
+/**
+ * Every name of a cable.
+ *
+ * @example
+ * cableNames.slice(0, 3); // => ['cat3', 'cat5e', 'cat6']
+ */
 export const cableNames: readonly CableName[] = /* @__PURE__ */ Object.keys(CABLES) as CableName[];

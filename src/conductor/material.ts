@@ -11,7 +11,12 @@ import { RESISTIVITY_BANDS } from './tables/resistivity-bands.ts';
 /** The name of a conductor metal. */
 export type MaterialName = keyof typeof MATERIALS;
 
-/** Every conductor metal. */
+/**
+ * Every name of a conductor metal.
+ *
+ * @example
+ * materialNames.slice(0, 3); // => ['annealed-copper', 'hard-drawn-copper', 'tinned-copper']
+ */
 export const materialNames: readonly MaterialName[] = /* @__PURE__ */ Object.keys(MATERIALS) as MaterialName[];
 
 /** A metal whose resistance can be brought to another temperature: one with a known temperature coefficient. */

@@ -1,5 +1,6 @@
 /** Writing a quantity for people: `13.1 Ω`, `412 mA`. For reports; data stays in numbers. @module */
-import { requireFinite, requireInteger, requireObject, requireOneOf } from './guards.ts';
+import { type Fields, readInput } from './fields.ts';
+import { requireFinite, requireOneOf } from './guards.ts';
 import type { QuantityUnit } from './parse-quantity.ts';
 
 /** How a quantity is to be written. */
@@ -8,29 +9,26 @@ export interface FormatOptions {
   readonly digits?: number | undefined;
 }
 
+/** @internal */
+export const FORMAT_QUANTITY_FIELDS: Fields<FormatOptions, 'digits'> = { digits: { whole: [1, 15], default: 3 } };
+
 /** A prefix and the power of ten it stands for. */
 type Prefix = readonly [prefix: string, exponent: number];
 
-const NONE: readonly Prefix[] = [['', 0]];
-const MICRO_TO_KILO: readonly Prefix[] = [
-  ['µ', -6],
-  ['m', -3],
-  ['', 0],
-  ['k', 3],
-];
-// Not for power: MW and mW differ by a shift key and 1e9, so `parseQuantity` reads the small one only.
-const MICRO_TO_MEGA: readonly Prefix[] = [
-  ['µ', -6],
-  ['m', -3],
-  ['', 0],
-  ['k', 3],
+// Millions of ohms only: MW and mW differ by a shift key and 1e9, so `parseQuantity` reads the small one only.
+const PREFIXES: readonly Prefix[] = [
   ['M', 6],
+  ['k', 3],
+  ['', 0],
+  ['m', -3],
+  ['µ', -6],
 ];
 
-/** The prefixes that people write before a unit, smallest first. */
-function prefixesOf(unit: QuantityUnit): readonly Prefix[] {
-  if (unit === 'mm²' || unit === '°C' || unit === 'K') return NONE;
-  return unit === 'Ω' ? MICRO_TO_MEGA : MICRO_TO_KILO;
+/** The prefix that people write before a unit for a number of that power of ten. */
+function prefixFor(unit: QuantityUnit, power: number): Prefix {
+  const none = unit === 'mm²' || unit === '°C' || unit === 'K';
+  const suitable = PREFIXES.filter(([prefix]) => prefix === '' || (!none && (prefix !== 'M' || unit === 'Ω')));
+  return suitable.find(([, step]) => step <= power) ?? (suitable.at(-1) as Prefix);
 }
 
 /**
@@ -55,16 +53,13 @@ function prefixesOf(unit: QuantityUnit): readonly Prefix[] {
 export function formatQuantity(value: number, unit: QuantityUnit, options: FormatOptions = {}): string {
   requireFinite(value, 'value');
   requireOneOf(unit, ['m', 'mm²', 'Ω', 'Ω/m', 'V', 'A', 'W', '°C', 'K'], 'unit');
-  requireObject(options, 'options', 'an object');
-  const { digits = 3 } = options;
-  requireInteger(digits, 1, 15, 'options.digits');
+  const { digits } = readInput(FORMAT_QUANTITY_FIELDS, options, 'options');
   if (value === 0) return `0 ${unit}`;
 
   // Rounded first: 999.6 mA is 1.00 A.
   const [mantissa = '', exponent = '0'] = value.toExponential(digits - 1).split('e');
   const power = Number(exponent);
-  const prefixes = prefixesOf(unit);
-  const [prefix, scale] = prefixes.filter(([, step]) => step <= power).at(-1) ?? (prefixes[0] as Prefix);
+  const [prefix, scale] = prefixFor(unit, power);
   return `${written(mantissa, power - scale, digits)} ${prefix}${unit}`;
 }
 

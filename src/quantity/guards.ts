@@ -48,6 +48,12 @@ export function requireFinite(value: number, parameter: string): void {
   refuse(value, parameter, 'a number of at most 1e12');
 }
 
+/** A number of at most 1e12 either side of 0, which it requires to be one. @internal */
+export function finite(value: number): number {
+  requireFinite(value, 'value');
+  return value;
+}
+
 /**
  * Requires a temperature from -100 °C to 400 °C.
  * @internal

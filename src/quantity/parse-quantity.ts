@@ -1,6 +1,8 @@
 /** Reading a quantity as people write it: `212 ft`, `13 ohm`, `0.22 mm2`, `104 degF`. @module */
-import { COLDEST, HOTTEST, LARGEST, requireObject, requireOneOf, SMALLEST } from './guards.ts';
+import type { Fields } from './fields.ts';
+import { COLDEST, HOTTEST, hasMoreKeys, LARGEST, requireBoolean, requireObject, SMALLEST } from './guards.ts';
 import { InputError } from './input-error.ts';
+import { refuseUnknown, requireName } from './nearest.ts';
 
 /** The kinds of quantity that can be read, each with the unit it is returned in. */
 export type QuantityName =
@@ -33,93 +35,80 @@ export interface ParseQuantityOptions {
   readonly decimalComma?: boolean | undefined;
 }
 
-const UNIT_OF: Readonly<Record<QuantityName, QuantityUnit>> = {
-  length: 'm',
-  area: 'mm²',
-  resistance: 'Ω',
-  resistancePerLength: 'Ω/m',
-  voltage: 'V',
-  current: 'A',
-  power: 'W',
-  temperature: '°C',
-  temperatureDifference: 'K',
+/** Of each kind of quantity the unit that it is returned in, and what is asked for. */
+const QUANTITIES: Readonly<Record<QuantityName, readonly [unit: QuantityUnit, words: string]>> = {
+  length: ['m', 'length, such as 65 m or 212 ft'],
+  area: ['mm²', 'conductor area, such as 0.5 mm2 or 404 cmil'],
+  resistance: ['Ω', 'resistance, such as 13 ohm'],
+  resistancePerLength: ['Ω/m', 'resistance per length, such as 96 ohm/km'],
+  voltage: ['V', 'voltage, such as 50 V'],
+  current: ['A', 'current, such as 350 mA'],
+  power: ['W', 'power, such as 12.95 W'],
+  temperature: ['°C', 'temperature, such as 35 °C or 95 degF'],
+  temperatureDifference: ['K', 'temperature difference, such as 10 K or 18 degF'],
 };
 
-// spelling: [quantity, multiply by, then divide by]; two integers keep a decimal such as 5 mW exact.
-const UNITS: Readonly<Record<string, readonly [QuantityName, number, number]>> = {
-  m: ['length', 1, 1],
-  metre: ['length', 1, 1],
-  metres: ['length', 1, 1],
-  meter: ['length', 1, 1],
-  meters: ['length', 1, 1],
-  km: ['length', 1000, 1],
-  cm: ['length', 1, 100],
-  mm: ['length', 1, 1000],
-  ft: ['length', 0.3048, 1],
-  foot: ['length', 0.3048, 1],
-  feet: ['length', 0.3048, 1],
-  "'": ['length', 0.3048, 1],
-  kft: ['length', 304.8, 1],
-  in: ['length', 0.0254, 1],
-  inch: ['length', 0.0254, 1],
-  inches: ['length', 0.0254, 1],
-  'mm²': ['area', 1, 1],
-  cmil: ['area', 0.0005067074790974977, 1],
-  kcmil: ['area', 0.5067074790974977, 1],
-  mil: ['length', 0.0000254, 1],
-  mils: ['length', 0.0000254, 1],
-  µm: ['length', 1, 1_000_000],
-  ohm: ['resistance', 1, 1],
-  ohms: ['resistance', 1, 1],
-  mohm: ['resistance', 1, 1000],
-  milliohm: ['resistance', 1, 1000],
-  milliohms: ['resistance', 1, 1000],
-  µohm: ['resistance', 1, 1_000_000],
-  kohm: ['resistance', 1000, 1],
-  kilohm: ['resistance', 1000, 1],
-  kilohms: ['resistance', 1000, 1],
-  Mohm: ['resistance', 1_000_000, 1],
-  megohm: ['resistance', 1_000_000, 1],
-  megohms: ['resistance', 1_000_000, 1],
-  'ohm/m': ['resistancePerLength', 1, 1],
-  'ohm/km': ['resistancePerLength', 1, 1000],
-  'ohm/100m': ['resistancePerLength', 1, 100],
-  'mohm/m': ['resistancePerLength', 1, 1000],
-  'µohm/m': ['resistancePerLength', 1, 1_000_000],
-  'kohm/m': ['resistancePerLength', 1000, 1],
-  'ohm/ft': ['resistancePerLength', 1, 0.3048],
-  'ohm/kft': ['resistancePerLength', 1, 304.8],
-  'ohm/1000ft': ['resistancePerLength', 1, 304.8],
-  V: ['voltage', 1, 1],
-  v: ['voltage', 1, 1],
-  volt: ['voltage', 1, 1],
-  volts: ['voltage', 1, 1],
-  µV: ['voltage', 1, 1_000_000],
-  mV: ['voltage', 1, 1000],
-  kV: ['voltage', 1000, 1],
-  A: ['current', 1, 1],
-  a: ['current', 1, 1],
-  amp: ['current', 1, 1],
-  amps: ['current', 1, 1],
-  µA: ['current', 1, 1_000_000],
-  mA: ['current', 1, 1000],
-  kA: ['current', 1000, 1],
-  W: ['power', 1, 1],
-  w: ['power', 1, 1],
-  watt: ['power', 1, 1],
-  watts: ['power', 1, 1],
-  µW: ['power', 1, 1_000_000],
-  mW: ['power', 1, 1000],
-  kW: ['power', 1000, 1],
-  'BTU/h': ['power', 1055.05585262, 3600],
-  degC: ['temperature', 1, 1],
-  C: ['temperature', 1, 1],
-  degF: ['temperature', 5, 9],
-  F: ['temperature', 5, 9],
-  K: ['temperatureDifference', 1, 1],
-  kelvin: ['temperatureDifference', 1, 1],
-  kelvins: ['temperatureDifference', 1, 1],
+/** @internal */
+export const PARSE_QUANTITY_FIELDS: Fields<ParseQuantityOptions, 'decimalComma'> = {
+  quantity: { oneOf: () => Object.keys(QUANTITIES) as QuantityName[], optional: true },
+  decimalComma: { flag: true, default: false },
 };
+
+/** What a unit measures, and the factor to the unit it is returned in. */
+type Unit = readonly [quantity: QuantityName, multiplyBy: number, thenDivideBy: number];
+
+/** Spellings with blanks between, then the unit; two integers keep a decimal such as 5 mW exact. */
+// biome-ignore format: one row a line
+const UNITS: readonly (readonly [spellings: string, ...Unit])[] = [
+  ['m metre metres meter meters', 'length', 1, 1],
+  ['km', 'length', 1000, 1],
+  ['cm', 'length', 1, 100],
+  ['mm', 'length', 1, 1000],
+  ["ft foot feet '", 'length', 0.3048, 1],
+  ['kft', 'length', 304.8, 1],
+  ['in inch inches', 'length', 0.0254, 1],
+  ['mm²', 'area', 1, 1],
+  ['cmil', 'area', 0.0005067074790974977, 1],
+  ['kcmil', 'area', 0.5067074790974977, 1],
+  ['mil mils', 'length', 0.0000254, 1],
+  ['µm', 'length', 1, 1_000_000],
+  ['ohm ohms', 'resistance', 1, 1],
+  ['mohm milliohm milliohms', 'resistance', 1, 1000],
+  ['µohm', 'resistance', 1, 1_000_000],
+  ['kohm kilohm kilohms', 'resistance', 1000, 1],
+  ['Mohm megohm megohms', 'resistance', 1_000_000, 1],
+  ['ohm/m', 'resistancePerLength', 1, 1],
+  ['ohm/km mohm/m', 'resistancePerLength', 1, 1000],
+  ['ohm/100m', 'resistancePerLength', 1, 100],
+  ['µohm/m', 'resistancePerLength', 1, 1_000_000],
+  ['kohm/m', 'resistancePerLength', 1000, 1],
+  ['ohm/ft', 'resistancePerLength', 1, 0.3048],
+  ['ohm/kft ohm/1000ft', 'resistancePerLength', 1, 304.8],
+  ['V v volt volts', 'voltage', 1, 1],
+  ['µV', 'voltage', 1, 1_000_000],
+  ['mV', 'voltage', 1, 1000],
+  ['kV', 'voltage', 1000, 1],
+  ['A a amp amps', 'current', 1, 1],
+  ['µA', 'current', 1, 1_000_000],
+  ['mA', 'current', 1, 1000],
+  ['kA', 'current', 1000, 1],
+  ['W w watt watts', 'power', 1, 1],
+  ['µW', 'power', 1, 1_000_000],
+  ['mW', 'power', 1, 1000],
+  ['kW', 'power', 1000, 1],
+  ['BTU/h', 'power', 1055.05585262, 3600],
+  ['degC C', 'temperature', 1, 1],
+  ['degF F', 'temperature', 5, 9],
+  ['K kelvin kelvins', 'temperatureDifference', 1, 1],
+];
+
+let bySpelling: ReadonlyMap<string, Unit> | undefined;
+
+/** The unit of a spelling; the list is made when the first text is read. */
+function unitOf(spelling: string): Unit | undefined {
+  bySpelling ??= new Map(UNITS.flatMap(([spellings, ...unit]) => spellings.split(' ').map((one) => [one, unit] as const)));
+  return bySpelling.get(spelling);
+}
 
 /** Longer texts are not quantities. */
 const LONGEST_TEXT = 1000;
@@ -145,15 +134,17 @@ const NUMBER_AND_UNIT = /^([+-]?(?:\d+(?:\.\d*)?|\.\d+)(?:[eE][+-]?\d+)?)\s*(.*)
  * parseQuantity('104 degF'); // => { quantity: 'temperature', value: 40, unit: '°C' }
  */
 export function parseQuantity(text: string, options: ParseQuantityOptions = {}): ParsedQuantity {
-  requireObject(options, 'options', 'an object with quantity and decimalComma');
-  const wanted = options.quantity;
-  if (wanted !== undefined) requireOneOf(wanted, Object.keys(WORD), 'options.quantity');
-  const example = wanted === undefined ? 'a number with its unit, such as 65 m or 13 ohm' : `a ${WORD[wanted]}`;
+  requireObject(options, 'options', 'an object');
+  const { quantity: wanted, decimalComma = false } = options;
+  if (hasMoreKeys(options, wanted, options.decimalComma)) refuseUnknown(options, ['quantity', 'decimalComma'], 'options');
+  if (wanted !== undefined) requireName(wanted, Object.keys(QUANTITIES), 'options.quantity');
+  requireBoolean(decimalComma, 'options.decimalComma');
+  const example = wanted === undefined ? 'a number with its unit, such as 65 m or 13 ohm' : `a ${QUANTITIES[wanted][1]}`;
   if (typeof text !== 'string') throw new InputError('type', 'text', example, text);
   // Nobody writes a quantity as long as this, and what looks for one would look for long.
   if (text.length > LONGEST_TEXT) throw new InputError('unreadable', 'text', example, text);
 
-  const match = NUMBER_AND_UNIT.exec(tidy(text, options.decimalComma === true, example));
+  const match = NUMBER_AND_UNIT.exec(tidy(text, decimalComma, example));
   if (match === null) throw new InputError('unreadable', 'text', example, text);
   // `+ 0` turns a -0 into 0.
   const magnitude = Number(match[1]) + 0;
@@ -166,7 +157,7 @@ export function parseQuantity(text: string, options: ParseQuantityOptions = {}):
     if (wanted === undefined) throw new InputError('missing', 'text', `${example}; the unit is missing`, text);
     return within(wanted, magnitude, text);
   }
-  const listed = Object.hasOwn(UNITS, spelling) ? UNITS[spelling] : undefined;
+  const listed = unitOf(spelling);
   // Degrees that are asked for as a difference have no zero to be shifted.
   const isDifference = wanted === 'temperatureDifference' && listed?.[0] === 'temperature';
   const unit = isDifference ? (['temperatureDifference', listed[1], listed[2]] as const) : listed;
@@ -176,18 +167,6 @@ export function parseQuantity(text: string, options: ParseQuantityOptions = {}):
   const offset = !isDifference && (spelling === 'degF' || spelling === 'F') ? 32 : 0;
   return within(unit[0], ((magnitude - offset) * unit[1]) / unit[2], text);
 }
-
-const WORD: Readonly<Record<QuantityName, string>> = {
-  length: 'length, such as 65 m or 212 ft',
-  area: 'conductor area, such as 0.5 mm2 or 404 cmil',
-  resistance: 'resistance, such as 13 ohm',
-  resistancePerLength: 'resistance per length, such as 96 ohm/km',
-  voltage: 'voltage, such as 50 V',
-  current: 'current, such as 350 mA',
-  power: 'power, such as 12.95 W',
-  temperature: 'temperature, such as 35 °C or 95 degF',
-  temperatureDifference: 'temperature difference, such as 10 K or 18 degF',
-};
 
 /** One spelling for each sign that keyboards and data sheets write in several ways. */
 function tidy(text: string, decimalComma: boolean, example: string): string {
@@ -220,7 +199,7 @@ function within(quantity: QuantityName, value: number, text: string): ParsedQuan
       : value === 0 || (Math.abs(value) >= SMALLEST && Math.abs(value) <= LARGEST);
   if (!inDomain) {
     const domain = quantity === 'temperature' ? `from ${COLDEST} to ${HOTTEST} °C` : 'of 0, or from 1e-12 to 1e12 in its SI unit';
-    throw new InputError('range', 'text', `a ${WORD[quantity]}, ${domain}`, text);
+    throw new InputError('range', 'text', `a ${QUANTITIES[quantity][1]}, ${domain}`, text);
   }
-  return { quantity, value, unit: UNIT_OF[quantity] };
+  return { quantity, value, unit: QUANTITIES[quantity][0] };
 }

@@ -8,7 +8,8 @@
 import { describe, expect, test } from 'vitest';
 import { awg } from '../../src/conductor/awg.ts';
 import { resistancePerMetre } from '../../src/conductor/resistance-per-metre.ts';
-import { circularMils, inches, ohmsPerKilofoot } from '../../src/quantity/convert.ts';
+import { ohmsPerKilofoot } from '../../src/quantity/convert-electrical.ts';
+import { circularMils, inches } from '../../src/quantity/convert-length.ts';
 import { expectPrinted, expectWithin, rows } from '../helpers/expectations.ts';
 
 // gauge (1/0 = 0 to 4/0 = -3) | Kuphaldt: in, cmil | HyperPhysics: ohm/kft | ASTM B3-95: in, cmil

@@ -7,7 +7,8 @@ import { awg } from '../../src/conductor/awg.ts';
 import type { AwgFamily } from '../../src/conductor/gauge.ts';
 import { material } from '../../src/conductor/material.ts';
 import { resistancePerMetre } from '../../src/conductor/resistance-per-metre.ts';
-import { toCircularMils, toInches, toOhmsPerKilofoot, toOhmsPerKilometre } from '../../src/quantity/convert-back.ts';
+import { toOhmsPerKilofoot, toOhmsPerKilometre } from '../../src/quantity/convert-electrical.ts';
+import { toCircularMils, toInches } from '../../src/quantity/convert-length.ts';
 import { rows } from '../helpers/expectations.ts';
 import { type PublishedCell, publishedColumn } from '../helpers/published-column.ts';
 

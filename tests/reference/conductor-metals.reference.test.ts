@@ -11,7 +11,7 @@ import {
   temperatureCoefficientAt,
   zeroResistanceTemperature,
 } from '../../src/conductor/temperature-coefficient.ts';
-import { toOhmsPerKilofoot } from '../../src/quantity/convert-back.ts';
+import { toOhmsPerKilofoot } from '../../src/quantity/convert-electrical.ts';
 import { expectPrinted, expectWithin, rows } from '../helpers/expectations.ts';
 import { publishedColumn } from '../helpers/published-column.ts';
 

@@ -7,7 +7,7 @@
 import { describe, expect, test } from 'vitest';
 import { metric } from '../../src/conductor/metric.ts';
 import { resistancePerMetre } from '../../src/conductor/resistance-per-metre.ts';
-import { toOhmsPerKilometre } from '../../src/quantity/convert-back.ts';
+import { toOhmsPerKilometre } from '../../src/quantity/convert-electrical.ts';
 import { expectPrinted, rows } from '../helpers/expectations.ts';
 
 // mm² | class | metal | coating | Ω/km at 20 °C

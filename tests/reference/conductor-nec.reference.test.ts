@@ -9,7 +9,7 @@ import { awg } from '../../src/conductor/awg.ts';
 import type { AwgSize } from '../../src/conductor/gauge.ts';
 import { necTable8 } from '../../src/conductor/nec-table-8.ts';
 import { resistancePerMetre } from '../../src/conductor/resistance-per-metre.ts';
-import { toOhmsPerKilofoot, toOhmsPerKilometre } from '../../src/quantity/convert-back.ts';
+import { toOhmsPerKilofoot, toOhmsPerKilometre } from '../../src/quantity/convert-electrical.ts';
 import { source } from '../../src/sources/source.ts';
 import { expectPrinted, expectWithin, lastDigit, rows } from '../helpers/expectations.ts';
 

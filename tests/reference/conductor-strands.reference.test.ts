@@ -8,7 +8,7 @@ import { describe, expect, test } from 'vitest';
 import { awg } from '../../src/conductor/awg.ts';
 import { metric } from '../../src/conductor/metric.ts';
 import { strandConstruction } from '../../src/conductor/strand-construction.ts';
-import { toOhmsPerKilofoot, toOhmsPerKilometre } from '../../src/quantity/convert-back.ts';
+import { toOhmsPerKilofoot, toOhmsPerKilometre } from '../../src/quantity/convert-electrical.ts';
 import { expectPrinted, expectWithin, rows } from '../helpers/expectations.ts';
 import { publishedColumn } from '../helpers/published-column.ts';
 

@@ -19,8 +19,7 @@ import {
   temperatureFromResistance,
 } from '../../src/conductor/temperature-coefficient.ts';
 import { uniformWire } from '../../src/conductor/uniform-wire.ts';
-import { circularMils, feet } from '../../src/quantity/convert.ts';
-import { toCircularMils, toFeet, toMils } from '../../src/quantity/convert-back.ts';
+import { circularMils, feet, toCircularMils, toFeet, toMils } from '../../src/quantity/convert-length.ts';
 import { expectPrinted } from '../helpers/expectations.ts';
 
 const disc = (diameter: number): number => (Math.PI / 4) * diameter ** 2;

@@ -3,7 +3,7 @@ import { describe, expect, test } from 'vitest';
 import { awg } from '../../src/conductor/awg.ts';
 import type { Conductor } from '../../src/conductor/conductor.ts';
 import { resistancePerMetre } from '../../src/conductor/resistance-per-metre.ts';
-import { ohmsPerKilofoot } from '../../src/quantity/convert.ts';
+import { ohmsPerKilofoot } from '../../src/quantity/convert-electrical.ts';
 import { expectPrinted, expectWithin, rows } from '../helpers/expectations.ts';
 
 const copper = awg(24);

@@ -12,7 +12,8 @@ import type { Conductor } from '../../src/conductor/conductor.ts';
 import { conductorFromResistance } from '../../src/conductor/conductor-from-resistance.ts';
 import { loopResistance } from '../../src/conductor/loop-resistance.ts';
 import { resistancePerMetre } from '../../src/conductor/resistance-per-metre.ts';
-import { feet, ohmsPerKilofoot } from '../../src/quantity/convert.ts';
+import { ohmsPerKilofoot } from '../../src/quantity/convert-electrical.ts';
+import { feet } from '../../src/quantity/convert-length.ts';
 import { expectPrinted } from '../helpers/expectations.ts';
 
 function settles(input: OperatingPointInput): FeasiblePoint {

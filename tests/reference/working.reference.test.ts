@@ -10,7 +10,8 @@ import { expect, test } from 'vitest';
 import { cable } from '../../src/cable/cable.ts';
 import type { CableName } from '../../src/cable/cables.ts';
 import { conductorFromResistance } from '../../src/conductor/conductor-from-resistance.ts';
-import { circularMils, feet, ohmsPerKilofoot } from '../../src/quantity/convert.ts';
+import { ohmsPerKilofoot } from '../../src/quantity/convert-electrical.ts';
+import { circularMils, feet } from '../../src/quantity/convert-length.ts';
 import { reviewAnswer, showWorking, type Working } from '../../src/working/index.ts';
 import { expectPrinted } from '../helpers/expectations.ts';
 

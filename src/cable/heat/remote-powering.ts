@@ -13,8 +13,9 @@ export interface RemotePowering {
   readonly source: SourceKey;
 }
 
-/** Greatest mean conductor currents. [A] */
+/** Greatest mean conductor current of category RP1. [A] @internal */
 export const RP1 = 0.212;
+/** The same of RP2. [A] @internal */
 export const RP2 = 0.5;
 
 /**

@@ -1,5 +1,5 @@
 /** What a switch takes from the mains, and where the heat goes. @module */
-import { btuPerHour } from '../../quantity/convert.ts';
+import { btuPerHour } from '../../quantity/convert-electrical.ts';
 import { type Fields, readInput } from '../../quantity/fields.ts';
 import type { Amperes, Volts, Watts } from '../../quantity/units.ts';
 import { checked, drawOf, givenFlow, type PortFlow, portFlow, psePowerLimitOf } from './port-demand.ts';

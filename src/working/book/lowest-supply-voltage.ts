@@ -5,7 +5,7 @@ import { AMPACITY, COLLAPSE, DEVICE_VOLTAGE, PSE_POWER, VOLTAGE_DROP } from '../
 import type { Limit, LimitName } from '../../limits/index.ts';
 import type { LowestSupplyVoltage } from '../../plan/index.ts';
 import { type LowestSupplyVoltageInput, lowestSupplyVoltage, type PoweredRunInput } from '../../plan/index.ts';
-import { LEAST, MOST_TWO_WIRE } from '../../plan/lowest-supply-voltage.ts';
+import { LEAST_SUPPLY, MOST_TWO_WIRE } from '../../plan/lowest-supply-voltage.ts';
 import { isPowered } from '../../plan/open-run.ts';
 import { InputError } from '../../quantity/input-error.ts';
 import { type BookSheet, steps } from '../engine/rows.ts';
@@ -122,7 +122,7 @@ type Row = ReadingRow<Case>;
 
 /** A limit that asks for so many volts, which decide whether it has a row. */
 function row(name: Limit<LimitName>, volts: number, cases: readonly Case[], values?: Figures): Row[] {
-  return volts > LEAST ? [limitRow(name, cases, values)] : [];
+  return volts > LEAST_SUPPLY ? [limitRow(name, cases, values)] : [];
 }
 
 /** A lowest voltage at the device; the stable root of a power lies above half of the supply voltage: under that the collapse speaks. */

@@ -78,14 +78,16 @@ describe('fromMeasurement', () => {
 });
 
 describe('expectedReading', () => {
-  test('of no cable at all there is nothing to read', () => {
-    expectInputError(() => showWorking('expectedReading', { installed: [], connections: 2 }), 'installed', 'missing');
+  test('of cable without a length there are the connections', () => {
+    expect(held('expectedReading', { installed: [{ cable: cat5e, length: 0 }], connections: 2 }).result.value).toBeCloseTo(0.8, 12);
+    expect(held('expectedReading', { installed: [{ cable: cat5e, length: 0 }] }).result.value).toBe(0);
   });
 
-  test('of a cable of no length there are the connections; cords are in the channel and not in the link', () => {
-    const installed = [{ cable: cat5e, length: 0 }];
-    expect(held('expectedReading', { installed, connections: 2 }).result.value).toBeCloseTo(0.8, 12);
-    const { results } = held('expectedReading', { installed, cords: [{ cable: cable('cord-26'), length: 5 }] });
+  test('cords alone are in the channel and not in the link', () => {
+    const { results } = held('expectedReading', {
+      installed: [{ cable: cat5e, length: 0 }],
+      cords: [{ cable: cable('cord-26'), length: 5 }],
+    });
     expect(results.find(({ core }) => core === 'permanentLink.atTemperature.value')?.value).toBe(0);
   });
 

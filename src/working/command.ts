@@ -4,8 +4,8 @@ import { isInputError } from '../quantity/input-error.ts';
 import { sheets, type WorkingInputs, type WorkingName } from './book/sheets.ts';
 import { inputFrom } from './command-input.ts';
 import { keysOf, WORDS } from './command-keys.ts';
+import type { Working } from './engine/working.ts';
 import { showWorking } from './show-working.ts';
-import type { Working } from './working.ts';
 import { workingLatex, workingMarkdown, workingText } from './working-page.ts';
 
 /** Where the command writes. */

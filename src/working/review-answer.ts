@@ -6,10 +6,10 @@ import { evaluateSheet } from './engine/evaluate-sheet.ts';
 import { isRounded, shownFigure } from './engine/figures.ts';
 import { type Slipped, type SlipValues, slipValues } from './engine/slip-values.ts';
 import { SLIP_WORDS, type SlipName } from './engine/slip-words.ts';
+import type { Working, WorkingResult, WorkingStep } from './engine/working.ts';
 import type { WorkingUnit } from './engine/working-unit.ts';
 import { readAnswer, wordOf } from './read-answer.ts';
 import { resultOf, workingOf } from './show-working.ts';
-import type { Working, WorkingResult, WorkingStep } from './working.ts';
 
 /** A slip that gives just the answer that was handed in. */
 export interface FoundSlip {

@@ -9,8 +9,8 @@ import type { ReadingPasses, Sheet, SheetStep, Some } from './engine/sheet.ts';
 import { passesTable, tableOf } from './engine/tables.ts';
 import { withCables } from './engine/with-cables.ts';
 import type { WorkedGiven, WorkedStep } from './engine/worked.ts';
+import type { Working, WorkingGiven, WorkingResult, WorkingStep, WorkingTable } from './engine/working.ts';
 import type { WorkingUnit } from './engine/working-unit.ts';
-import type { Working, WorkingGiven, WorkingResult, WorkingStep, WorkingTable } from './working.ts';
 
 /**
  * A calculation of the core as a worked example: formula, numbers in it, result, and where the rule comes from, line by line.

@@ -2,8 +2,8 @@
 
 import { type Block, type Maths, type Page, pageLatex, pageMarkdown, pageText, type Relation, type Words } from '../pages/index.ts';
 import { source } from '../sources/source.ts';
+import type { Working, WorkingStep, WorkingTable } from './engine/working.ts';
 import { unitLatex } from './engine/working-unit.ts';
-import type { Working, WorkingStep, WorkingTable } from './working.ts';
 
 /** What is said above the working, where any figure was rounded to be shown. */
 const DIGITS_NOTE =

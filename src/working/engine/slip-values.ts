@@ -1,11 +1,11 @@
 /** What each well-known slip comes to: the sheet itself, worked through with the wrong formula in place. @module */
 import { toFeet } from '../../quantity/index.ts';
-import type { WorkingResult } from '../working.ts';
 import { evaluateSheet, type SheetChange } from './evaluate-sheet.ts';
 import { applies, type ReadInput } from './lines.ts';
 import type { Mistaken, Sheet, SlipRow } from './sheet.ts';
 import type { SlipName } from './slip-words.ts';
 import type { Worked } from './worked.ts';
+import type { WorkingResult } from './working.ts';
 import type { WorkingUnit } from './working-unit.ts';
 
 /** A slip, the figure that it gives, and the symbols of the steps at which it goes wrong: none if the answer alone does. */

@@ -1,10 +1,10 @@
 /** Lists of a sheet as tables, and the passes by which a figure was found. @module */
 
-import type { WorkingCell, WorkingColumn, WorkingTable } from '../working.ts';
 import { latexNumber, shownNumber } from './figures.ts';
 import { formulaOf, written } from './formula.ts';
 import type { Givens, ReadingPasses, SheetFigure, SheetGiven, SheetStep, Steps, TableRow } from './sheet.ts';
 import type { WorkedGiven, WorkedStep } from './worked.ts';
+import type { WorkingCell, WorkingColumn, WorkingTable } from './working.ts';
 
 /** What a table stands for until its rows are numbered. */
 const ROW = 'k';

@@ -342,7 +342,8 @@ const temperedLine = (random: Random): Tempered => {
 const temperedRun = (random: Random): Tempered => {
   const input: PoweredRunInput = { ...openRun(random), cabling: 'none' };
   const [{ cable: own } = segment(random)] = input.installed;
-  const longest = maximumRun({ ...input, cable: own, temperature: uniform(random, pick(random, [-60, 310, 310]), 395) });
+  const { installed: _, ...open } = input;
+  const longest = maximumRun({ ...open, cable: own, temperature: uniform(random, pick(random, [-60, 310, 310]), 395) });
   if (!longest.feasible || longest.unbounded || longest.length < 1) return input;
   const length = longest.length * uniform(random, 0.97, 1);
   const share = pick(random, [1, uniform(random, 0.1, 0.9)]);
@@ -435,7 +436,8 @@ const smallestConductorAsked: Asked<'smallestConductor'> = {
     if (random() < 0.5) {
       const { conductor: own = conductor(random), out: _out, back: _back, ...line } = openLine(random);
       // As much resistance as the length allows it, where it allows any.
-      const longest = maximumRun({ ...line, conductor: own });
+      const { length: _, ...open } = line;
+      const longest = maximumRun({ ...open, conductor: own });
       const times = longest.feasible && !longest.unbounded && random() < 0.9 ? longest.length / line.length : 1;
       return { ...line, candidates: gaugesAround(random, own.resistancePerMetre * times) };
     }

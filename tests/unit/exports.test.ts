@@ -168,13 +168,12 @@ describe('the rooms export these names', () => {
         "leastPermittedDrop",
         "lowestSupplyVoltage",
         "maximumRun",
-        "poweredRunRemedies",
+        "remedies",
         "roomForMore",
         "smallestConductor",
         "supplyLoss",
         "switchBudget",
         "switchMains",
-        "twoWireRemedies",
         "warmRun",
       ]
     `);

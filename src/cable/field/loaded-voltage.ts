@@ -125,7 +125,7 @@ export function loadedVoltage(input: LoadedVoltageInput): LoadedVoltage {
 }
 
 /** What the reading may stand for. @internal */
-export function readingBounds(reading: number, { fraction = 0, fixed = 0 }: MeterAccuracy = {}): { low: number; high: number } {
-  const off = reading * fraction + fixed;
-  return { low: reading > off ? reading - off : 0, high: reading + off };
+export function readingBounds(value: number, { fraction = 0, fixed = 0 }: MeterAccuracy = {}): BoundedFigure {
+  const off = value * fraction + fixed;
+  return { low: value > off ? value - off : 0, value, high: value + off };
 }

@@ -22,11 +22,7 @@ import type { Conductor } from './conductor.ts';
 export function resistancePerMetre(conductor: Conductor, temperature: Celsius = 20): OhmsPerMetre {
   requireConductor(conductor, 'conductor');
   requireTemperature(temperature, 'temperature');
-  const { temperatureCoefficient } = conductor;
-  if (temperatureCoefficient === undefined) {
-    requireTwenty(temperature, conductor.material, 'temperature');
-    return conductor.resistancePerMetre;
-  }
+  const { temperatureCoefficient = requireTwenty(temperature, conductor.material, 'temperature') } = conductor;
   return atTemperature(conductor.resistancePerMetre, temperatureCoefficient, temperature);
 }
 
@@ -41,9 +37,9 @@ export const CONDUCTOR_TEMPERATURE: DefaultField<Celsius> = { temperature: '°C'
 /** @internal */
 export const CONDUCTOR: Field<Conductor> = { check: (value, path) => requireConductor(value, path), type: 'Conductor' };
 
-/** @internal */
-export function requireTwenty(temperature: Celsius, material: string, parameter: string): void {
-  if (temperature === 20) return;
+/** The slope that stands in for one that is not known: none, and so for 20 °C only. [1/K] @internal */
+export function requireTwenty(temperature: Celsius, material: string, parameter: string): number {
+  if (temperature === 20) return 0;
   throw new InputError('conflict', parameter, `20 °C, because no temperature coefficient of ${material} is known`, temperature);
 }
 

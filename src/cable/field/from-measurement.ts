@@ -11,14 +11,12 @@ import { type CableOrName, CONNECTION_RESISTANCE, CORDS, type RunPiece, readCabl
 import {
   type ConductorsByPair,
   conductorsOf,
-  PAIR_FLOOR,
-  PAIR_FRACTION,
-  PAIR_TO_PAIR_FLOOR,
-  PAIR_TO_PAIR_FRACTION,
+  everyTwo,
   type PairOfConductors,
   parallel,
   RUN_PAIRS,
   type RunPair,
+  UNBALANCE_LIMIT_FIELDS,
 } from '../unbalance.ts';
 import { type Ambiguity, ambiguities } from './ambiguities.ts';
 import { coldLoopOf, loopOf } from './expected-reading.ts';
@@ -251,16 +249,15 @@ export function fromMeasurement(input: FromMeasurementInput): FromMeasurement {
       found.push(upTo({ name: 'loop-per-length', pairs, source: cable?.source ?? 'tia-568.2-d-cable' }, at20, limit));
     }
     const source = 'ieee-802.3-unbalance';
-    for (const [index, one] of readings.entries()) {
-      for (const other of readings.slice(index + 1)) {
-        const about = { name: 'pair-to-pair-unbalance', pairs: [one.pair, other.pair], source } as const;
-        found.push(alike(about, [side(one.at20), side(other.at20)], PAIR_TO_PAIR_FRACTION.default, PAIR_TO_PAIR_FLOOR.default));
-      }
+    const { pairFraction, pairFloor, pairToPairFraction, pairToPairFloor } = UNBALANCE_LIMIT_FIELDS;
+    for (const [one, other] of everyTwo(readings)) {
+      const about = { name: 'pair-to-pair-unbalance', pairs: [one.pair, other.pair], source } as const;
+      found.push(alike(about, [side(one.at20), side(other.at20)], pairToPairFraction.default, pairToPairFloor.default));
     }
     for (const { pair: own, resistances } of conductors) {
       const [one, other] = resistances;
       const both = [readingBounds(one, accuracy), readingBounds(other, accuracy)] as const;
-      found.push(alike({ name: 'pair-unbalance', pairs: [own], source }, both, PAIR_FRACTION.default, PAIR_FLOOR.default));
+      found.push(alike({ name: 'pair-unbalance', pairs: [own], source }, both, pairFraction.default, pairFloor.default));
     }
     return found.map((check) => (check.verdict === 'uncertain' ? { ...check, deciding: deciding(check) } : check));
   }

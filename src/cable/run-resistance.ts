@@ -1,5 +1,5 @@
 /** From the pieces of a run to the three loops that people mean by "its resistance". @module */
-import { atTemperature } from '../conductor/resistance-per-metre.ts';
+import { atTemperature, CONDUCTOR_TEMPERATURE } from '../conductor/resistance-per-metre.ts';
 import type { Fields } from '../quantity/fields.ts';
 import {
   hasMoreKeys,
@@ -106,7 +106,7 @@ export function loopsOf(
 ): RunResistance {
   let length = 0;
   let oneWay = connections * connectionResistance + 0;
-  for (const { cable, length: piece, temperature = 20 } of segments) {
+  for (const { cable, length: piece, temperature } of segments) {
     oneWay += cableResistancePerMetre(cable, cooled ? 20 : temperature, basis) * piece;
     length += piece;
   }
@@ -120,7 +120,7 @@ export function requireJoints(connections: number, connectionResistance: Ohms): 
 }
 
 /** One conductor of one piece, end to end. [Ω] @internal */
-export function segmentResistance({ cable, length, temperature = 20 }: Segment, basis: CableBasis): Ohms {
+export function segmentResistance({ cable, length, temperature }: Segment, basis: CableBasis): Ohms {
   return cableResistancePerMetre(cable, temperature, basis) * length;
 }
 
@@ -131,17 +131,17 @@ export function readSegments(segments: readonly RunPiece[], parameter: string): 
   return Array.from(segments, (segment, index) => {
     const path = `${parameter}[${index}]`;
     requireObject(segment, path, 'an object with cable and length');
-    const { cable, length, temperature = 20 } = segment;
-    if (hasMoreKeys(segment, cable, length, segment.temperature)) refuseUnknown(segment, ['cable', 'length', 'temperature'], path);
+    const { cable, length, temperature } = segment;
+    if (hasMoreKeys(segment, cable, length, temperature)) refuseUnknown(segment, ['cable', 'length', 'temperature'], path);
     const known = readCable(cable, `${path}.cable`);
     requireNonNegative(length, `${path}.length`, 'm');
-    requireTemperature(temperature, `${path}.temperature`);
+    if (temperature !== undefined) requireTemperature(temperature, `${path}.temperature`);
     return known === cable ? (segment as Segment) : { ...segment, cable: known };
   });
 }
 
 /** One conductor of a cable at a temperature. [Ω/m] @internal */
-export function cableResistancePerMetre(cable: Cable, temperature: Celsius, basis: CableBasis): number {
+export function cableResistancePerMetre(cable: Cable, temperature: Celsius = CONDUCTOR_TEMPERATURE.default, basis: CableBasis): number {
   const at20 = basis === 'maximum' ? cable.maximumResistancePerMetre : cable.nominalResistancePerMetre;
   return atTemperature(at20, cable.temperatureCoefficient, temperature);
 }

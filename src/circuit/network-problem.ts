@@ -1,9 +1,10 @@
 /** A DC network as its users write it, and as flat arrays that a solver can walk. @module */
 import type { Conductor } from '../conductor/conductor.ts';
-import { CONDUCTOR_TEMPERATURE, requireTwenty, resistancePerMetre } from '../conductor/resistance-per-metre.ts';
-import { type Field, type Fields, readInput } from '../quantity/fields.ts';
-import { refuse, requireArray, requireNonNegative, requireObject, requirePositive } from '../quantity/guards.ts';
+import { CONDUCTOR_TEMPERATURE, requireConductor, requireTwenty, resistancePerMetre } from '../conductor/resistance-per-metre.ts';
+import type { Field, Fields } from '../quantity/fields.ts';
+import { refuse, requireArray, requireNonNegative, requireObject, requirePositive, requireTemperature } from '../quantity/guards.ts';
 import { InputError } from '../quantity/input-error.ts';
+import { refuseUnknown } from '../quantity/nearest.ts';
 import type { Celsius, Metres, Ohms, Volts } from '../quantity/units.ts';
 import { LOAD, LOAD_FIELDS, type Load } from './operating-point.ts';
 import { LEG } from './voltage-drop.ts';
@@ -244,10 +245,14 @@ function sectionResistance(section: NetworkSection, i: number): Ohms {
   if (resistance !== undefined) {
     throw new InputError('conflict', `sections[${i}].resistance`, 'either a resistance, or a conductor with its length', resistance);
   }
-  const { length, temperature } = readInput(SECTION_FIELDS, section, `sections[${i}]`);
-  requireNonNegative(length as Metres, `sections[${i}].length`, 'm');
-  if (conductor.temperatureCoefficient === undefined) requireTwenty(temperature, conductor.material, `sections[${i}].temperature`);
-  return 2 * resistancePerMetre(conductor, temperature) * (length as Metres) + 0;
+  const path = `sections[${i}]`;
+  refuseUnknown(section, Object.keys(SECTION_FIELDS), path);
+  const { length, temperature = CONDUCTOR_TEMPERATURE.default } = section;
+  requireConductor(conductor, `${path}.conductor`);
+  requireNonNegative(length, `${path}.length`, 'm');
+  requireTemperature(temperature, `${path}.temperature`);
+  if (conductor.temperatureCoefficient === undefined) requireTwenty(temperature, conductor.material, `${path}.temperature`);
+  return 2 * resistancePerMetre(conductor, temperature) * length + 0;
 }
 
 function addLoad(problem: NetworkProblem, node: number, load: Load, i: number): void {

@@ -8,7 +8,7 @@ import type { Ohms, Volts, Watts } from '../quantity/units.ts';
 import type { SourceKey } from '../sources/sources.ts';
 import { classRow, type PoeClassNumber, type PseType } from './class-table.ts';
 import { classLimits, mostDraw } from './poe-class.ts';
-import { PAIRS_FIELD, POE_CLASS_FIELD, PORT_VOLTAGE_FIELD, PSE_TYPE_FIELD, RESISTANCE_FIELD } from './port-fields.ts';
+import * as port from './port-fields.ts';
 import { appliedLimits, loopThatPowerSees } from './power-at-pd.ts';
 import { type PortVoltage, portVoltageRange } from './pse-voltage.ts';
 
@@ -31,11 +31,11 @@ export interface LldpAllocationInput {
 /** @internal */
 export const LLDP_ALLOCATION_FIELDS: Fields<LldpAllocationInput> = {
   requested: { whole: [0, 999] },
-  poeClass: () => POE_CLASS_FIELD,
-  pseType: () => PSE_TYPE_FIELD,
-  pairs: () => PAIRS_FIELD,
-  resistance: () => RESISTANCE_FIELD,
-  pseVoltage: () => PORT_VOLTAGE_FIELD,
+  poeClass: () => port.POE_CLASS_FIELD,
+  pseType: () => port.PSE_TYPE_FIELD,
+  pairs: () => port.PAIRS_FIELD,
+  resistance: () => port.RESISTANCE_FIELD,
+  pseVoltage: () => port.PORT_VOLTAGE_FIELD,
 };
 
 /** What a port grants and sets aside. */
@@ -113,7 +113,7 @@ export function lldpWatts(value: number): Watts {
  */
 export function lldpClassLimit(poeClass: PoeClassNumber): number {
   requireInteger(poeClass, 0, 8, 'poeClass');
-  return classRow(poeClass).lldpLimit;
+  return lldpValue(mostDraw(classRow(poeClass)));
 }
 
 /**
@@ -134,11 +134,11 @@ export function lldpClassLimit(poeClass: PoeClassNumber): number {
  * [worst.psePower?.toFixed(2), near.psePower?.toFixed(2)]; // => ['30.00', '26.01']
  */
 export function lldpAllocation(input: LldpAllocationInput): LldpAllocation {
-  const { requested, ...port } = readInput(LLDP_ALLOCATION_FIELDS, input);
-  const limits = classLimits(port.poeClass, port);
-  const resistance = port.resistance === undefined ? limits.channelResistance : loopThatPowerSees(port.resistance, limits.pairs);
-  const pseVoltage = portVoltageRange(port.pseVoltage ?? limits.pseVoltageMin).low;
-  const classLimit = classRow(port.poeClass).lldpLimit;
+  const { requested, ...stated } = readInput(LLDP_ALLOCATION_FIELDS, input);
+  const limits = classLimits(stated.poeClass, stated);
+  const resistance = stated.resistance === undefined ? limits.channelResistance : loopThatPowerSees(stated.resistance, limits.pairs);
+  const pseVoltage = portVoltageRange(stated.pseVoltage ?? limits.pseVoltageMin).low;
+  const classLimit = lldpClassLimit(stated.poeClass);
   const allocated = requested < classLimit ? requested : classLimit;
   const most = mostDraw(limits);
   const pdPower = allocated / 10 < most ? allocated / 10 : most;
@@ -160,7 +160,7 @@ export function lldpAllocation(input: LldpAllocationInput): LldpAllocation {
     classLimit,
     pdPower,
     resistance,
-    resistanceBasis: port.resistance === undefined ? 'worst-case' : 'stated',
+    resistanceBasis: stated.resistance === undefined ? 'worst-case' : 'stated',
     pseVoltage,
     source: 'ieee-802.3-lldp',
     ...(point.feasible ? { psePower: point.supplyPower < limits.psePower ? point.supplyPower : limits.psePower } : {}),

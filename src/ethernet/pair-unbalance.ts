@@ -1,17 +1,26 @@
 /** How current divides between unlike conductors and unlike pairs. @module */
-import { type ConductorsByPair, conductorsOf, parallel, type RunPair, type UnbalanceLimits, unbalance } from '../cable/unbalance.ts';
+import {
+  type ConductorsByPair,
+  conductorsOf,
+  type PairOfConductors,
+  parallel,
+  type RunPair,
+  UNBALANCE_LIMIT_FIELDS,
+  type UnbalanceLimits,
+  unbalance,
+} from '../cable/unbalance.ts';
 import { constantPower, type FeasiblePoint, type InfeasiblePoint } from '../circuit/operating-point.ts';
 import type { Check, CheckName } from '../limits/check.ts';
-import { held, MARGINAL_BELOW } from '../limits/held.ts';
+import { held, MARGINAL_BELOW_FIELD } from '../limits/held.ts';
 import type { Limit } from '../limits/limit.ts';
 import { PAIR_TO_PAIR_UNBALANCE } from '../limits/pair-to-pair-unbalance.ts';
 import { PAIR_UNBALANCE } from '../limits/pair-unbalance.ts';
 import { type Assumption, type Fields, type OptionalField, readInput } from '../quantity/fields.ts';
-import { requireNonNegative, requireObject } from '../quantity/guards.ts';
+import { requireNonNegative } from '../quantity/guards.ts';
 import { InputError } from '../quantity/input-error.ts';
 import type { Amperes, Ohms, Volts, Watts } from '../quantity/units.ts';
 import type { PoeClassNumber, PseType } from './class-table.ts';
-import { PD_POWER_FIELD, POE_CLASS_FIELD, PSE_TYPE_FIELD, PSE_VOLTAGE_FIELD, portAssumptions } from './port-fields.ts';
+import * as port from './port-fields.ts';
 import { appliedLimits } from './power-at-pd.ts';
 
 /** Resistance that a port or a device adds to each powered pair: one figure for all, or by pair. [Ω] */
@@ -42,25 +51,21 @@ export interface PairUnbalanceInput {
 }
 
 /** @internal */
-export const PAIR_UNBALANCE_FIELDS: Fields<PairUnbalanceInput> = {
-  pairs: { check: (pairs) => conductorsOf(pairs), type: 'ConductorsByPair' },
+export const PAIR_UNBALANCE_FIELDS: Fields<PairUnbalanceInput, 'limits' | 'marginalBelow', { pairs: readonly PairOfConductors[] }> = {
+  pairs: { read: (pairs, path) => conductorsOf(pairs, path), type: 'ConductorsByPair' },
   positive: { list: { oneOf: () => PAIRSETS.flat() }, optional: true },
-  psePairResistance: () => PAIR_RESISTANCE_FIELD,
-  pdPairResistance: () => PAIR_RESISTANCE_FIELD,
-  poeClass: () => POE_CLASS_FIELD,
-  pseType: () => PSE_TYPE_FIELD,
-  pseVoltage: () => PSE_VOLTAGE_FIELD,
-  pdPower: () => PD_POWER_FIELD,
-  limits: {
-    check: (limits, path) => requireObject(limits, path, 'an object with fractions and floors'),
-    type: 'UnbalanceLimits',
-    optional: true,
-  },
-  marginalBelow: { fraction: 'limit', optional: true },
+  psePairResistance: () => PAIR_RESISTANCE,
+  pdPairResistance: () => PAIR_RESISTANCE,
+  poeClass: () => port.POE_CLASS_FIELD,
+  pseType: () => port.PSE_TYPE_FIELD,
+  pseVoltage: () => port.PSE_VOLTAGE_FIELD,
+  pdPower: () => port.PD_POWER_FIELD,
+  limits: { object: () => UNBALANCE_LIMIT_FIELDS, default: {} },
+  marginalBelow: () => MARGINAL_BELOW_FIELD,
 };
 
 /** Of each pair, the figure is checked when it is added. */
-const PAIR_RESISTANCE_FIELD: OptionalField<PairResistance> = {
+const PAIR_RESISTANCE: OptionalField<PairResistance> = {
   check: (value, path) => {
     if (typeof value !== 'object' || value === null) requireNonNegative(value, path, 'Ω');
   },
@@ -132,8 +137,7 @@ export type PairUnbalance =
  */
 export function pairUnbalance(input: PairUnbalanceInput): PairUnbalance {
   const stated = readInput(PAIR_UNBALANCE_FIELDS, input);
-  const { marginalBelow = MARGINAL_BELOW } = stated;
-  const conductors = conductorsOf(stated.pairs);
+  const { pairs: conductors, marginalBelow } = stated;
   const names = conductors.map(({ pair }) => pair);
   const positive = positivePairs(names, stated.positive);
   const limits = appliedLimits({ ...stated, pairs: names.length === 4 ? 4 : 2 });
@@ -153,9 +157,9 @@ export function pairUnbalance(input: PairUnbalanceInput): PairUnbalance {
   const resistance = 1 / conductance.positive + 1 / conductance.negative;
   const operating = constantPower(pseVoltage, resistance, pdPower);
 
-  const { checks, checked } = unbalanceChecks(stated, (pair) => positive.includes(pair), marginalBelow);
+  const { checks, checked } = unbalanceChecks(input, (pair) => positive.includes(pair), marginalBelow);
   const scope = scopeOf(stated);
-  const assumptions = portAssumptions(stated, limits, ['pdPower', 'pseVoltage', 'pseType']);
+  const assumptions = port.portAssumptions(stated, limits, ['pdPower', 'pseVoltage', 'pseType']);
   if (stated.positive === undefined) {
     assumptions.push({ parameter: 'positive', value: positive.join(' and '), source: 'library-default' });
   }
@@ -220,17 +224,20 @@ function addedTo(pair: RunPair, added: PairResistance | undefined, parameter: st
   return ohms as Ohms;
 }
 
-function scopeOf({ psePairResistance, pdPairResistance }: PairUnbalanceInput): PairUnbalanceCommon['scope'] {
+function scopeOf({
+  psePairResistance,
+  pdPairResistance,
+}: Pick<PairUnbalanceInput, 'psePairResistance' | 'pdPairResistance'>): PairUnbalanceCommon['scope'] {
   if (psePairResistance === undefined) return pdPairResistance === undefined ? 'channel alone' : 'channel and PD';
   return pdPairResistance === undefined ? 'channel and PSE' : 'channel, PSE and PD';
 }
 
 function unbalanceChecks(
-  input: PairUnbalanceInput,
+  { pairs: conductors, limits }: PairUnbalanceInput,
   isPositive: (pair: RunPair) => boolean,
   marginalBelow: number,
 ): { checks: Check[]; checked: (readonly RunPair[])[] } {
-  const { pairs, pairToPair } = unbalance({ pairs: input.pairs, limits: input.limits });
+  const { pairs, pairToPair } = unbalance({ pairs: conductors, limits });
   const checks: Check[] = [];
   const checked: (readonly RunPair[])[] = [];
   const add = (

@@ -2,6 +2,8 @@
 import type { RunResistance } from '../cable/run-resistance.ts';
 import { constantPower, type FeasiblePoint, type OperatingPoint } from '../circuit/operating-point.ts';
 import type { Check } from '../limits/check.ts';
+import { MARGINAL_BELOW_FIELD } from '../limits/held.ts';
+import { PSE_VOLTAGE } from '../limits/pse-voltage.ts';
 import { type Assumption, type Fields, readInput } from '../quantity/fields.ts';
 import { InputError } from '../quantity/input-error.ts';
 import type { Interval } from '../quantity/interval.ts';
@@ -9,15 +11,7 @@ import type { Ohms, Watts } from '../quantity/units.ts';
 import { classRow, type PoeClassNumber, type PseType } from './class-table.ts';
 import type { PoeClass } from './poe-class.ts';
 import { type PortCurrents, portCurrents } from './port-currents.ts';
-import {
-  PAIRS_FIELD,
-  PD_POWER_FIELD,
-  POE_CLASS_FIELD,
-  PORT_VOLTAGE_FIELD,
-  PSE_TYPE_FIELD,
-  portAssumptions,
-  RESISTANCE_FIELD,
-} from './port-fields.ts';
+import * as port from './port-fields.ts';
 import { appliedLimits, loopThatPowerSees, powerAtPd } from './power-at-pd.ts';
 import { type PortVoltage, portVoltageCheck, portVoltageRange } from './pse-voltage.ts';
 
@@ -42,15 +36,15 @@ export interface PsePowerForInput {
 }
 
 /** @internal */
-export const PSE_POWER_FOR_FIELDS: Fields<PsePowerForInput> = {
-  poeClass: () => POE_CLASS_FIELD,
-  pdPower: () => PD_POWER_FIELD,
+export const PSE_POWER_FOR_FIELDS: Fields<PsePowerForInput, 'marginalBelow'> = {
+  poeClass: () => port.POE_CLASS_FIELD,
+  pdPower: () => port.PD_POWER_FIELD,
   pdPeakPower: { nonNegative: 'W', optional: true },
-  resistance: () => RESISTANCE_FIELD,
-  pseVoltage: () => PORT_VOLTAGE_FIELD,
-  pseType: () => PSE_TYPE_FIELD,
-  pairs: () => PAIRS_FIELD,
-  marginalBelow: { fraction: 'limit', optional: true },
+  resistance: () => port.RESISTANCE_FIELD,
+  pseVoltage: () => port.PORT_VOLTAGE_FIELD,
+  pseType: () => port.PSE_TYPE_FIELD,
+  pairs: () => port.PAIRS_FIELD,
+  marginalBelow: () => MARGINAL_BELOW_FIELD,
 };
 
 /** A draw and what it takes from the port. */
@@ -127,7 +121,7 @@ export function psePowerFor(input: PsePowerForInput): PsePowerFor {
     pseVoltage: pseVoltage.low,
     marginalBelow,
   });
-  const assumptions = portAssumptions(stated, limits, ['pdPower', 'resistance', 'pseVoltage', 'pseType']);
+  const assumptions = port.portAssumptions(stated, limits, ['pdPower', 'resistance', 'pseVoltage', 'pseType']);
   if (stated.pdPeakPower === undefined) {
     assumptions.push({ parameter: 'pdPeakPower', value: pdPeakPower, unit: 'W', source: 'ieee-802.3-peak' });
   }
@@ -146,7 +140,7 @@ export function psePowerFor(input: PsePowerForInput): PsePowerFor {
 
 /** The check of the whole range in place of that of its low end, which `powerAtPd` adds above the window. */
 function withPortVoltage(checks: readonly Check[], portVoltage: Check): readonly Check[] {
-  return [...checks.filter(({ name }) => name !== 'pse-voltage'), portVoltage];
+  return [...checks.filter(({ name }) => name !== PSE_VOLTAGE.name), portVoltage];
 }
 
 function demand(pdPower: Watts, { low, high }: Interval, resistance: Ohms, pairs: 2 | 4): PortDemand {

@@ -26,7 +26,7 @@ import { PD_VOLTAGE, PD_VOLTAGE_WORDS } from './pd-voltage.ts';
 import { PERMANENT_LINK_LENGTH, PERMANENT_LINK_LENGTH_WORDS } from './permanent-link-length.ts';
 import { PERMANENT_LINK_LOOP, PERMANENT_LINK_LOOP_WORDS } from './permanent-link-loop.ts';
 import { PSE_POWER, PSE_POWER_WORDS } from './pse-power.ts';
-import { PSE_VOLTAGE, PSE_VOLTAGE_WORDS } from './pse-voltage.ts';
+import { PSE_VOLTAGE, PSE_VOLTAGE_TOP, PSE_VOLTAGE_WORDS } from './pse-voltage.ts';
 import { VOLTAGE_DROP, VOLTAGE_DROP_WORDS } from './voltage-drop.ts';
 
 /** The name of a limit, and of the check that holds a value against it. */
@@ -51,7 +51,12 @@ export const LIMITS: EveryLimit = /* @__PURE__ */ (() => [
   CABLE_TEMPERATURE, MATERIAL, CONDUCTOR_TEMPERATURE, BUNDLE_RISE, AMPACITY,
 ] as const)();
 
-/** Every name, in the same order. */
+/**
+ * Every name, in the same order.
+ *
+ * @example
+ * checkNames.includes('pd-voltage'); // => true
+ */
 export const checkNames: readonly LimitName[] = /* @__PURE__ */ (() => LIMITS.map(({ name }) => name))();
 
 /** What is said of each limit. @internal */
@@ -85,3 +90,9 @@ export const LIMIT_WORDS: Readonly<Record<LimitName, LimitWords>> = /* @__PURE__
   [BUNDLE_RISE.name]: BUNDLE_RISE_WORDS,
   [AMPACITY.name]: AMPACITY_WORDS,
 }))();
+
+// Whoever needs many of them imports them from here; hot code from the file of each.
+// biome-ignore format: one list
+export {
+  AMPACITY, BUNDLE_RISE, CABLE_CATEGORY, CABLE_TEMPERATURE, CHANNEL_LENGTH, CHANNEL_LOOP, CHANNEL_RESISTANCE, COLLAPSE, CONDUCTOR_GAUGE, CONDUCTOR_TEMPERATURE, CONNECTIONS, CORD_LENGTH, DERATED_LENGTH, DEVICE_OVERVOLTAGE, DEVICE_RESISTANCE, DEVICE_VOLTAGE, FAULT_CURRENT, INSERTION_LOSS_LENGTH, MATERIAL, PAIR_TO_PAIR_UNBALANCE, PAIR_UNBALANCE, PD_POWER, PD_VOLTAGE, PERMANENT_LINK_LENGTH, PERMANENT_LINK_LOOP, PSE_POWER, PSE_VOLTAGE, PSE_VOLTAGE_TOP, VOLTAGE_DROP,
+};

@@ -1,7 +1,6 @@
 /** What it means that a result has no check of some name. @module */
-import { LIMITS } from '../limits/all.ts';
+import { COLLAPSE, LIMITS } from '../limits/all.ts';
 import type { Check, CheckName } from '../limits/check.ts';
-import { COLLAPSE } from '../limits/collapse.ts';
 import type { Limit } from '../limits/limit.ts';
 
 /** About what flows and arrives: there is nothing to judge where the line does not carry the load. */

@@ -1,8 +1,7 @@
 /** How low: the lowest supply voltage at which a run still holds. @module */
 import { PSE_VOLTAGE_MAX } from '../ethernet/port-table.ts';
-import { AMPACITY } from '../limits/ampacity.ts';
+import { AMPACITY, VOLTAGE_DROP } from '../limits/all.ts';
 import type { Check, CheckName } from '../limits/check.ts';
-import { VOLTAGE_DROP } from '../limits/voltage-drop.ts';
 import type { Volts } from '../quantity/units.ts';
 import { passesAt } from './absent-checks.ts';
 import { edge } from './edge.ts';

@@ -1,8 +1,8 @@
 /** One two-wire DC run, judged: does enough voltage reach the device at every supply voltage it will see. @module */
 import { type FeasiblePoint, type OperatingPoint, operatingPoint } from '../circuit/operating-point.ts';
 import { legsOf, twoWirePerMetre } from '../circuit/voltage-drop.ts';
+import { COLLAPSE } from '../limits/all.ts';
 import type { Check, Draft } from '../limits/check.ts';
-import { COLLAPSE } from '../limits/collapse.ts';
 import { held, MARGINAL_BELOW } from '../limits/held.ts';
 import { NO_LINE } from '../limits/resistance-at.ts';
 import { assumptionsOf, readInput } from '../quantity/fields.ts';

@@ -1,7 +1,9 @@
 /** A run as it was measured, and the measurement beside what was expected. @module */
+
 import { expectedReading } from '../cable/field/expected-reading.ts';
 import { fromMeasurement } from '../cable/field/from-measurement.ts';
 import type { RunPair } from '../cable/unbalance.ts';
+import { CONDUCTOR_TEMPERATURE } from '../conductor/resistance-per-metre.ts';
 import type { PoweredFacts as PoweredRunInput } from '../plan/powered-input.ts';
 import { InputError } from '../quantity/input-error.ts';
 import type { Ohms } from '../quantity/units.ts';
@@ -32,7 +34,7 @@ export function asBuilt(input: PoweredRunInput, readings: Readonly<Readings>): P
 export function beside(input: PoweredRunInput, readings: Readings): ReportedMeasurement {
   const { installed, connections = 0, connectionResistance } = input;
   const [first] = installed;
-  const temperatures = installed.map(({ temperature = 20 }) => temperature);
+  const temperatures = installed.map(({ temperature = CONDUCTOR_TEMPERATURE.default }) => temperature);
   const temperature = { low: Math.min(20, ...temperatures), high: Math.max(20, ...temperatures) };
   const bounds = [temperature.low, temperature.high].map(
     (all) =>

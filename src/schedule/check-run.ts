@@ -1,6 +1,8 @@
 /** One run of a schedule, judged. @module */
+
 import type { Segment } from '../cable/run-resistance.ts';
 import type { OperatingPoint } from '../circuit/operating-point.ts';
+import { CONDUCTOR_TEMPERATURE } from '../conductor/resistance-per-metre.ts';
 import { MARGINAL_BELOW } from '../limits/held.ts';
 import { type Verdict, worse } from '../limits/verdict.ts';
 import type { CablingStandard } from '../plan/cabling-rules.ts';
@@ -146,7 +148,7 @@ export function twoWireReport(
   const judged = checkTwoWireRun(input);
   const verdict = notBetter(judged.verdict.power, 'power', run.unread);
   const { low, high } = supplyRange(input.supplyVoltage);
-  const { conductor, length, temperature = 20 } = input;
+  const { conductor, length, temperature = CONDUCTOR_TEMPERATURE.default } = input;
   const powerChecks = shelf.checks(judged.checks);
   const report: Draft<TwoWireRunReport> = {
     kind: 'two-wire',

@@ -5,7 +5,9 @@
  * few hundred times over. Sharing a value between runs is safe because a report is read-only.
  * @module
  */
+
 import type { Segment } from '../cable/run-resistance.ts';
+import { CONDUCTOR_TEMPERATURE } from '../conductor/resistance-per-metre.ts';
 import type { Check, CheckName } from '../limits/check.ts';
 import type { Verdict } from '../limits/verdict.ts';
 import type { ReportedCheck, ReportedPiece, RunReport } from './report.ts';
@@ -51,7 +53,10 @@ export function emptyShelf(): Shelf {
     return fresh;
   }
 
-  function piece({ cable: { title }, length, temperature = 20 }: Segment, use: ReportedPiece['use']): ReportedPiece {
+  function piece(
+    { cable: { title }, length, temperature = CONDUCTOR_TEMPERATURE.default }: Segment,
+    use: ReportedPiece['use'],
+  ): ReportedPiece {
     if (use !== 'cord') return { cable: title, use, length, temperature };
     let kept = cords.get(title);
     if (kept === undefined) {

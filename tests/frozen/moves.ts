@@ -243,6 +243,16 @@ export const MOVES: readonly Move[] = [
     to: 'remedies',
     paths: [['[*].verdict.cabling', gone('no cabling standard judges a two-wire run')]],
   },
+  {
+    shape: 'remedies',
+    functions: ['schedule', 'scheduleOfRows', 'checkRun'],
+    paths: [
+      [
+        '**remedies[*].verdict.cabling',
+        gone('the remedies of a two-wire run have none; those of a powered one are compared by themselves'),
+      ],
+    ],
+  },
   { shape: 'deciding', functions: ['*'], paths: [['**deciding[*]', '**deciding[*].parameter']] },
   {
     shape: 'report checks',
@@ -264,6 +274,30 @@ export const MOVES: readonly Move[] = [
 
 /** Numbers, verdicts, names and outcomes that are others now. */
 export const MOVED: readonly Moved[] = [
+  {
+    shape: 'powered run',
+    functions: ['highestTemperature'],
+    path: 'outcome',
+    reason: 'as in the check of a run',
+    changelog: 'a `null` where the installed pieces belong is of the wrong type',
+    holds: ({ was, is }) => was === 'missing installed' && is === 'type installed',
+  },
+  {
+    shape: 'powered run',
+    functions: [
+      'checkPoweredRun',
+      'warmRun',
+      'maximumRun',
+      'highestLoad',
+      'highestTemperature',
+      'lowestSupplyVoltage',
+      'smallestConductor',
+    ],
+    path: 'outcome',
+    reason: 'of two things that are wrong the one that can be seen of a key alone is told',
+    changelog: 'Every key is looked at before two of them are compared',
+    holds: ({ was, is }) => String(was).startsWith('conflict ') && /^(?:type|range|missing|unknown) /.test(String(is)),
+  },
   ...['givens', 'steps', 'result', 'results', 'range', 'expected'].map(
     (path): Moved => ({
       shape: 'least resistance',
@@ -329,15 +363,6 @@ export const MOVED: readonly Moved[] = [
     reason: 'wider bounds hold more readings',
     changelog: 'the least resistance of a conductor of a gauge',
     holds: ({ was, is }) => typeof was === typeof is,
-  },
-  {
-    shape: 'port limit',
-    functions: ['classAssignment'],
-    path: 'outcome',
-    reason: 'a port limit that grants nothing is a physical no',
-    changelog: 'a port limit that grants no class is an answer',
-    holds: ({ was, is, now }) =>
-      was === 'range portLimit' && is === 'result' && typeof now === 'object' && now !== null && 'granted' in now && now.granted === null,
   },
   {
     shape: 'cable names',

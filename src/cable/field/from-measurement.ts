@@ -1,5 +1,10 @@
 /** What readings of shorted pairs say of a run, and what they cannot. @module */
+
 import { atTemperature } from '../../conductor/resistance-per-metre.ts';
+import { CHANNEL_LOOP } from '../../limits/channel-loop.ts';
+import { PAIR_TO_PAIR_UNBALANCE } from '../../limits/pair-to-pair-unbalance.ts';
+import { PAIR_UNBALANCE } from '../../limits/pair-unbalance.ts';
+import { PERMANENT_LINK_LOOP } from '../../limits/permanent-link-loop.ts';
 import { type Fields, type OptionalField, readInput } from '../../quantity/fields.ts';
 import { requireNonNegative } from '../../quantity/guards.ts';
 import { InputError } from '../../quantity/input-error.ts';
@@ -109,12 +114,6 @@ export interface FromMeasurement {
 
 /** Connections that a scope may have (channel model, memory). @internal */
 export const CONNECTIONS: Readonly<Record<MeasuredScope, number>> = { cable: 0, 'permanent-link': 3, channel: 4 };
-/** The loop that a scope is held against. [Ω] */
-const LOOP_LIMITS = {
-  cable: [],
-  'permanent-link': [{ name: 'permanent-link-loop', limit: 21, source: 'iso-11801-permanent-link-loop' }],
-  channel: [{ name: 'channel-loop', limit: 25, source: 'tia-568.2-d-loop' }],
-} as const;
 const READING: OptionalField<Ohms | 'open'> = {
   check: (shown, path) => {
     if (shown !== 'open') requireNonNegative(shown, path, "Ω, or 'open'");
@@ -242,22 +241,23 @@ export function fromMeasurement(input: FromMeasurementInput): FromMeasurement {
   function checks(): FieldCheck[] {
     const { pair, at20 } = highest(readings, 'at20');
     const pairs = [pair];
-    const found = LOOP_LIMITS[scope].map(({ name, limit, source }) => upTo({ name, pairs, source }, at20, bothEnds(limit)));
+    const found: FieldCheck[] = [];
+    if (scope === 'channel') found.push(upTo(CHANNEL_LOOP, pairs, at20, bothEnds(25)));
+    if (scope === 'permanent-link') found.push(upTo(PERMANENT_LINK_LOOP, pairs, at20, bothEnds(21)));
     if (knownLength !== undefined) {
       const cold = coldLoopOf(cords).high;
       const limit = eachBound((metres) => 2 * most * metres + joints + cold, knownLength);
-      found.push(upTo({ name: 'loop-per-length', pairs, source: cable?.source ?? 'tia-568.2-d-cable' }, at20, limit));
+      found.push(upTo({ name: 'loop-per-length', source: cable?.source ?? 'tia-568.2-d-cable' }, pairs, at20, limit));
     }
-    const source = 'ieee-802.3-unbalance';
     const { pairFraction, pairFloor, pairToPairFraction, pairToPairFloor } = UNBALANCE_LIMIT_FIELDS;
     for (const [one, other] of everyTwo(readings)) {
-      const about = { name: 'pair-to-pair-unbalance', pairs: [one.pair, other.pair], source } as const;
-      found.push(alike(about, [side(one.at20), side(other.at20)], pairToPairFraction.default, pairToPairFloor.default));
+      const sides = [side(one.at20), side(other.at20)] as const;
+      found.push(alike(PAIR_TO_PAIR_UNBALANCE, [one.pair, other.pair], sides, pairToPairFraction.default, pairToPairFloor.default));
     }
     for (const { pair: own, resistances } of conductors) {
       const [one, other] = resistances;
       const both = [readingBounds(one, accuracy), readingBounds(other, accuracy)] as const;
-      found.push(alike({ name: 'pair-unbalance', pairs: [own], source }, both, pairFraction.default, pairFloor.default));
+      found.push(alike(PAIR_UNBALANCE, [own], both, pairFraction.default, pairFloor.default));
     }
     return found.map((check) => (check.verdict === 'uncertain' ? { ...check, deciding: deciding(check) } : check));
   }

@@ -1,4 +1,5 @@
 /** How a warm cylinder sheds heat to still air. @module */
+import { ABSOLUTE_ZERO } from '../../conductor/temperature-coefficient.ts';
 import { type Fields, readInput } from '../../quantity/fields.ts';
 import type { Celsius, Millimetres } from '../../quantity/units.ts';
 
@@ -22,7 +23,7 @@ export const FILM_COEFFICIENT_FIELDS: Fields<FilmCoefficientInput, 'emissivity'>
   emissivity: { between: [0, 1], is: 'a fraction', default: 0.9, source: 'library-default' },
 };
 
-const KELVIN = 273.15;
+const KELVIN = -ABSOLUTE_ZERO;
 /** Stefan-Boltzmann. [W/(m²·K⁴)] */
 const STEFAN_BOLTZMANN = 5.670374419e-8;
 /** [m/s²] */

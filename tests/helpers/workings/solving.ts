@@ -367,7 +367,9 @@ const highestTemperatureAsked: Asked<'highestTemperature'> = {
       slip: 'cold-resistance',
       make: (input, answer) => {
         if (!('installed' in input) || input.cords === undefined) return undefined;
-        const cool = runResistance({ ...input, segments: input.cords.map((cord) => ({ ...cord, temperature: 20 })) }).twoPair;
+        const { connections, connectionResistance } = input;
+        const segments = input.cords.map((cord) => ({ ...cord, temperature: 20 }));
+        const cool = runResistance({ segments, connections, connectionResistance }).twoPair;
         return temperatureWith(input, answer, (allowed, rest) => allowed + rest - cool);
       },
     },

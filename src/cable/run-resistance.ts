@@ -141,7 +141,11 @@ export function readSegments(segments: readonly RunPiece[], parameter: string): 
 }
 
 /** One conductor of a cable at a temperature. [Ω/m] @internal */
-export function cableResistancePerMetre(cable: Cable, temperature: Celsius = CONDUCTOR_TEMPERATURE.default, basis: CableBasis): number {
+export function cableResistancePerMetre(
+  cable: Cable,
+  temperature: Celsius | undefined = CONDUCTOR_TEMPERATURE.default,
+  basis: CableBasis,
+): number {
   const at20 = basis === 'maximum' ? cable.maximumResistancePerMetre : cable.nominalResistancePerMetre;
   return atTemperature(at20, cable.temperatureCoefficient, temperature);
 }

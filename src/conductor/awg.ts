@@ -83,7 +83,7 @@ export function awg(size: AwgSize, options: AwgOptions = {}): Conductor {
     geometry: 'nominal',
     material,
     stranding,
-    ...(strands === undefined ? {} : { strands }),
+    ...(strands && { strands }),
     resistancePerMetre: layFactor(stranding) / (conductivity * area),
     ...line,
     basis: 'nominal',

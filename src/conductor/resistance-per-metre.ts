@@ -46,10 +46,9 @@ export function requireTwenty(temperature: Celsius, material: string, parameter:
 /** @internal */
 export function requireConductor(conductor: Conductor, parameter: string): void {
   requireObject(conductor, parameter, 'a conductor, such as awg(24)');
-  const { resistancePerMetre } = conductor;
-  requireComputed(resistancePerMetre, `${parameter}.resistancePerMetre`, 'Ω/m');
-  if (resistancePerMetre === 0) requirePositive(resistancePerMetre, `${parameter}.resistancePerMetre`, 'Ω/m');
-  const { temperatureCoefficient, material } = conductor;
+  const { resistancePerMetre, temperatureCoefficient, material } = conductor;
+  const guard = resistancePerMetre === 0 ? requirePositive : requireComputed;
+  guard(resistancePerMetre, `${parameter}.resistancePerMetre`, 'Ω/m');
   // Absent means not known, in a conductor that says its metal; in anything else it was forgotten.
   if (temperatureCoefficient === undefined && typeof material === 'string') return;
   requireCoefficient(temperatureCoefficient as number, `${parameter}.temperatureCoefficient`);

@@ -58,8 +58,8 @@ export function cladWire(gauge: number): Wire {
   return {
     title: `${gauge} AWG clad aluminium`,
     gauge,
-    least: copper * CABLING_FIGURES['clad-aluminium-least'].value * LEAST_OF_NOMINAL.solid,
-    most: copper * CABLING_FIGURES['clad-aluminium-most'].value * THIN_AND_TWISTED,
+    least: copper * CABLING_FIGURES['clad-aluminium-least'][1] * LEAST_OF_NOMINAL.solid,
+    most: copper * CABLING_FIGURES['clad-aluminium-most'][1] * THIN_AND_TWISTED,
     coefficient: awg(gauge, { material: 'copper-clad-aluminium' }).temperatureCoefficient,
   };
 }

@@ -68,7 +68,7 @@ interface PowerAtPdCommon {
   readonly verdict: Verdict;
 }
 
-/** What arrives at the device, or the plain no. */
+/** What arrives at the device; infeasible: the most that the line delivers. */
 export type PowerAtPd =
   | (PowerAtPdCommon & {
       readonly feasible: true;

@@ -4,7 +4,7 @@ import { expectedReading } from '../cable/field/expected-reading.ts';
 import { fromMeasurement } from '../cable/field/from-measurement.ts';
 import type { RunPair } from '../cable/unbalance.ts';
 import { CONDUCTOR_TEMPERATURE } from '../conductor/resistance-per-metre.ts';
-import type { PoweredFacts as PoweredRunInput } from '../plan/powered-input.ts';
+import type { PoweredFacts } from '../plan/powered-input.ts';
 import { InputError } from '../quantity/input-error.ts';
 import type { Ohms } from '../quantity/units.ts';
 import type { ReportedMeasurement } from './report.ts';
@@ -18,10 +18,10 @@ type Readings = Readonly<Partial<Record<RunPair, Ohms>>>;
  * Its connections are in the reading already, so they add nothing more; cords are added as they were.
  * @internal
  */
-export function asBuilt(input: PoweredRunInput, readings: Readonly<Readings>): PoweredRunInput {
+export function asBuilt(input: PoweredFacts, readings: Readonly<Readings>): PoweredFacts {
   const highest = Math.max(...Object.values(readings));
   const length = input.installed.reduce((sum, piece) => sum + piece.length, 0);
-  if (!(length > 0)) throw new InputError('conflict', 'run.measured', 'installed cable of more than 0 m', length);
+  if (!(length > 0)) throw new InputError('conflict', 'measured', 'installed cable of more than 0 m', length);
   const perMetre = highest / 2 / length;
   const installed = input.installed.map((piece) => ({
     ...piece,
@@ -31,7 +31,7 @@ export function asBuilt(input: PoweredRunInput, readings: Readonly<Readings>): P
 }
 
 /** The readings held beside the run as it was described. @internal */
-export function beside(input: PoweredRunInput, readings: Readings): ReportedMeasurement {
+export function besideExpected(input: PoweredFacts, readings: Readings): ReportedMeasurement {
   const { installed, connections = 0, connectionResistance } = input;
   const [first] = installed;
   const temperatures = installed.map(({ temperature = CONDUCTOR_TEMPERATURE.default }) => temperature);

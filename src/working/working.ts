@@ -1,6 +1,6 @@
 /** What a worked example is, as plain data. @module */
 import type { SourceKey } from '../sources/sources.ts';
-import type { WorkingUnit } from './working-unit.ts';
+import type { WorkingUnit } from './engine/working-unit.ts';
 
 /** A figure that the working starts from. */
 export interface WorkingGiven {

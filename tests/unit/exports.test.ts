@@ -267,7 +267,7 @@ describe('the rooms export these names', () => {
     expect(namesOf('farend/schedule')).toMatchInlineSnapshot(`
       [
         "InputError",
-        "checkRun",
+        "checkRow",
         "checkSchedule",
         "checkTitle",
         "describeCheck",

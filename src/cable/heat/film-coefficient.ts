@@ -23,14 +23,14 @@ export const FILM_COEFFICIENT_FIELDS: Fields<FilmCoefficientInput, 'emissivity'>
   emissivity: { between: [0, 1], is: 'a fraction', default: 0.9, source: 'library-default' },
 };
 
-const KELVIN = -ABSOLUTE_ZERO;
-/** Stefan-Boltzmann. [W/(m²·K⁴)] */
-const STEFAN_BOLTZMANN = 5.670374419e-8;
-/** [m/s²] */
-const STANDARD_GRAVITY = 9.80665;
+export const KELVIN: number = -ABSOLUTE_ZERO;
+/** Stefan-Boltzmann. [W/(m²·K⁴)] @internal */
+export const STEFAN_BOLTZMANN = 5.670374419e-8;
+/** [m/s²] @internal */
+export const STANDARD_GRAVITY = 9.80665;
 /** Prandtl number of air, which only happens to look like √½. */
 // biome-ignore lint/suspicious/noApproximativeNumericConstant: it is not √½
-const PRANDTL = 0.707;
+export const PRANDTL = 0.707;
 
 /**
  * Film coefficient of a horizontal cylinder in still air: free convection and radiation together.

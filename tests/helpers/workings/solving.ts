@@ -11,6 +11,7 @@ import { lowestSupplyVoltage } from '../../../src/plan/lowest-supply-voltage.ts'
 import { maximumRun } from '../../../src/plan/maximum-run.ts';
 import type { PoweredFacts as PoweredRunInput } from '../../../src/plan/powered-input.ts';
 import { smallestConductor } from '../../../src/plan/smallest-conductor.ts';
+import { withCables } from '../../../src/working/engine/with-cables.ts';
 import type { WorkingInputs } from '../../../src/working/index.ts';
 import { logUniform, pick, type Random, uniform, whole } from '../random.ts';
 import { type Asked, again, conductor, figureOf, load, number, segment, temperature } from './kit.ts';
@@ -463,12 +464,16 @@ const smallestConductorAsked: Asked<'smallestConductor'> = {
     {
       slip: 'pair-loop-for-pairset',
       make: (input) =>
-        'load' in input || input.maximumResistance !== undefined || limitsOf(input).pairs === 4 ? undefined : thinnestOf(doubled(input)),
+        'load' in input || input.maximumResistance !== undefined || limitsOf(input).pairs === 4
+          ? undefined
+          : thinnestOf(doubled(withCables(input))),
     },
     {
       slip: 'pairset-for-four-pair',
       make: (input) =>
-        'load' in input || input.maximumResistance !== undefined || limitsOf(input).pairs === 2 ? undefined : thinnestOf(doubled(input)),
+        'load' in input || input.maximumResistance !== undefined || limitsOf(input).pairs === 2
+          ? undefined
+          : thinnestOf(doubled(withCables(input))),
     },
   ],
 };

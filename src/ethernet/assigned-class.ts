@@ -40,6 +40,6 @@ export function assignedClass(input: AssignedClassInput): PoeClassNumber {
 export function grantedByType(requested: PoeClassNumber, type: PseType): PoeClassNumber {
   requireInteger(requested, 0, 8, 'poeClass');
   requireOneOf(type, PSE_TYPES, 'pseType');
-  const { highestClass, grantedBeyond } = portRow(type);
+  const { highestClass, grantedBeyond = highestClass } = portRow(type);
   return requested > highestClass ? grantedBeyond : requested;
 }

@@ -104,7 +104,7 @@ interface PairUnbalanceCommon {
   readonly assumptions: readonly Assumption[];
 }
 
-/** How the current divides, or the plain no. */
+/** The current of each pair and conductor; infeasible: the most that the line delivers. */
 export type PairUnbalance =
   | (PairUnbalanceCommon & {
       readonly feasible: true;

@@ -18,6 +18,7 @@ export const PSE_POWER: Limit<'pse-power'> = {
 /** @internal */
 export const PSE_POWER_WORDS: LimitWords = {
   title: 'Power from the port',
+  subject: 'the power of the port',
   fails: 'the port would have to give {value}; for {class} it gives {limit}',
   wayOut: 'a shorter, thicker or cooler line',
 };

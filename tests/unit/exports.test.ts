@@ -292,6 +292,7 @@ describe('the rooms export these names', () => {
         "work",
         "workingLatex",
         "workingMarkdown",
+        "workingPage",
         "workingText",
       ]
     `);

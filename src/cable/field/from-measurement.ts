@@ -1,6 +1,6 @@
 /** What readings of shorted pairs say of a run, and what they cannot. @module */
 
-import { atTemperature } from '../../conductor/resistance-per-metre.ts';
+import { atTemperature, CONDUCTOR_TEMPERATURE } from '../../conductor/resistance-per-metre.ts';
 import { CHANNEL_LOOP } from '../../limits/channel-loop.ts';
 import { PAIR_TO_PAIR_UNBALANCE } from '../../limits/pair-to-pair-unbalance.ts';
 import { PAIR_UNBALANCE } from '../../limits/pair-unbalance.ts';
@@ -152,7 +152,7 @@ export const FROM_MEASUREMENT_FIELDS: Fields<
   pairs: { object: () => READINGS_BY_PAIR_FIELDS },
   conductors: { read: (value, path) => conductorsOf(value, path), type: 'ConductorsByPair', optional: true },
   leadResistance: { nonNegative: 'Ω', default: 0 },
-  temperature: { temperature: '°C', range: true, default: 20, source: 'library-default' },
+  temperature: () => ({ temperature: '°C', range: true, default: CONDUCTOR_TEMPERATURE.default, source: 'library-default' }),
   knownLength: { nonNegative: 'm', range: true, optional: true },
   cable: { read: (value, path) => readCable(value, path), type: 'Cable', optional: true },
   scope: { oneOf: () => Object.keys(CONNECTIONS) as MeasuredScope[] },

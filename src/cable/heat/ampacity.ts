@@ -65,8 +65,8 @@ export const AMPACITY_FIELDS: Fields<AmpacityInput, 'temperatureRating' | 'ambie
   halfLoaded: { flag: true, default: false },
 };
 
-/** Table 725.144, note 2. */
-const HALF_LOADED = 1.4;
+/** Table 725.144, note 2: a factor. @internal */
+export const HALF_LOADED = 1.4;
 
 /**
  * Ampacity of each conductor of a 4-pair copper cable in a bundle, by NFPA 70-2017 (NEC), Table 725.144.

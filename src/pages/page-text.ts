@@ -6,6 +6,9 @@ import type { Page, Words } from './page.ts';
 import { left, plain, widthOf, wrap } from './plain-text.ts';
 import { tableText } from './table-text.ts';
 
+/** Columns of a page, unless another width is asked for. @internal */
+export const PAGE_WIDTH = 80;
+
 /** How a page of text looks. */
 export interface PageTextOptions {
   /** Columns of the page, 40 to 400; 80 if absent. */
@@ -43,7 +46,7 @@ const LOUD = /\b(?:FAILS?|DENIED|UNCERTAIN|ERROR)\b/g;
  */
 export function pageText(page: Page, options: PageTextOptions = {}): string {
   requireObject(options, 'options', 'an object with width and colour');
-  const { width = 80, colour = false } = options;
+  const { width = PAGE_WIDTH, colour = false } = options;
   requireInteger(width, 40, 400, 'options.width');
   if (typeof colour !== 'boolean') throw new InputError('type', 'options.colour', 'true or false', colour);
   const paint = (text: string, as: string): string => {

@@ -22,6 +22,8 @@ export interface AwgOptions {
 }
 
 const FAMILIES = ['formula', 'astm-b258'] as const;
+/** Of a stranded conductor that says no number. @internal */
+export const USUAL_STRANDS = 7;
 
 /** @internal */
 export const AWG_FIELDS: Fields<AwgOptions, 'material' | 'family'> = {
@@ -71,7 +73,7 @@ export function awg(size: AwgSize, options: AwgOptions = {}): Conductor {
   }
   requireOneOf(family, FAMILIES, 'options.family');
   const diameter = family === 'formula' ? formulaDiameter(gauge) : tabulatedDiameter(gauge);
-  const strandDiameter = stranding === 'solid' ? diameter : diameter / Math.sqrt(strands ?? 7);
+  const strandDiameter = stranding === 'solid' ? diameter : diameter / Math.sqrt(strands ?? USUAL_STRANDS);
   const { conductivity, temperatureCoefficient } = wireMetal(material, 'options.material', strandDiameter);
 
   const area = (Math.PI / 4) * diameter * diameter;

@@ -1,5 +1,6 @@
 /** A report as Markdown: the same words as on a terminal, in tables. @module */
 import { pageMarkdown } from '../pages/page-markdown.ts';
+import { PAGE_WIDTH } from '../pages/page-text.ts';
 import { requireObject } from '../quantity/guards.ts';
 import type { Report } from './report.ts';
 import { reportPage } from './report-page.ts';
@@ -36,5 +37,5 @@ export function reportMarkdown(report: Report, options: ReportMarkdownOptions = 
   requireObject(options, 'options', 'an object with full');
   const { full = false } = options;
   requireFlag(full, 'options.full');
-  return pageMarkdown(reportPage({ report, full, width: 80 }, 'tables'));
+  return pageMarkdown(reportPage({ report, full, width: PAGE_WIDTH }, 'tables'));
 }

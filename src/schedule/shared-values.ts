@@ -5,7 +5,9 @@
  * few hundred times over. Sharing a value between runs is safe because a report is read-only.
  * @module
  */
+
 import type { Segment } from '../cable/run-resistance.ts';
+import { CONDUCTOR_TEMPERATURE } from '../conductor/resistance-per-metre.ts';
 import type { PoeClass } from '../ethernet/poe-class.ts';
 import { LIMITS } from '../limits/all.ts';
 import type { Check, CheckName } from '../limits/check.ts';
@@ -26,55 +28,61 @@ export interface SharedValues {
 /** More different values than this are hardly shared by anything. */
 const MOST_KEPT = 4096;
 /** Checks about what is chosen from a list, rather than what follows from ohms. */
-const OFTEN_ALIKE: ReadonlySet<CheckName> = /* @__PURE__ */ (() =>
-  new Set(LIMITS.filter((limit: Limit) => limit.asResistance === undefined).map(({ name }) => name)))();
+const OFTEN_ALIKE: readonly CheckName[] = /* @__PURE__ */ (() =>
+  LIMITS.filter((limit: Limit) => limit.asResistance === undefined && limit.unit !== 'Ω').map(({ name }) => name))();
 
 /** @internal */
 export function sharedValues(): SharedValues {
-  const checksByName = new Map<CheckName, Map<number, Check>>();
+  const checksByName = new Map<CheckName, Map<number, Check>>(OFTEN_ALIKE.map((name) => [name, new Map()]));
   const cords = new Map<string, Map<number, ReportedPiece>>();
-  const voltages = new Map<number, Map<number, RunReport['supplyVoltage']>>();
+  const voltages = new Map<number, RunReport['supplyVoltage']>();
   const verdicts = new Map<string, RunVerdict>();
   const classes = new Map<number, PoeClass>();
   return {
-    checks: (checks) =>
-      checks.map((check) =>
-        OFTEN_ALIKE.has(check.name) ? kept(checksByName, check.name, check.value, compact(check), isAlike) : compact(check),
-      ),
-    piece: ({ cable: { title }, length, temperature = 20 }, use) => {
-      const piece = { cable: title, use, length, temperature };
-      return use === 'cord' ? kept(cords, title, length, piece, (known) => known.temperature === temperature) : piece;
+    checks: (checks) => checks.map(sharedCheck),
+    piece: ({ cable: { title }, length, temperature = CONDUCTOR_TEMPERATURE.default }, use) =>
+      use === 'cord' ? sharedCord(title, length, temperature) : { cable: title, use, length, temperature },
+    voltage: (low, high) => {
+      const known = voltages.get(low);
+      if (known !== undefined && known.high === high) return known;
+      const fresh = { low, high };
+      if (voltages.size < MOST_KEPT) voltages.set(low, fresh);
+      return fresh;
     },
-    voltage: (low, high) => kept(voltages, low, high, { low, high }, () => true),
-    verdict: (verdict) => once(verdicts, Object.values(verdict).join(' ') + (verdict.heat ?? ''), verdict),
-    classLimits: (limits) => once(classes, limits.poeClass * 100 + limits.type * 10 + limits.pairs, limits),
+    verdict: (verdict) => {
+      const { power, cabling = '', heat = '' } = verdict;
+      return once(verdicts, `${power} ${cabling} ${heat}`, () => verdict);
+    },
+    classLimits: (limits) => once(classes, limits.poeClass * 100 + limits.type * 10 + limits.pairs, () => limits),
   };
+
+  function sharedCheck(check: Check): Check {
+    const values = checksByName.get(check.name);
+    if (values === undefined) return compact(check);
+    const known = values.get(check.value);
+    if (known !== undefined && known.limit === check.limit && known.verdict === check.verdict && known.published === check.published)
+      return known;
+    const fresh = compact(check);
+    if (values.size < MOST_KEPT) values.set(check.value, fresh);
+    return fresh;
+  }
+
+  function sharedCord(cable: string, length: number, temperature: number): ReportedPiece {
+    const lengths = once(cords, cable, () => new Map<number, ReportedPiece>());
+    const known = lengths.get(length);
+    if (known !== undefined && known.temperature === temperature) return known;
+    const fresh: ReportedPiece = { cable, use: 'cord', length, temperature };
+    if (lengths.size < MOST_KEPT) lengths.set(length, fresh);
+    return fresh;
+  }
 }
 
-function once<Key, Value>(known: Map<Key, Value>, key: Key, value: Value): Value {
+function once<Key, Value>(known: Map<Key, Value>, key: Key, make: () => Value): Value {
   const found = known.get(key);
   if (found !== undefined) return found;
-  if (known.size < MOST_KEPT) known.set(key, value);
-  return value;
-}
-
-/** The value that is kept under two keys, if it is the same; else the fresh one, which is then kept. */
-function kept<Key, Inner, Value>(
-  known: Map<Key, Map<Inner, Value>>,
-  key: Key,
-  inner: Inner,
-  fresh: Value,
-  isSame: (known: Value, fresh: Value) => boolean,
-): Value {
-  const values = once(known, key, new Map<Inner, Value>());
-  const found = values.get(inner);
-  if (found !== undefined && isSame(found, fresh)) return found;
-  if (values.size < MOST_KEPT) values.set(inner, fresh);
-  return fresh;
-}
-
-function isAlike(one: Check, other: Check): boolean {
-  return one.limit === other.limit && one.verdict === other.verdict && one.published === other.published && one.aspect === other.aspect;
+  const made = make();
+  if (known.size < MOST_KEPT) known.set(key, made);
+  return made;
 }
 
 /** The check without its limit in ohms, which no report has a use for, in exactly as much room as it needs. */

@@ -30,7 +30,10 @@ export const ohms = (line: { length: number; temperature?: number | undefined } 
     'conductor' in line
       ? { conductor: toMaximum({ conductor: line.conductor }) }
       : { out: toMaximum({ conductor: line.out }), back: toMaximum({ conductor: line.back }) };
-  const short = voltageDrop({ ...line, ...most, supplyVoltage: 1, load: { resistance: 0 } } as Parameters<typeof voltageDrop>[0]);
+  const { length, temperature } = line;
+  const short = voltageDrop({ ...most, length, temperature, supplyVoltage: 1, load: { resistance: 0 } } as Parameters<
+    typeof voltageDrop
+  >[0]);
   if (!short.feasible) throw new Error('a short carries no power');
   return 1 / short.current;
 };

@@ -109,7 +109,8 @@ const boundsAsked: Asked<'bounds'> = {
         if (fn !== 'operatingPoint' || (input as OperatingPointInput).load.power === undefined) return undefined;
         const wrong = ({ supplyVoltage, resistance, load }: OperatingPointInput): ReturnType<typeof operatingPoint> =>
           operatingPoint({ supplyVoltage, resistance, load: { current: (load.power as number) / supplyVoltage } });
-        const found = bounds(wrong, input as OperatingPointInput);
+        // `bounds` knows a function by its name.
+        const found = bounds(Object.defineProperty(wrong, 'name', { value: 'operatingPoint' }), input as OperatingPointInput);
         return number(figureOf(found, 'fields.loadVoltage.low'));
       },
     },

@@ -1,7 +1,7 @@
 /** How current divides between unlike conductors and unlike pairs. @module */
 import { type ConductorsByPair, conductorsOf, parallel, type RunPair, type UnbalanceLimits, unbalance } from '../cable/unbalance.ts';
 import { constantPower, type FeasiblePoint, type InfeasiblePoint } from '../circuit/operating-point.ts';
-import type { Check, CheckName } from '../limits/check.ts';
+import type { Check } from '../limits/check.ts';
 import { held, MARGINAL_BELOW } from '../limits/held.ts';
 import type { Limit } from '../limits/limit.ts';
 import { PAIR_TO_PAIR_UNBALANCE } from '../limits/pair-to-pair-unbalance.ts';
@@ -233,11 +233,7 @@ function unbalanceChecks(
   const { pairs, pairToPair } = unbalance({ pairs: input.pairs, limits: input.limits });
   const checks: Check[] = [];
   const checked: (readonly RunPair[])[] = [];
-  const add = (
-    limit: Limit<CheckName>,
-    about: readonly RunPair[],
-    { difference, limit: most }: { difference: Ohms; limit: Ohms },
-  ): void => {
+  const add = (limit: Limit, about: readonly RunPair[], { difference, limit: most }: { difference: Ohms; limit: Ohms }): void => {
     checked.push(about);
     checks.push(held(limit, difference, most, marginalBelow));
   };

@@ -3,13 +3,11 @@ import type { Limit, LimitWords } from './limit.ts';
 import { resistanceAtVoltage } from './resistance-at.ts';
 
 /** @internal */
-export const AMPACITY: Limit<'ampacity'> = {
+export const AMPACITY: Limit = {
   name: 'ampacity',
   aspect: 'heat',
   unit: 'A',
   side: 'at most',
-  margin: 'stated',
-  marginal: true,
   aboutArrival: true,
   source: 'data-sheet',
   asResistance: (V, load, bound) => (load.power ? resistanceAtVoltage(V, load, load.power / bound) : undefined),

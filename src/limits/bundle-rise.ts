@@ -2,13 +2,11 @@
 import type { Limit, LimitWords } from './limit.ts';
 
 /** @internal */
-export const BUNDLE_RISE: Limit<'bundle-rise'> = {
+export const BUNDLE_RISE: Limit = {
   name: 'bundle-rise',
   aspect: 'heat',
   unit: 'K',
   side: 'at most',
-  margin: 'stated',
-  marginal: true,
   source: 'bundle-rise-15',
 };
 

@@ -2,13 +2,12 @@
 import type { Limit, LimitWords } from './limit.ts';
 
 /** @internal */
-export const CABLE_CATEGORY: Limit<'cable-category'> = {
+export const CABLE_CATEGORY: Limit = {
   name: 'cable-category',
   aspect: 'cabling',
   unit: '1',
   side: 'at least',
-  margin: 'promise',
-  marginal: false,
+  neverMarginal: true,
   source: 'ieee-802.3-cabling',
 };
 

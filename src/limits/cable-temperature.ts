@@ -2,13 +2,11 @@
 import type { Limit, LimitWords } from './limit.ts';
 
 /** @internal */
-export const CABLE_TEMPERATURE: Limit<'cable-temperature'> = {
+export const CABLE_TEMPERATURE: Limit = {
   name: 'cable-temperature',
   aspect: 'cabling',
   unit: '°C',
   side: 'at most',
-  margin: 'stated',
-  marginal: true,
   source: 'cabling-temperature',
 };
 

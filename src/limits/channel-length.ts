@@ -2,13 +2,11 @@
 import type { Limit, LimitWords } from './limit.ts';
 
 /** @internal */
-export const CHANNEL_LENGTH: Limit<'channel-length'> = {
+export const CHANNEL_LENGTH: Limit = {
   name: 'channel-length',
   aspect: 'cabling',
   unit: 'm',
   side: 'at most',
-  margin: 'promise',
-  marginal: true,
   source: 'tia-568-channel',
 };
 

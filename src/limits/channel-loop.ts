@@ -2,13 +2,11 @@
 import type { Limit, LimitWords } from './limit.ts';
 
 /** @internal */
-export const CHANNEL_LOOP: Limit<'channel-loop'> = {
+export const CHANNEL_LOOP: Limit = {
   name: 'channel-loop',
   aspect: 'cabling',
   unit: 'Ω',
   side: 'at most',
-  margin: 'promise',
-  marginal: true,
   source: 'tia-568.2-d-loop',
 };
 

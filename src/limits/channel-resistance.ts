@@ -2,13 +2,11 @@
 import type { Limit, LimitWords } from './limit.ts';
 
 /** @internal */
-export const CHANNEL_RESISTANCE: Limit<'channel-resistance'> = {
+export const CHANNEL_RESISTANCE: Limit = {
   name: 'channel-resistance',
   aspect: 'cabling',
   unit: 'Ω',
   side: 'at most',
-  margin: 'promise',
-  marginal: true,
   source: 'ieee-802.3-channel',
 };
 

@@ -3,13 +3,11 @@ import type { Limit, LimitWords } from './limit.ts';
 import { resistanceAtCollapse } from './resistance-at.ts';
 
 /** @internal */
-export const COLLAPSE: Limit<'collapse'> = {
+export const COLLAPSE: Limit = {
   name: 'collapse',
   aspect: 'power',
   unit: 'W',
   side: 'at most',
-  margin: 'stated',
-  marginal: true,
   source: 'collapse',
   asResistance: (V, load) => resistanceAtCollapse(V, load),
 };

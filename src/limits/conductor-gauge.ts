@@ -2,13 +2,12 @@
 import type { Limit, LimitWords } from './limit.ts';
 
 /** @internal */
-export const CONDUCTOR_GAUGE: Limit<'conductor-gauge'> = {
+export const CONDUCTOR_GAUGE: Limit = {
   name: 'conductor-gauge',
   aspect: 'cabling',
   unit: 'AWG',
   side: 'at most',
-  margin: 'promise',
-  marginal: false,
+  neverMarginal: true,
   keptOrNot: true,
   source: 'tia-568-gauge',
 };

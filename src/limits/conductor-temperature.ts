@@ -2,13 +2,11 @@
 import type { Limit, LimitWords } from './limit.ts';
 
 /** @internal */
-export const CONDUCTOR_TEMPERATURE: Limit<'conductor-temperature'> = {
+export const CONDUCTOR_TEMPERATURE: Limit = {
   name: 'conductor-temperature',
   aspect: 'heat',
   unit: '°C',
   side: 'at most',
-  margin: 'stated',
-  marginal: true,
   source: 'data-sheet',
 };
 

@@ -2,13 +2,12 @@
 import type { Limit, LimitWords } from './limit.ts';
 
 /** @internal */
-export const CONNECTIONS: Limit<'connections'> = {
+export const CONNECTIONS: Limit = {
   name: 'connections',
   aspect: 'cabling',
   unit: '1',
   side: 'at most',
-  margin: 'promise',
-  marginal: false,
+  neverMarginal: true,
   keptOrNot: true,
   source: 'channel-connections',
 };

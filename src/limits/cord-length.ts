@@ -2,13 +2,11 @@
 import type { Limit, LimitWords } from './limit.ts';
 
 /** @internal */
-export const CORD_LENGTH: Limit<'cord-length'> = {
+export const CORD_LENGTH: Limit = {
   name: 'cord-length',
   aspect: 'cabling',
   unit: 'm',
   side: 'at most',
-  margin: 'promise',
-  marginal: true,
   source: 'tia-568-work-area-cord',
 };
 

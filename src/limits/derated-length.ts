@@ -2,13 +2,11 @@
 import type { Limit, LimitWords } from './limit.ts';
 
 /** @internal */
-export const DERATED_LENGTH: Limit<'derated-length'> = {
+export const DERATED_LENGTH: Limit = {
   name: 'derated-length',
   aspect: 'cabling',
   unit: 'm',
   side: 'at most',
-  margin: 'promise',
-  marginal: true,
   source: 'tia-568-permanent-link',
 };
 

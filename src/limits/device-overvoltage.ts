@@ -2,13 +2,11 @@
 import type { Limit, LimitWords } from './limit.ts';
 
 /** @internal */
-export const DEVICE_OVERVOLTAGE: Limit<'device-overvoltage'> = {
+export const DEVICE_OVERVOLTAGE: Limit = {
   name: 'device-overvoltage',
   aspect: 'power',
   unit: 'V',
   side: 'at most',
-  margin: 'stated',
-  marginal: true,
   source: 'data-sheet',
 };
 

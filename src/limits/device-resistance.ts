@@ -2,13 +2,11 @@
 import type { Limit, LimitWords } from './limit.ts';
 
 /** @internal */
-export const DEVICE_RESISTANCE: Limit<'device-resistance'> = {
+export const DEVICE_RESISTANCE: Limit = {
   name: 'device-resistance',
   aspect: 'power',
   unit: 'Ω',
   side: 'at most',
-  margin: 'stated',
-  marginal: true,
   source: 'data-sheet',
   asResistance: (_V, _load, bound) => bound,
 };

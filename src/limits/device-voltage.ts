@@ -3,13 +3,11 @@ import type { Limit, LimitWords } from './limit.ts';
 import { resistanceAtVoltage } from './resistance-at.ts';
 
 /** @internal */
-export const DEVICE_VOLTAGE: Limit<'device-voltage'> = {
+export const DEVICE_VOLTAGE: Limit = {
   name: 'device-voltage',
   aspect: 'power',
   unit: 'V',
   side: 'at least',
-  margin: 'stated',
-  marginal: true,
   aboutArrival: true,
   source: 'data-sheet',
   asResistance: (V, load, bound) => resistanceAtVoltage(V, load, bound),

@@ -2,13 +2,11 @@
 import type { Limit, LimitWords } from './limit.ts';
 
 /** @internal */
-export const FAULT_CURRENT: Limit<'fault-current'> = {
+export const FAULT_CURRENT: Limit = {
   name: 'fault-current',
   aspect: 'power',
   unit: 'A',
   side: 'at least',
-  margin: 'stated',
-  marginal: true,
   source: 'data-sheet',
 };
 

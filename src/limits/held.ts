@@ -1,7 +1,7 @@
 /** A value meets a bound: the one predicate, and the making of a check. @module */
 import type { DefaultField } from '../quantity/fields.ts';
 import { requireFraction } from '../quantity/guards.ts';
-import type { Check, CheckName, Draft } from './check.ts';
+import type { Check, Draft } from './check.ts';
 import type { Limit } from './limit.ts';
 import type { Verdict } from './verdict.ts';
 
@@ -30,13 +30,7 @@ export function verdictOf(margin: number, bound: number, marginalBelow: number):
  * @returns The check, into which the caller may put what its bound brings along, such as another source.
  * @internal
  */
-export function held<Name extends CheckName>(
-  limit: Limit<Name>,
-  value: number,
-  bound: number,
-  marginalBelow: number,
-  isMet?: boolean,
-): Draft<Check> {
+export function held(limit: Limit, value: number, bound: number, marginalBelow: number, isMet?: boolean): Draft<Check> {
   const raw = limit.side === 'at most' ? bound - value : value - bound;
   const margin = isMet === undefined ? raw : sidedMargin(raw, bound, isMet);
   return {
@@ -47,7 +41,7 @@ export function held<Name extends CheckName>(
     unit: limit.unit,
     margin,
     marginFraction: bound === 0 ? 0 : margin / bound,
-    verdict: verdictOf(margin, bound, limit.marginal ? marginalBelow : 0),
+    verdict: verdictOf(margin, bound, limit.neverMarginal ? 0 : marginalBelow),
     source: limit.source,
   };
 }

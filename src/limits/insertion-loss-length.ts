@@ -2,13 +2,11 @@
 import type { Limit, LimitWords } from './limit.ts';
 
 /** @internal */
-export const INSERTION_LOSS_LENGTH: Limit<'insertion-loss-length'> = {
+export const INSERTION_LOSS_LENGTH: Limit = {
   name: 'insertion-loss-length',
   aspect: 'cabling',
   unit: 'm',
   side: 'at most',
-  margin: 'promise',
-  marginal: true,
   source: 'tia-568-open-office',
 };
 

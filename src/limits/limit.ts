@@ -1,6 +1,7 @@
 /** A limit as one record: literals and pure functions, so that whoever needs one limit carries one limit. @module */
 import type { Ohms, Volts } from '../quantity/units.ts';
 import type { SourceKey } from '../sources/sources.ts';
+import type { CheckName } from './check-names.ts';
 import type { Load } from './load.ts';
 
 /** The verdict that a check belongs to: power arrives, the cabling is a channel of its standard, the bundle stays cool, the readings agree. */
@@ -10,16 +11,14 @@ export type Aspect = 'power' | 'cabling' | 'heat' | 'measured';
 export type CheckUnit = 'W' | 'V' | 'A' | 'Ω' | 'm' | '°C' | 'K' | 'AWG' | '1';
 
 /** What a value is held against, and how. The figure itself, the bound, comes with what is judged. */
-export interface Limit<Name extends string = string> {
-  readonly name: Name;
+export interface Limit {
+  readonly name: CheckName;
   readonly aspect: Aspect;
   readonly unit: CheckUnit;
   /** On which side of the bound a value is good. */
   readonly side: 'at most' | 'at least';
-  /** A promise of a standard is met or not; a figure that a person or a data sheet states may be met narrowly. */
-  readonly margin: 'promise' | 'stated';
-  /** Whether a narrow pass is called marginal. */
-  readonly marginal: boolean;
+  /** Met or not: a narrow pass is a plain one. */
+  readonly neverMarginal?: true;
   /** Chosen, not approached: it decides about a run only where it is not met. */
   readonly keptOrNot?: true;
   /** About what flows and arrives: there is nothing to judge where the line does not carry the load. */

@@ -2,13 +2,12 @@
 import type { Limit, LimitWords } from './limit.ts';
 
 /** @internal */
-export const MATERIAL: Limit<'material'> = {
+export const MATERIAL: Limit = {
   name: 'material',
   aspect: 'power',
   unit: '1',
   side: 'at least',
-  margin: 'promise',
-  marginal: false,
+  neverMarginal: true,
   keptOrNot: true,
   source: 'copper-conductors',
 };

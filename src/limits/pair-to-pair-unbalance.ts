@@ -2,13 +2,11 @@
 import type { Limit, LimitWords } from './limit.ts';
 
 /** @internal */
-export const PAIR_TO_PAIR_UNBALANCE: Limit<'pair-to-pair-unbalance'> = {
+export const PAIR_TO_PAIR_UNBALANCE: Limit = {
   name: 'pair-to-pair-unbalance',
   aspect: 'power',
   unit: 'Ω',
   side: 'at most',
-  margin: 'promise',
-  marginal: true,
   source: 'ieee-802.3-unbalance',
 };
 

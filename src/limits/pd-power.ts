@@ -2,13 +2,12 @@
 import type { Limit, LimitWords } from './limit.ts';
 
 /** @internal */
-export const PD_POWER: Limit<'pd-power'> = {
+export const PD_POWER: Limit = {
   name: 'pd-power',
   aspect: 'power',
   unit: 'W',
   side: 'at most',
-  margin: 'promise',
-  marginal: false,
+  neverMarginal: true,
   keptOrNot: true,
   source: 'ieee-802.3-class',
 };

@@ -3,13 +3,11 @@ import type { Limit, LimitWords } from './limit.ts';
 import { resistanceAtVoltage } from './resistance-at.ts';
 
 /** @internal */
-export const PD_VOLTAGE: Limit<'pd-voltage'> = {
+export const PD_VOLTAGE: Limit = {
   name: 'pd-voltage',
   aspect: 'power',
   unit: 'V',
   side: 'at least',
-  margin: 'promise',
-  marginal: true,
   aboutArrival: true,
   source: 'ieee-802.3-pd-voltage',
   asResistance: (V, load, bound) => resistanceAtVoltage(V, load, bound),

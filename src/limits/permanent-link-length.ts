@@ -2,13 +2,11 @@
 import type { Limit, LimitWords } from './limit.ts';
 
 /** @internal */
-export const PERMANENT_LINK_LENGTH: Limit<'permanent-link-length'> = {
+export const PERMANENT_LINK_LENGTH: Limit = {
   name: 'permanent-link-length',
   aspect: 'cabling',
   unit: 'm',
   side: 'at most',
-  margin: 'promise',
-  marginal: true,
   source: 'tia-568-permanent-link',
 };
 

@@ -2,13 +2,11 @@
 import type { Limit, LimitWords } from './limit.ts';
 
 /** @internal */
-export const PERMANENT_LINK_LOOP: Limit<'permanent-link-loop'> = {
+export const PERMANENT_LINK_LOOP: Limit = {
   name: 'permanent-link-loop',
   aspect: 'cabling',
   unit: 'Ω',
   side: 'at most',
-  margin: 'promise',
-  marginal: true,
   source: 'iso-11801-permanent-link-loop',
 };
 

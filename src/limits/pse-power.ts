@@ -3,16 +3,14 @@ import type { Limit, LimitWords } from './limit.ts';
 import { resistanceAtSupplyPower } from './resistance-at.ts';
 
 /** @internal */
-export const PSE_POWER: Limit<'pse-power'> = {
+export const PSE_POWER: Limit = {
   name: 'pse-power',
   aspect: 'power',
   unit: 'W',
   side: 'at most',
-  margin: 'promise',
-  marginal: true,
   aboutArrival: true,
   source: 'ieee-802.3-class',
-  asResistance: (V, load, bound) => (load.power === undefined ? undefined : resistanceAtSupplyPower(V, load.power, bound)),
+  asResistance: (V, load, bound) => resistanceAtSupplyPower(V, load, bound),
 };
 
 /** @internal */

@@ -2,24 +2,22 @@
 import type { Limit, LimitWords } from './limit.ts';
 
 /** @internal */
-export const PSE_VOLTAGE: Limit<'pse-voltage'> = {
+export const PSE_VOLTAGE: Limit = {
   name: 'pse-voltage',
   aspect: 'power',
   unit: 'V',
   side: 'at least',
-  margin: 'promise',
-  marginal: false,
+  neverMarginal: true,
   source: 'ieee-802.3-pse-voltage',
 };
 
 /** The upper end. @internal */
-export const PSE_VOLTAGE_TOP: Limit<'pse-voltage'> = {
+export const PSE_VOLTAGE_TOP: Limit = {
   name: 'pse-voltage',
   aspect: 'power',
   unit: 'V',
   side: 'at most',
-  margin: 'promise',
-  marginal: false,
+  neverMarginal: true,
   source: 'ieee-802.3-pse-voltage',
 };
 

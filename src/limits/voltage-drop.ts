@@ -3,13 +3,11 @@ import type { Limit, LimitWords } from './limit.ts';
 import { resistanceAtVoltage } from './resistance-at.ts';
 
 /** @internal */
-export const VOLTAGE_DROP: Limit<'voltage-drop'> = {
+export const VOLTAGE_DROP: Limit = {
   name: 'voltage-drop',
   aspect: 'power',
   unit: '1',
   side: 'at most',
-  margin: 'stated',
-  marginal: true,
   aboutArrival: true,
   source: 'data-sheet',
   asResistance: (V, load, bound, unit) =>

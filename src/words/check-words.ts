@@ -1,7 +1,8 @@
 /** Checks in words: what they are called, their figures, and what to say when one is not met. @module */
-import { checkNames, LIMIT_WORDS, LIMITS } from '../limits/all.ts';
+import { LIMIT_WORDS, LIMITS } from '../limits/all.ts';
 import { CABLE_CATEGORY } from '../limits/cable-category.ts';
 import type { Check, CheckName } from '../limits/check.ts';
+import { checkNames } from '../limits/check-names.ts';
 import { CONNECTIONS } from '../limits/connections.ts';
 import { PSE_VOLTAGE } from '../limits/pse-voltage.ts';
 import { requireObject, requireOneOf } from '../quantity/guards.ts';
@@ -26,7 +27,7 @@ export interface RunFacts {
 
 /** Plain numbers without a unit. */
 const COUNTED: readonly CheckName[] = [CONNECTIONS.name, CABLE_CATEGORY.name];
-const LIMIT_OF = /* @__PURE__ */ (() => new Map(LIMITS.map((limit) => [limit.name as CheckName, limit])))();
+const LIMIT_OF = /* @__PURE__ */ (() => new Map(LIMITS.map((limit) => [limit.name, limit])))();
 
 /**
  * What a check is called in reports.

@@ -22,8 +22,8 @@ const LIMIT: Addition = {
   record: {
     file: 'limits/house-loop.ts',
     head: "/** A rule of the house: no line of more ohms than that. @module */\nimport type { Limit, LimitWords } from './limit.ts';\n",
-    lines: `export const HOUSE_LOOP: Limit<'house-loop'> = {
-  name: 'house-loop', aspect: 'power', unit: 'Ω', side: 'at most', margin: 'stated', marginal: true, source: 'library-default',
+    lines: `export const HOUSE_LOOP: Limit = {
+  name: 'house-loop', aspect: 'power', unit: 'Ω', side: 'at most', source: 'library-default',
   asResistance: (_supplyVoltage, _load, bound) => bound };
 export const HOUSE_LOOP_WORDS: LimitWords = {
   title: 'Loop the house allows', fails: 'the line has {value}; the house allows {limit}', wayOut: 'a shorter or thicker line' };
@@ -35,9 +35,9 @@ export const HOUSE_LOOP_WORDS: LimitWords = {
       before: 'import { INSERTION_LOSS_LENGTH',
       lines: "import { HOUSE_LOOP, HOUSE_LOOP_WORDS } from './house-loop.ts';\n",
     },
-    { file: 'limits/all.ts', before: 'typeof PD_POWER, ', lines: 'typeof HOUSE_LOOP, ' },
+    { file: 'limits/check-names.ts', before: "'pd-power', ", lines: "'house-loop', " },
     { file: 'limits/all.ts', before: 'PD_POWER, PSE_POWER, PD_VOLTAGE, COLLAPSE', lines: 'HOUSE_LOOP, ' },
-    { file: 'limits/all.ts', before: '[PD_POWER.name]', lines: '[HOUSE_LOOP.name]: HOUSE_LOOP_WORDS,\n  ' },
+    { file: 'limits/all.ts', before: "'pd-power': ", lines: "'house-loop': HOUSE_LOOP_WORDS,\n  " },
     {
       file: 'plan/two-wire-limits.ts',
       before: 'import type { CheckUnit, Limit }',

@@ -1,20 +1,18 @@
 import { expect, test } from 'vitest';
-import type { Check, CheckName } from '../../../src/limits/check.ts';
+import type { Check } from '../../../src/limits/check.ts';
 import { held, requireMarginalBelow, verdictOf } from '../../../src/limits/held.ts';
 import type { Limit } from '../../../src/limits/limit.ts';
 import { type Verdict, worse, worstVerdict } from '../../../src/limits/verdict.ts';
 import { as, expectInputError, NOT_NUMBERS } from '../../helpers/expectations.ts';
 
-const MOST: Limit<CheckName> = {
+const MOST: Limit = {
   name: 'channel-length',
   aspect: 'cabling',
   unit: 'm',
   side: 'at most',
-  margin: 'promise',
-  marginal: true,
   source: 'tia-568-channel',
 };
-const LEAST: Limit<CheckName> = { ...MOST, side: 'at least' };
+const LEAST: Limit = { ...MOST, side: 'at least' };
 
 test('a verdict by its margin: below 0 fails, under the fraction is marginal, the fraction itself passes', () => {
   expect(verdictOf(-Number.MIN_VALUE, 100, 0.05)).toBe('fail');
@@ -63,7 +61,7 @@ test('a check is the value held against the bound, with what its limit says', ()
 });
 
 test('a limit that knows no narrow pass is met or not', () => {
-  const exact = { ...MOST, marginal: false };
+  const exact = { ...MOST, neverMarginal: true } as const;
   expect(held(exact, 100, 100, 0.05).verdict).toBe('pass');
   expect(held(exact, 100.001, 100, 0.05).verdict).toBe('fail');
 });

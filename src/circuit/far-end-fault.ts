@@ -4,7 +4,7 @@ import { CONDUCTOR_TEMPERATURE } from '../conductor/resistance-per-metre.ts';
 import { atMaximum } from '../conductor/to-maximum.ts';
 import type { Check } from '../limits/check.ts';
 import { FAULT_CURRENT } from '../limits/fault-current.ts';
-import { held, MARGINAL_BELOW } from '../limits/held.ts';
+import { held, MARGINAL_BELOW_FIELD } from '../limits/held.ts';
 import { nextDown } from '../quantity/exact.ts';
 import { type Assumption, assumptionsOf, type Fields, readInput } from '../quantity/fields.ts';
 import { requirePositive, SMALLEST } from '../quantity/guards.ts';
@@ -32,7 +32,7 @@ export interface FarEndFaultInput {
 }
 
 /** @internal */
-export const FAR_END_FAULT_CURRENT_FIELDS: Fields<FarEndFaultInput, 'temperature' | 'sourceResistance'> = {
+export const FAR_END_FAULT_CURRENT_FIELDS: Fields<FarEndFaultInput, 'temperature' | 'sourceResistance' | 'marginalBelow'> = {
   supplyVoltage: { positive: 'V' },
   conductor: () => LEG,
   out: () => LEG,
@@ -41,7 +41,7 @@ export const FAR_END_FAULT_CURRENT_FIELDS: Fields<FarEndFaultInput, 'temperature
   temperature: () => CONDUCTOR_TEMPERATURE,
   sourceResistance: { nonNegative: 'Ω', default: 0, source: 'library-default' },
   tripCurrent: { positive: 'A' },
-  marginalBelow: { fraction: 'limit', optional: true },
+  marginalBelow: () => MARGINAL_BELOW_FIELD,
 };
 
 /** Fault current at the far end, held against the trip current. */
@@ -73,7 +73,7 @@ export interface FarEndFault {
  */
 export function farEndFaultCurrent(input: FarEndFaultInput): FarEndFault {
   const read = readInput(FAR_END_FAULT_CURRENT_FIELDS, input);
-  const { supplyVoltage, length, temperature, sourceResistance, tripCurrent, marginalBelow = MARGINAL_BELOW } = read;
+  const { supplyVoltage, length, temperature, sourceResistance, tripCurrent, marginalBelow } = read;
   const [out, back] = legsOf(read);
   const perMetre = twoWirePerMetre([atMaximum(out), atMaximum(back)], temperature);
   const resistance = perMetre * length + sourceResistance;

@@ -36,14 +36,14 @@ export function meshSolver(problem: NetworkProblem): LinearSolver {
         for (let i = 0; i < g.length; i++) {
           const k = (g[i] as number) / G;
           const end = ends[i] as number;
-          drawn[end] = (drawn[end] as number) + k * (drawn[node] as number);
-          slope[end] = (slope[end] as number) + k * (slope[node] as number);
+          (drawn[end] as number) += k * (drawn[node] as number);
+          (slope[end] as number) += k * (slope[node] as number);
           for (let j = i + 1; j < g.length; j++) {
             const row = plan[t++] as number;
             const column = plan[t++] as number;
             if (row >= 0) {
               const target = value[row] as Float64Array;
-              target[column] = (target[column] as number) + k * (g[j] as number);
+              (target[column] as number) += k * (g[j] as number);
             }
           }
         }

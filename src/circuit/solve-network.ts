@@ -124,12 +124,12 @@ function solution(
     currents.push(I);
     lineLoss += I * I * (resistance[i] as number);
     const [a, b] = [nodeOfName[fromName[i] as number] as number, nodeOfName[toName[i] as number] as number];
-    outflow[a] = (outflow[a] as number) + I;
-    outflow[b] = (outflow[b] as number) - I;
+    (outflow[a] as number) += I;
+    (outflow[b] as number) -= I;
   }
   for (let i = 0; i < taps.length; i++) {
     const node = nodeOfName[tapName[i] as number] as number;
-    outflow[node] = (outflow[node] as number) + (tapCurrents[i] as number);
+    (outflow[node] as number) += tapCurrents[i] as number;
   }
   let supplyPower = 0;
   const supplies: { at: string; current: Amperes; power: Watts }[] = [];

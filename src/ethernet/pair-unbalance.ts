@@ -2,23 +2,22 @@
 import { type ConductorsByPair, conductorsOf, parallel, type RunPair, type UnbalanceLimits, unbalance } from '../cable/unbalance.ts';
 import { constantPower, type FeasiblePoint, type InfeasiblePoint } from '../circuit/operating-point.ts';
 import type { Check } from '../limits/check.ts';
-import { held, MARGINAL_BELOW } from '../limits/held.ts';
-import type { Limit } from '../limits/limit.ts';
+import { held, MARGINAL_BELOW_FIELD } from '../limits/held.ts';
 import { PAIR_TO_PAIR_UNBALANCE } from '../limits/pair-to-pair-unbalance.ts';
 import { PAIR_UNBALANCE } from '../limits/pair-unbalance.ts';
 import { type Assumption, type Fields, type OptionalField, readInput } from '../quantity/fields.ts';
 import { requireNonNegative, requireObject } from '../quantity/guards.ts';
 import { InputError } from '../quantity/input-error.ts';
 import type { Amperes, Ohms, Volts, Watts } from '../quantity/units.ts';
-import type { PoeClassNumber, PseType } from './class-table.ts';
+import type { PoeClassNumber } from './class-table.ts';
 import { PD_POWER_FIELD, POE_CLASS_FIELD, PSE_TYPE_FIELD, PSE_VOLTAGE_FIELD, portAssumptions } from './port-fields.ts';
-import { appliedLimits } from './power-at-pd.ts';
+import { appliedLimits, type PowerAtPdInput } from './power-at-pd.ts';
 
 /** Resistance that a port or a device adds to each powered pair: one figure for all, or by pair. [Ω] */
 export type PairResistance = Ohms | Readonly<Partial<Record<RunPair, Ohms>>>;
 
 /** A device behind unlike conductors. */
-export interface PairUnbalanceInput {
+export interface PairUnbalanceInput extends Pick<PowerAtPdInput, 'pseType' | 'pseVoltage' | 'pdPower' | 'marginalBelow'> {
   /** Each conductor of the powered pairs alone, end to end: one pairset ('1,2' and '3,6', or '4,5' and '7,8') or both. [Ω] */
   readonly pairs: ConductorsByPair;
   /** The positive pair of each pairset; '1,2' and '4,5' if absent. */
@@ -29,20 +28,12 @@ export interface PairUnbalanceInput {
   readonly pdPairResistance?: PairResistance | undefined;
   /** Class that the port has granted, 0 to 8. */
   readonly poeClass: PoeClassNumber;
-  /** Type of the port; the weakest that may serve the class if absent. */
-  readonly pseType?: PseType | undefined;
-  /** Voltage at the port; the lowest of its type if absent. [V] */
-  readonly pseVoltage?: Volts | undefined;
-  /** What the device draws; all that its class allows if absent. [W] */
-  readonly pdPower?: Watts | undefined;
   /** How much unbalance is permitted; the figures of the standard, from memory, if absent. */
   readonly limits?: UnbalanceLimits | undefined;
-  /** A margin under this fraction of the limit is marginal; 0.05 if absent. */
-  readonly marginalBelow?: number | undefined;
 }
 
 /** @internal */
-export const PAIR_UNBALANCE_FIELDS: Fields<PairUnbalanceInput> = {
+export const PAIR_UNBALANCE_FIELDS: Fields<PairUnbalanceInput, 'marginalBelow'> = {
   pairs: { check: (pairs) => conductorsOf(pairs), type: 'ConductorsByPair' },
   positive: { list: { oneOf: () => PAIRSETS.flat() }, optional: true },
   psePairResistance: () => PAIR_RESISTANCE_FIELD,
@@ -56,7 +47,7 @@ export const PAIR_UNBALANCE_FIELDS: Fields<PairUnbalanceInput> = {
     type: 'UnbalanceLimits',
     optional: true,
   },
-  marginalBelow: { fraction: 'limit', optional: true },
+  marginalBelow: () => MARGINAL_BELOW_FIELD,
 };
 
 /** Of each pair, the figure is checked when it is added. */
@@ -132,7 +123,6 @@ export type PairUnbalance =
  */
 export function pairUnbalance(input: PairUnbalanceInput): PairUnbalance {
   const stated = readInput(PAIR_UNBALANCE_FIELDS, input);
-  const { marginalBelow = MARGINAL_BELOW } = stated;
   const conductors = conductorsOf(stated.pairs);
   const names = conductors.map(({ pair }) => pair);
   const positive = positivePairs(names, stated.positive);
@@ -143,18 +133,20 @@ export function pairUnbalance(input: PairUnbalanceInput): PairUnbalance {
     pair,
     resistances,
     polarity: positive.includes(pair) ? ('positive' as const) : ('negative' as const),
-    resistance:
-      parallel(...resistances) +
-      addedTo(pair, stated.psePairResistance, 'psePairResistance') +
-      addedTo(pair, stated.pdPairResistance, 'pdPairResistance'),
+    resistance: parallel(...resistances) + addedTo(pair, stated, 'psePairResistance') + addedTo(pair, stated, 'pdPairResistance'),
   }));
   const conductance = { positive: 0, negative: 0 };
   for (const { polarity, resistance } of branches) conductance[polarity] += 1 / resistance;
   const resistance = 1 / conductance.positive + 1 / conductance.negative;
   const operating = constantPower(pseVoltage, resistance, pdPower);
 
-  const { checks, checked } = unbalanceChecks(stated, (pair) => positive.includes(pair), marginalBelow);
-  const scope = scopeOf(stated);
+  const unlike = unbalance({ pairs: stated.pairs, limits: stated.limits });
+  const compared = [
+    ...unlike.pairs.map((one) => ({ ...one, pairs: [one.pair], held: PAIR_UNBALANCE })),
+    ...unlike.pairToPair
+      .filter(({ pairs: [one, other] }) => positive.includes(one) === positive.includes(other))
+      .map((two) => ({ ...two, held: PAIR_TO_PAIR_UNBALANCE })),
+  ];
   const assumptions = portAssumptions(stated, limits, ['pdPower', 'pseVoltage', 'pseType']);
   if (stated.positive === undefined) {
     assumptions.push({ parameter: 'positive', value: positive.join(' and '), source: 'library-default' });
@@ -162,33 +154,32 @@ export function pairUnbalance(input: PairUnbalanceInput): PairUnbalance {
   for (const parameter of ['psePairResistance', 'pdPairResistance'] as const) {
     if (stated[parameter] === undefined) assumptions.push({ parameter, value: 0, unit: 'Ω', source: 'library-default' });
   }
-  const common = { scope, resistance, pseVoltage, checks, checked, assumptions };
+  const common = {
+    scope: scopeOf(stated),
+    resistance,
+    pseVoltage,
+    checks: compared.map((one) => held(one.held, one.difference, one.limit, stated.marginalBelow)),
+    checked: compared.map(({ pairs }) => pairs),
+    assumptions,
+  };
   if (!operating.feasible) return { ...common, feasible: false, operating };
 
-  let largestPairCurrent = 0;
-  let largestConductorCurrent = 0;
-  let largestBiasCurrent = 0;
-  const pairs = branches.map((branch): PairCurrent => {
+  const pairs = branches.map(({ resistances: [first, second], ...branch }) => {
     const share = 1 / branch.resistance / conductance[branch.polarity];
     const current = operating.current * share;
-    const [first, second] = branch.resistances;
     // Two conductors side by side carry the current in the inverse ratio of their resistances.
     const conductorCurrents = [(current * second) / (first + second), (current * first) / (first + second)] as const;
-    const bias = Math.abs(conductorCurrents[0] - conductorCurrents[1]) / 2;
-    if (current > largestPairCurrent) largestPairCurrent = current;
-    if (bias > largestBiasCurrent) largestBiasCurrent = bias;
-    for (const one of conductorCurrents) if (one > largestConductorCurrent) largestConductorCurrent = one;
-    return {
-      pair: branch.pair,
-      polarity: branch.polarity,
-      resistance: branch.resistance,
-      current,
-      share,
-      conductorCurrents,
-      cableHeat: current * current * parallel(first, second),
-    };
+    return { ...branch, current, share, conductorCurrents, cableHeat: current * current * parallel(first, second) };
   });
-  return { ...common, feasible: true, operating, pairs, largestPairCurrent, largestConductorCurrent, largestBiasCurrent };
+  return {
+    ...common,
+    feasible: true,
+    operating,
+    pairs,
+    largestPairCurrent: Math.max(0, ...pairs.map(({ current }) => current)),
+    largestConductorCurrent: Math.max(0, ...pairs.flatMap(({ conductorCurrents }) => conductorCurrents)),
+    largestBiasCurrent: Math.max(0, ...pairs.map(({ conductorCurrents: [first, second] }) => Math.abs(first - second) / 2)),
+  };
 }
 
 /** Alternatives A and B. */
@@ -209,12 +200,9 @@ function positivePairs(names: readonly RunPair[], positive: readonly RunPair[] |
   return positive;
 }
 
-function addedTo(pair: RunPair, added: PairResistance | undefined, parameter: string): Ohms {
-  if (added === undefined) return 0;
-  if (typeof added !== 'object' || added === null) {
-    requireNonNegative(added, parameter, 'Ω');
-    return added;
-  }
+function addedTo(pair: RunPair, stated: PairUnbalanceInput, parameter: 'psePairResistance' | 'pdPairResistance'): Ohms {
+  const { [parameter]: added = 0 } = stated;
+  if (typeof added === 'number') return added;
   const ohms = Object.hasOwn(added, pair) ? added[pair] : undefined;
   requireNonNegative(ohms as Ohms, `${parameter}['${pair}']`, 'Ω');
   return ohms as Ohms;
@@ -223,21 +211,4 @@ function addedTo(pair: RunPair, added: PairResistance | undefined, parameter: st
 function scopeOf({ psePairResistance, pdPairResistance }: PairUnbalanceInput): PairUnbalanceCommon['scope'] {
   if (psePairResistance === undefined) return pdPairResistance === undefined ? 'channel alone' : 'channel and PD';
   return pdPairResistance === undefined ? 'channel and PSE' : 'channel, PSE and PD';
-}
-
-function unbalanceChecks(
-  input: PairUnbalanceInput,
-  isPositive: (pair: RunPair) => boolean,
-  marginalBelow: number,
-): { checks: Check[]; checked: (readonly RunPair[])[] } {
-  const { pairs, pairToPair } = unbalance({ pairs: input.pairs, limits: input.limits });
-  const checks: Check[] = [];
-  const checked: (readonly RunPair[])[] = [];
-  const add = (limit: Limit, about: readonly RunPair[], { difference, limit: most }: { difference: Ohms; limit: Ohms }): void => {
-    checked.push(about);
-    checks.push(held(limit, difference, most, marginalBelow));
-  };
-  for (const pair of pairs) add(PAIR_UNBALANCE, [pair.pair], pair);
-  for (const two of pairToPair) if (isPositive(two.pairs[0]) === isPositive(two.pairs[1])) add(PAIR_TO_PAIR_UNBALANCE, two.pairs, two);
-  return { checks, checked };
 }

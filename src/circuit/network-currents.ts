@@ -54,7 +54,7 @@ export function sectionCurrents(problem: NetworkProblem, drop: Float64Array, tap
     const name = order[head] as number;
     for (let k = start[name] as number; k < (start[name + 1] as number); k++) {
       const section = joins[k] as number;
-      const other = fromName[section] === name ? (toName[section] as number) : (fromName[section] as number);
+      const other = (fromName[section] as number) + (toName[section] as number) - name;
       if (seen[other] === 1) continue;
       visit(other);
       via[other] = section;
@@ -64,10 +64,10 @@ export function sectionCurrents(problem: NetworkProblem, drop: Float64Array, tap
     const name = order[i] as number;
     const section = via[name] as number;
     if (section === -1) continue;
+    const carried = need[name] as number;
     const inward = toName[section] === name;
-    currents[section] = inward ? (need[name] as number) : -(need[name] as number);
-    const up = inward ? (fromName[section] as number) : (toName[section] as number);
-    (need[up] as number) += need[name] as number;
+    currents[section] = inward ? carried : -carried;
+    (need[(inward ? fromName : toName)[section] as number] as number) += carried;
   }
   return currents;
 }

@@ -26,7 +26,7 @@ export function treeSolver(problem: NetworkProblem): LinearSolver | undefined {
     for (let k = start[node] as number; k < (start[node + 1] as number); k++) {
       const section = sections[k] as number;
       if (section === via[node]) continue;
-      const other = from[section] === node ? (to[section] as number) : (from[section] as number);
+      const other = (from[section] as number) + (to[section] as number) - node;
       // Between two supplies the section carries what it carries, whatever the loads do.
       if (held[node] === 1 && held[other] === 1) continue;
       if (held[other] === 1 || parent[other] !== -1) return undefined;

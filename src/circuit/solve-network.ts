@@ -80,7 +80,7 @@ export function solveNetwork(input: NetworkInput): Network {
   const least = problem.reference - largest(found.drop);
   const nearCollapse =
     (found.pivot < 0.01 || least < 1e-6 * problem.reference) && !stableDrops(problem, solver, scaledLoads(problem, 1 + 1e-9)).feasible;
-  return solution(problem, input.taps, found.drop, solver.tree, nearCollapse);
+  return { ...solution(problem, input.taps, found.drop, solver.tree), nearCollapse };
 }
 
 function solution(
@@ -88,8 +88,7 @@ function solution(
   taps: readonly NetworkTap[],
   drop: Float64Array,
   tree: boolean,
-  nearCollapse: boolean,
-): NetworkSolution {
+): Omit<NetworkSolution, 'nearCollapse'> {
   const { names, nodeOfName, reference, tapName, resistance, fromName, toName, holder } = problem;
   const voltageOf = (name: number): Volts => reference - (drop[nodeOfName[name] as number] as number);
   const nodes = names.map((node, name) => ({ node, voltage: voltageOf(name) }));
@@ -151,7 +150,6 @@ function solution(
     supplyPower,
     loadPower,
     lineLoss,
-    nearCollapse,
   };
 }
 

@@ -3,11 +3,10 @@ import type { Limit, LimitWords } from './limit.ts';
 import { resistanceAtVoltage } from './resistance-at.ts';
 
 /** @internal */
-export const AMPACITY: Limit = {
+export const AMPACITY: Limit<'ampacity'> = {
   name: 'ampacity',
   aspect: 'heat',
   unit: 'A',
-  side: 'at most',
   aboutArrival: true,
   source: 'data-sheet',
   asResistance: (V, load, bound) => (load.power ? resistanceAtVoltage(V, load, load.power / bound) : undefined),

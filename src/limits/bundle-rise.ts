@@ -2,11 +2,10 @@
 import type { Limit, LimitWords } from './limit.ts';
 
 /** @internal */
-export const BUNDLE_RISE: Limit = {
+export const BUNDLE_RISE: Limit<'bundle-rise'> = {
   name: 'bundle-rise',
   aspect: 'heat',
   unit: 'K',
-  side: 'at most',
   source: 'bundle-rise-15',
 };
 

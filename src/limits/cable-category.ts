@@ -2,7 +2,7 @@
 import type { Limit, LimitWords } from './limit.ts';
 
 /** @internal */
-export const CABLE_CATEGORY: Limit = {
+export const CABLE_CATEGORY: Limit<'cable-category'> = {
   name: 'cable-category',
   aspect: 'cabling',
   unit: '1',

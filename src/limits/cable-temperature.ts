@@ -2,11 +2,10 @@
 import type { Limit, LimitWords } from './limit.ts';
 
 /** @internal */
-export const CABLE_TEMPERATURE: Limit = {
+export const CABLE_TEMPERATURE: Limit<'cable-temperature'> = {
   name: 'cable-temperature',
   aspect: 'cabling',
   unit: '°C',
-  side: 'at most',
   source: 'cabling-temperature',
 };
 

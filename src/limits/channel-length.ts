@@ -2,11 +2,10 @@
 import type { Limit, LimitWords } from './limit.ts';
 
 /** @internal */
-export const CHANNEL_LENGTH: Limit = {
+export const CHANNEL_LENGTH: Limit<'channel-length'> = {
   name: 'channel-length',
   aspect: 'cabling',
   unit: 'm',
-  side: 'at most',
   source: 'tia-568-channel',
 };
 

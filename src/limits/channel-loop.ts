@@ -2,11 +2,10 @@
 import type { Limit, LimitWords } from './limit.ts';
 
 /** @internal */
-export const CHANNEL_LOOP: Limit = {
+export const CHANNEL_LOOP: Limit<'channel-loop'> = {
   name: 'channel-loop',
   aspect: 'cabling',
   unit: 'Ω',
-  side: 'at most',
   source: 'tia-568.2-d-loop',
 };
 

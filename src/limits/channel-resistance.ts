@@ -2,11 +2,10 @@
 import type { Limit, LimitWords } from './limit.ts';
 
 /** @internal */
-export const CHANNEL_RESISTANCE: Limit = {
+export const CHANNEL_RESISTANCE: Limit<'channel-resistance'> = {
   name: 'channel-resistance',
   aspect: 'cabling',
   unit: 'Ω',
-  side: 'at most',
   source: 'ieee-802.3-channel',
 };
 

@@ -1,11 +1,12 @@
 /** A value held against a limit: the one shape of every check. @module */
 import type { Ohms } from '../quantity/units.ts';
 import type { SourceKey } from '../sources/sources.ts';
-import type { CheckName } from './check-names.ts';
+import type { LimitName } from './all.ts';
 import type { Aspect, CheckUnit } from './limit.ts';
 import type { Verdict } from './verdict.ts';
 
-export type { CheckName };
+/** The name of a check, and of the limit it holds a value against. */
+export type CheckName = LimitName;
 
 /** An input that would settle an `uncertain` verdict, and where it turns. */
 export interface Deciding {

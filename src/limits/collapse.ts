@@ -3,11 +3,10 @@ import type { Limit, LimitWords } from './limit.ts';
 import { resistanceAtCollapse } from './resistance-at.ts';
 
 /** @internal */
-export const COLLAPSE: Limit = {
+export const COLLAPSE: Limit<'collapse'> = {
   name: 'collapse',
   aspect: 'power',
   unit: 'W',
-  side: 'at most',
   source: 'collapse',
   asResistance: (V, load) => resistanceAtCollapse(V, load),
 };

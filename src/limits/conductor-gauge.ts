@@ -2,11 +2,10 @@
 import type { Limit, LimitWords } from './limit.ts';
 
 /** @internal */
-export const CONDUCTOR_GAUGE: Limit = {
+export const CONDUCTOR_GAUGE: Limit<'conductor-gauge'> = {
   name: 'conductor-gauge',
   aspect: 'cabling',
   unit: 'AWG',
-  side: 'at most',
   neverMarginal: true,
   keptOrNot: true,
   source: 'tia-568-gauge',

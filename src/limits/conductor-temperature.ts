@@ -2,11 +2,10 @@
 import type { Limit, LimitWords } from './limit.ts';
 
 /** @internal */
-export const CONDUCTOR_TEMPERATURE: Limit = {
+export const CONDUCTOR_TEMPERATURE: Limit<'conductor-temperature'> = {
   name: 'conductor-temperature',
   aspect: 'heat',
   unit: '°C',
-  side: 'at most',
   source: 'data-sheet',
 };
 

@@ -2,11 +2,10 @@
 import type { Limit, LimitWords } from './limit.ts';
 
 /** @internal */
-export const CONNECTIONS: Limit = {
+export const CONNECTIONS: Limit<'connections'> = {
   name: 'connections',
   aspect: 'cabling',
   unit: '1',
-  side: 'at most',
   neverMarginal: true,
   keptOrNot: true,
   source: 'channel-connections',

@@ -2,11 +2,10 @@
 import type { Limit, LimitWords } from './limit.ts';
 
 /** @internal */
-export const CORD_LENGTH: Limit = {
+export const CORD_LENGTH: Limit<'cord-length'> = {
   name: 'cord-length',
   aspect: 'cabling',
   unit: 'm',
-  side: 'at most',
   source: 'tia-568-work-area-cord',
 };
 

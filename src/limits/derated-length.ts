@@ -2,11 +2,10 @@
 import type { Limit, LimitWords } from './limit.ts';
 
 /** @internal */
-export const DERATED_LENGTH: Limit = {
+export const DERATED_LENGTH: Limit<'derated-length'> = {
   name: 'derated-length',
   aspect: 'cabling',
   unit: 'm',
-  side: 'at most',
   source: 'tia-568-permanent-link',
 };
 

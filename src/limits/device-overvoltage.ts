@@ -2,11 +2,10 @@
 import type { Limit, LimitWords } from './limit.ts';
 
 /** @internal */
-export const DEVICE_OVERVOLTAGE: Limit = {
+export const DEVICE_OVERVOLTAGE: Limit<'device-overvoltage'> = {
   name: 'device-overvoltage',
   aspect: 'power',
   unit: 'V',
-  side: 'at most',
   source: 'data-sheet',
 };
 

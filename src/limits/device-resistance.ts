@@ -2,11 +2,10 @@
 import type { Limit, LimitWords } from './limit.ts';
 
 /** @internal */
-export const DEVICE_RESISTANCE: Limit = {
+export const DEVICE_RESISTANCE: Limit<'device-resistance'> = {
   name: 'device-resistance',
   aspect: 'power',
   unit: 'Ω',
-  side: 'at most',
   source: 'data-sheet',
   asResistance: (_V, _load, bound) => bound,
 };

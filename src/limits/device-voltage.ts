@@ -3,7 +3,7 @@ import type { Limit, LimitWords } from './limit.ts';
 import { resistanceAtVoltage } from './resistance-at.ts';
 
 /** @internal */
-export const DEVICE_VOLTAGE: Limit = {
+export const DEVICE_VOLTAGE: Limit<'device-voltage'> = {
   name: 'device-voltage',
   aspect: 'power',
   unit: 'V',

@@ -2,7 +2,7 @@
 import type { Limit, LimitWords } from './limit.ts';
 
 /** @internal */
-export const FAULT_CURRENT: Limit = {
+export const FAULT_CURRENT: Limit<'fault-current'> = {
   name: 'fault-current',
   aspect: 'power',
   unit: 'A',

@@ -31,7 +31,7 @@ export function verdictOf(margin: number, bound: number, marginalBelow: number):
  * @internal
  */
 export function held(limit: Limit, value: number, bound: number, marginalBelow: number, isMet?: boolean): Draft<Check> {
-  const raw = limit.side === 'at most' ? bound - value : value - bound;
+  const raw = limit.side === 'at least' ? value - bound : bound - value;
   const margin = isMet === undefined ? raw : sidedMargin(raw, bound, isMet);
   return {
     name: limit.name,

@@ -2,11 +2,10 @@
 import type { Limit, LimitWords } from './limit.ts';
 
 /** @internal */
-export const INSERTION_LOSS_LENGTH: Limit = {
+export const INSERTION_LOSS_LENGTH: Limit<'insertion-loss-length'> = {
   name: 'insertion-loss-length',
   aspect: 'cabling',
   unit: 'm',
-  side: 'at most',
   source: 'tia-568-open-office',
 };
 

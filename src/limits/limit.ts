@@ -1,7 +1,7 @@
 /** A limit as one record: literals and pure functions, so that whoever needs one limit carries one limit. @module */
 import type { Ohms, Volts } from '../quantity/units.ts';
 import type { SourceKey } from '../sources/sources.ts';
-import type { CheckName } from './check-names.ts';
+import type { LimitName } from './all.ts';
 import type { Load } from './load.ts';
 
 /** The verdict that a check belongs to: power arrives, the cabling is a channel of its standard, the bundle stays cool, the readings agree. */
@@ -11,12 +11,12 @@ export type Aspect = 'power' | 'cabling' | 'heat' | 'measured';
 export type CheckUnit = 'W' | 'V' | 'A' | 'Ω' | 'm' | '°C' | 'K' | 'AWG' | '1';
 
 /** What a value is held against, and how. The figure itself, the bound, comes with what is judged. */
-export interface Limit {
-  readonly name: CheckName;
+export interface Limit<Name extends string = LimitName> {
+  readonly name: Name;
   readonly aspect: Aspect;
   readonly unit: CheckUnit;
-  /** On which side of the bound a value is good. */
-  readonly side: 'at most' | 'at least';
+  /** On which side of the bound a value is good: at most the bound, unless this says otherwise. */
+  readonly side?: 'at least';
   /** Met or not: a narrow pass is a plain one. */
   readonly neverMarginal?: true;
   /** Chosen, not approached: it decides about a run only where it is not met. */

@@ -2,7 +2,7 @@
 import type { Limit, LimitWords } from './limit.ts';
 
 /** @internal */
-export const MATERIAL: Limit = {
+export const MATERIAL: Limit<'material'> = {
   name: 'material',
   aspect: 'power',
   unit: '1',

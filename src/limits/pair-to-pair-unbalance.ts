@@ -2,11 +2,10 @@
 import type { Limit, LimitWords } from './limit.ts';
 
 /** @internal */
-export const PAIR_TO_PAIR_UNBALANCE: Limit = {
+export const PAIR_TO_PAIR_UNBALANCE: Limit<'pair-to-pair-unbalance'> = {
   name: 'pair-to-pair-unbalance',
   aspect: 'power',
   unit: 'Ω',
-  side: 'at most',
   source: 'ieee-802.3-unbalance',
 };
 

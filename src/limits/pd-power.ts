@@ -2,11 +2,10 @@
 import type { Limit, LimitWords } from './limit.ts';
 
 /** @internal */
-export const PD_POWER: Limit = {
+export const PD_POWER: Limit<'pd-power'> = {
   name: 'pd-power',
   aspect: 'power',
   unit: 'W',
-  side: 'at most',
   neverMarginal: true,
   keptOrNot: true,
   source: 'ieee-802.3-class',

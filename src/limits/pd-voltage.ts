@@ -3,7 +3,7 @@ import type { Limit, LimitWords } from './limit.ts';
 import { resistanceAtVoltage } from './resistance-at.ts';
 
 /** @internal */
-export const PD_VOLTAGE: Limit = {
+export const PD_VOLTAGE: Limit<'pd-voltage'> = {
   name: 'pd-voltage',
   aspect: 'power',
   unit: 'V',

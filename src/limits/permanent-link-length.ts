@@ -2,11 +2,10 @@
 import type { Limit, LimitWords } from './limit.ts';
 
 /** @internal */
-export const PERMANENT_LINK_LENGTH: Limit = {
+export const PERMANENT_LINK_LENGTH: Limit<'permanent-link-length'> = {
   name: 'permanent-link-length',
   aspect: 'cabling',
   unit: 'm',
-  side: 'at most',
   source: 'tia-568-permanent-link',
 };
 

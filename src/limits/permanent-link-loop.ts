@@ -2,11 +2,10 @@
 import type { Limit, LimitWords } from './limit.ts';
 
 /** @internal */
-export const PERMANENT_LINK_LOOP: Limit = {
+export const PERMANENT_LINK_LOOP: Limit<'permanent-link-loop'> = {
   name: 'permanent-link-loop',
   aspect: 'cabling',
   unit: 'Ω',
-  side: 'at most',
   source: 'iso-11801-permanent-link-loop',
 };
 

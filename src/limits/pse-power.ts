@@ -3,11 +3,10 @@ import type { Limit, LimitWords } from './limit.ts';
 import { resistanceAtSupplyPower } from './resistance-at.ts';
 
 /** @internal */
-export const PSE_POWER: Limit = {
+export const PSE_POWER: Limit<'pse-power'> = {
   name: 'pse-power',
   aspect: 'power',
   unit: 'W',
-  side: 'at most',
   aboutArrival: true,
   source: 'ieee-802.3-class',
   asResistance: (V, load, bound) => resistanceAtSupplyPower(V, load, bound),

@@ -2,7 +2,7 @@
 import type { Limit, LimitWords } from './limit.ts';
 
 /** @internal */
-export const PSE_VOLTAGE: Limit = {
+export const PSE_VOLTAGE: Limit<'pse-voltage'> = {
   name: 'pse-voltage',
   aspect: 'power',
   unit: 'V',
@@ -12,11 +12,10 @@ export const PSE_VOLTAGE: Limit = {
 };
 
 /** The upper end. @internal */
-export const PSE_VOLTAGE_TOP: Limit = {
+export const PSE_VOLTAGE_TOP: Limit<'pse-voltage'> = {
   name: 'pse-voltage',
   aspect: 'power',
   unit: 'V',
-  side: 'at most',
   neverMarginal: true,
   source: 'ieee-802.3-pse-voltage',
 };

@@ -3,11 +3,10 @@ import type { Limit, LimitWords } from './limit.ts';
 import { resistanceAtVoltage } from './resistance-at.ts';
 
 /** @internal */
-export const VOLTAGE_DROP: Limit = {
+export const VOLTAGE_DROP: Limit<'voltage-drop'> = {
   name: 'voltage-drop',
   aspect: 'power',
   unit: '1',
-  side: 'at most',
   aboutArrival: true,
   source: 'data-sheet',
   asResistance: (V, load, bound, unit) =>

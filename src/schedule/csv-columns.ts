@@ -1,7 +1,6 @@
 /** The columns of the CSV report: their heads, and what each run has in them. @module */
-import { LIMITS } from '../limits/all.ts';
+import { checkNames, LIMITS } from '../limits/all.ts';
 import type { CheckName } from '../limits/check.ts';
-import { checkNames } from '../limits/check-names.ts';
 import { heatOf, measuredOf } from './bundle-words.ts';
 import { RUN_COLUMNS } from './columns/run-columns.ts';
 import type { CsvCell } from './csv-row.ts';

@@ -1,6 +1,6 @@
 /** A fact stands once: the name of a check, the title of a column, the word of a unit, a default. */
 import { describe, expect, test } from 'vitest';
-import { checkNames } from '../../src/limits/check-names.ts';
+import { checkNames } from '../../src/limits/all.ts';
 import { RUN_COLUMNS } from '../../src/schedule/columns/run-columns.ts';
 import { SWITCH_COLUMNS } from '../../src/schedule/columns/switch-columns.ts';
 import { sourceTexts } from '../support/files.ts';

@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
-import { LIMIT_WORDS, LIMITS } from '../../../src/limits/all.ts';
-import { checkNames } from '../../../src/limits/check-names.ts';
+import { checkNames, LIMITS } from '../../../src/limits/all.ts';
+import { LIMIT_WORDS } from '../../../src/limits/limit-words.ts';
 import { source } from '../../../src/sources/index.ts';
 
 test('every limit has a name of its own, and words', () => {

@@ -9,7 +9,6 @@ const MOST: Limit = {
   name: 'channel-length',
   aspect: 'cabling',
   unit: 'm',
-  side: 'at most',
   source: 'tia-568-channel',
 };
 const LEAST: Limit = { ...MOST, side: 'at least' };

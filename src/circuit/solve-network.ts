@@ -77,7 +77,7 @@ export function solveNetwork(input: NetworkInput): Network {
     return { feasible: false, at: nameOfNode(problem, found.node), loadability, nearCollapse: carries(1 - 2e-9) };
   }
   // A small pivot, or a voltage near 0 under current loads, is how collapse announces itself; only then is it worth asking.
-  const least = problem.reference - largest(found.drop);
+  const least = problem.reference - found.drop.reduce((most, drop) => Math.max(most, drop), 0);
   const nearCollapse =
     (found.pivot < 0.01 || least < 1e-6 * problem.reference) && !stableDrops(problem, solver, scaledLoads(problem, 1 + 1e-9)).feasible;
   return { ...solution(problem, input.taps, found.drop, solver.tree), nearCollapse };
@@ -115,12 +115,10 @@ function solution(
   });
 
   const flow = sectionCurrents(problem, drop, tapCurrents, tree);
-  const currents: Amperes[] = [];
   const outflow = new Float64Array(names.length);
   let lineLoss = 0;
   for (let i = 0; i < flow.length; i++) {
     const I = flow[i] as number;
-    currents.push(I);
     lineLoss += I * I * (resistance[i] as number);
     const [a, b] = [nodeOfName[fromName[i] as number] as number, nodeOfName[toName[i] as number] as number];
     (outflow[a] as number) += I;
@@ -143,7 +141,7 @@ function solution(
     feasible: true,
     nodes,
     voltages,
-    currents,
+    currents: [...flow],
     taps: solvedTaps,
     supplies,
     lowest: { ...lowest },
@@ -151,12 +149,6 @@ function solution(
     loadPower,
     lineLoss,
   };
-}
-
-function largest(drop: Float64Array): number {
-  let most = 0;
-  for (let node = 0; node < drop.length; node++) most = Math.max(most, drop[node] as number);
-  return most;
 }
 
 /** @internal */

@@ -1,3 +1,4 @@
+import type { CheckName } from '../limits/check.ts';
 import { DEVICE_VOLTAGE } from '../limits/device-voltage.ts';
 import type { Limit } from '../limits/limit.ts';
 import { PD_VOLTAGE } from '../limits/pd-voltage.ts';
@@ -7,7 +8,7 @@ import type { PoeClass } from './poe-class.ts';
 
 /** A limit of a class, or of the device, with its bound as applied and as printed. @internal */
 export interface ElectricalLimit {
-  readonly limit: Limit;
+  readonly limit: Limit<CheckName>;
   readonly bound: number;
   readonly printed: number;
 }

@@ -1,7 +1,7 @@
 /** What arrives at a powered device over Ethernet. @module */
 import type { RunResistance } from '../cable/run-resistance.ts';
 import { constantPower, type FeasiblePoint, type InfeasiblePoint } from '../circuit/operating-point.ts';
-import type { Check, Draft } from '../limits/check.ts';
+import type { Check, CheckName, Draft } from '../limits/check.ts';
 import { COLLAPSE } from '../limits/collapse.ts';
 import { held, MARGINAL_BELOW, MARGINAL_BELOW_FIELD, requireMarginalBelow } from '../limits/held.ts';
 import type { Limit } from '../limits/limit.ts';
@@ -172,7 +172,7 @@ export function powerAtPd(input: PowerAtPdInput): PowerAtPd {
 
   /** A check that was settled in ohms: the most of them at which it is met is beside it. */
   function judged(
-    limit: Limit,
+    limit: Limit<CheckName>,
     value: number,
     bound: number,
     most: Ohms | undefined,

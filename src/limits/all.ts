@@ -5,11 +5,11 @@ import * as records from './records.ts';
 type Records = typeof records;
 
 /** The name of a limit, and of the check that holds a value against it. */
-export type LimitName = Extract<Records[keyof Records], Limit<string>>['name'];
+export type LimitName = Extract<Records[keyof Records], Limit>['name'];
 
 /** Pure calls, so that a bundler drops the lists where only one limit is used. @internal */
 // biome-ignore format: one list
-export const LIMITS: readonly Limit[] = /* @__PURE__ */ (() => [
+export const LIMITS: readonly Limit<LimitName>[] = /* @__PURE__ */ (() => [
   records.PD_POWER, records.PSE_POWER, records.PD_VOLTAGE, records.COLLAPSE, records.DEVICE_VOLTAGE, records.DEVICE_RESISTANCE,
   records.PSE_VOLTAGE, records.PAIR_UNBALANCE, records.PAIR_TO_PAIR_UNBALANCE, records.VOLTAGE_DROP, records.DEVICE_OVERVOLTAGE,
   records.FAULT_CURRENT, records.CHANNEL_LENGTH, records.PERMANENT_LINK_LENGTH, records.CONNECTIONS, records.CHANNEL_LOOP,

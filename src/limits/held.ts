@@ -1,7 +1,7 @@
 /** A value meets a bound: the one predicate, and the making of a check. @module */
 import type { DefaultField } from '../quantity/fields.ts';
 import { requireFraction } from '../quantity/guards.ts';
-import type { Check, Draft } from './check.ts';
+import type { Check, CheckName, Draft } from './check.ts';
 import type { Limit } from './limit.ts';
 import type { Verdict } from './verdict.ts';
 
@@ -30,7 +30,7 @@ export function verdictOf(margin: number, bound: number, marginalBelow: number):
  * @returns The check, into which the caller may put what its bound brings along, such as another source.
  * @internal
  */
-export function held(limit: Limit, value: number, bound: number, marginalBelow: number, isMet?: boolean): Draft<Check> {
+export function held(limit: Limit<CheckName>, value: number, bound: number, marginalBelow: number, isMet?: boolean): Draft<Check> {
   const raw = limit.side === 'at least' ? value - bound : bound - value;
   const margin = isMet === undefined ? raw : sidedMargin(raw, bound, isMet);
   return {

@@ -1,7 +1,6 @@
 /** A limit as one record: literals and pure functions, so that whoever needs one limit carries one limit. @module */
 import type { Ohms, Volts } from '../quantity/units.ts';
 import type { SourceKey } from '../sources/sources.ts';
-import type { LimitName } from './all.ts';
 import type { Load } from './load.ts';
 
 /** The verdict that a check belongs to: power arrives, the cabling is a channel of its standard, the bundle stays cool, the readings agree. */
@@ -11,7 +10,7 @@ export type Aspect = 'power' | 'cabling' | 'heat' | 'measured';
 export type CheckUnit = 'W' | 'V' | 'A' | 'Ω' | 'm' | '°C' | 'K' | 'AWG' | '1';
 
 /** What a value is held against, and how. The figure itself, the bound, comes with what is judged. */
-export interface Limit<Name extends string = LimitName> {
+export interface Limit<Name extends string = string> {
   readonly name: Name;
   readonly aspect: Aspect;
   readonly unit: CheckUnit;

@@ -7,7 +7,7 @@ import { CABLE_TEMPERATURE } from '../limits/cable-temperature.ts';
 import { CHANNEL_LENGTH } from '../limits/channel-length.ts';
 import { CHANNEL_LOOP } from '../limits/channel-loop.ts';
 import { CHANNEL_RESISTANCE } from '../limits/channel-resistance.ts';
-import type { Check } from '../limits/check.ts';
+import type { Check, CheckName } from '../limits/check.ts';
 import { CONDUCTOR_GAUGE } from '../limits/conductor-gauge.ts';
 import { CONNECTIONS } from '../limits/connections.ts';
 import { CORD_LENGTH } from '../limits/cord-length.ts';
@@ -47,7 +47,7 @@ export interface Held extends Rule {
 
 /** One rule of a standard. @internal */
 export interface CablingLimit {
-  readonly limit: Limit;
+  readonly limit: Limit<CheckName>;
   /** Value and bound; `undefined` where the rule has nothing to say of the channel. */
   readonly measure: (channel: Channel, rules: CablingRules) => Held | undefined;
   /** More installed cable means more of it. */

@@ -55,7 +55,7 @@ export type MaximumRun =
     };
 
 /** A limit that the installed length plays no part in: met, or missed at any length. @internal */
-export function fixedLimit(limit: Limit, value: number, bound: number, source: SourceKey = limit.source): RunLimit {
+export function fixedLimit(limit: Limit<CheckName>, value: number, bound: number, source: SourceKey = limit.source): RunLimit {
   const { margin, unit } = held(limit, value, bound, 0);
   return { limit: limit.name, source, ...(margin < 0 ? { shortfall: -margin, unit } : {}) };
 }
@@ -67,7 +67,7 @@ export function fixedLimit(limit: Limit, value: number, bound: number, source: S
  * @internal
  */
 export function growingLimit(
-  { name, unit }: Limit,
+  { name, unit }: Limit<CheckName>,
   bound: number | undefined,
   source: SourceKey,
   valueAt: (length: Metres) => number,

@@ -1,6 +1,8 @@
 /** What a two-wire circuit is held against, each as the most ohms of the loop. @module */
+
 import type { FeasiblePoint, Load } from '../circuit/operating-point.ts';
 import { AMPACITY } from '../limits/ampacity.ts';
+import type { CheckName } from '../limits/check.ts';
 import { COLLAPSE } from '../limits/collapse.ts';
 import { DEVICE_OVERVOLTAGE } from '../limits/device-overvoltage.ts';
 import { DEVICE_RESISTANCE } from '../limits/device-resistance.ts';
@@ -13,7 +15,7 @@ import type { TwoWireCircuit, UnequalTwoWireCircuit } from './two-wire-input.ts'
 
 /** One limit of a circuit at its supply. @internal */
 export interface TwoWireLimit {
-  readonly limit: Limit;
+  readonly limit: Limit<CheckName>;
   readonly bound: number;
   readonly unit: CheckUnit;
   /** The most ohms out and back at which it is met; `undefined` where they play no part, `NO_LINE` where not even none will do. [Ω] */
@@ -33,7 +35,7 @@ export function twoWireLimits(input: TwoWireCircuit | UnequalTwoWireCircuit, low
   const { load, minimumVoltage, maximumVoltage, permittedDrop, maximumResistance, ampacity } = input;
   const found: TwoWireLimit[] = [];
   const add = (
-    limit: Limit,
+    limit: Limit<CheckName>,
     bound: number,
     at: Volts,
     bare: number,

@@ -6,7 +6,7 @@ import { type RemotePowering, remotePowering } from '../../cable/heat/remote-pow
 import { readCable } from '../../cable/read-cable.ts';
 import { AMPACITY } from '../../limits/ampacity.ts';
 import { BUNDLE_RISE } from '../../limits/bundle-rise.ts';
-import type { Check } from '../../limits/check.ts';
+import type { Check, CheckName } from '../../limits/check.ts';
 import { CONDUCTOR_TEMPERATURE } from '../../limits/conductor-temperature.ts';
 import { held, MARGINAL_BELOW } from '../../limits/held.ts';
 import type { Limit } from '../../limits/limit.ts';
@@ -115,7 +115,7 @@ export function checkBundle(input: CheckBundleInput): CheckedBundle {
 const EXACT = 'exact';
 
 function judged(
-  limit: Limit,
+  limit: Limit<CheckName>,
   value: number,
   bound: number,
   source: SourceKey,

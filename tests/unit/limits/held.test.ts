@@ -1,17 +1,17 @@
 import { expect, test } from 'vitest';
-import type { Check } from '../../../src/limits/check.ts';
+import type { Check, CheckName } from '../../../src/limits/check.ts';
 import { held, requireMarginalBelow, verdictOf } from '../../../src/limits/held.ts';
 import type { Limit } from '../../../src/limits/limit.ts';
 import { type Verdict, worse, worstVerdict } from '../../../src/limits/verdict.ts';
 import { as, expectInputError, NOT_NUMBERS } from '../../helpers/expectations.ts';
 
-const MOST: Limit = {
+const MOST: Limit<CheckName> = {
   name: 'channel-length',
   aspect: 'cabling',
   unit: 'm',
   source: 'tia-568-channel',
 };
-const LEAST: Limit = { ...MOST, side: 'at least' };
+const LEAST: Limit<CheckName> = { ...MOST, side: 'at least' };
 
 test('a verdict by its margin: below 0 fails, under the fraction is marginal, the fraction itself passes', () => {
   expect(verdictOf(-Number.MIN_VALUE, 100, 0.05)).toBe('fail');

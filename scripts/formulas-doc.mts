@@ -3,9 +3,9 @@ import { writeFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import { source } from '../src/sources/source.ts';
 import type { SourceKey } from '../src/sources/sources.ts';
-import type { Sheet, SheetStep } from '../src/working/sheet.ts';
-import { sheets } from '../src/working/sheets.ts';
-import { SLIP_WORDS } from '../src/working/slip-words.ts';
+import { sheets } from '../src/working/book/sheets.ts';
+import type { Sheet, SheetStep } from '../src/working/engine/sheet.ts';
+import { SLIP_WORDS } from '../src/working/engine/slip-words.ts';
 
 const PAGE = fileURLToPath(new URL('../docs/formulas.md', import.meta.url));
 
@@ -15,7 +15,7 @@ export function formulasPage(): string {
   return [
     '# Formulas',
     '',
-    '<!-- Written by scripts/formulas-doc.mts from src/working/sheets: change those, not this page. -->',
+    '<!-- Written by scripts/formulas-doc.mts from src/working/book: change those, not this page. -->',
     '',
     'Every calculation that `showWorking` of `farend/working` can show, with its formulas and where each comes from. Formulas are in the',
     'notation in which they are evaluated: `*` for every product, units carried along. An `i` numbers the rows of a list (pieces of cable,',
@@ -35,8 +35,11 @@ export function formulasPage(): string {
   ].join('\n');
 }
 
-function sheetLines(name: string, { title, core, givens, steps, assumptions, validity, cautions, slips }: Sheet<never>): string[] {
-  const slipNames = [...new Set(slips.map(({ slip }) => slip))];
+function sheetLines(
+  name: string,
+  { title, core = name, givens, steps, assumptions, validity, cautions = [], slips }: Sheet<never>,
+): string[] {
+  const slipNames = [...new Set(slips.map(([slip]) => slip))];
   return [
     `## ${name}`,
     '',

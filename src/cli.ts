@@ -235,10 +235,11 @@ function rendered(
   return reportText(report, { width: Math.min(Math.max(columns, 72), 140), colour, full });
 }
 
-/** A report as JSON, one run to a line: the text of a large one would be longer than a string can be. */
+/** A report as JSON, with the number of its shape and the version of the program, one run to a line: the text of a large one would be longer than a string can be. */
 function* jsonPieces({ runs, ...rest }: Report): Generator<string> {
   const { file, settings, ...others } = rest;
-  yield `{"file":${JSON.stringify(file)},\n"settings":${JSON.stringify(settings)},\n"runs":[`;
+  const head = { schema: 1, version: version(), file, settings };
+  yield `${JSON.stringify(head).slice(0, -1)},\n"runs":[`;
   for (let index = 0; index < runs.length; index++) yield `${index === 0 ? '' : ','}\n${JSON.stringify(runs[index])}`;
   yield ']';
   for (const [key, value] of Object.entries(others)) yield `,\n${JSON.stringify(key)}:${JSON.stringify(value)}`;

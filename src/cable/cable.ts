@@ -84,20 +84,17 @@ export function cable(name: CableName, options: CableOptions = {}): Cable {
   requireOneOf(name, cableNames, 'name');
   const [category, use, gauge, outsideDiameter, alwaysScreened, conductor, pairLoop]: CableRow = CABLES[name];
   const { limit: standard, screened = alwaysScreened } = options;
-  const title = category === null ? `Cord, ${gauge} AWG` : `Category ${category}`;
+  const title = category ? `Category ${category}` : `Cord, ${gauge} AWG`;
   requireBoolean(screened, 'options.screened');
   if (alwaysScreened && !screened) {
     throw new InputError('conflict', 'options.screened', `true: ${title} is always screened`, screened);
   }
   const limits: CableLimit[] = [];
-  if (conductor !== null) limits.push({ standard: 'TIA-568', circuit: 'conductor', perMetre: conductor[0], source: conductor[1] });
-  if (pairLoop !== null)
-    limits.push({
-      standard: 'IEC 61156',
-      circuit: 'pairLoop',
-      perMetre: pairLoop,
-      source: use === 'cord' ? 'iec-61156-6-loop' : 'iec-61156-5-loop',
-    });
+  const [tia, iec] = CABLE_STANDARDS;
+  if (conductor !== null) limits.push({ standard: tia, circuit: 'conductor', perMetre: conductor[0], source: conductor[1] });
+  if (pairLoop !== null) {
+    limits.push({ standard: iec, circuit: 'pairLoop', perMetre: pairLoop, source: `iec-61156-${use === 'cord' ? 6 : 5}-loop` });
+  }
   if (standard !== undefined) requireOneOf(standard, CABLE_STANDARDS, 'options.limit');
   const applied = standard === undefined ? limits[0] : limits.find((limit) => limit.standard === standard);
   if (applied === undefined) {
@@ -107,7 +104,7 @@ export function cable(name: CableName, options: CableOptions = {}): Cable {
   return {
     name,
     title,
-    ...(category === null ? {} : { category }),
+    ...(category && { category }),
     use,
     pairs: 4,
     gauge,
@@ -119,6 +116,6 @@ export function cable(name: CableName, options: CableOptions = {}): Cable {
     temperatureCoefficient: COPPER_COEFFICIENT,
     limits,
     source: applied.source,
-    ...(outsideDiameter === null ? {} : { outsideDiameter, outsideDiameterSource: 'bundle-model-diameters' }),
+    ...(outsideDiameter && { outsideDiameter, outsideDiameterSource: 'bundle-model-diameters' }),
   };
 }

@@ -1,5 +1,5 @@
 /** From the pieces of a run to the three loops that people mean by "its resistance". @module */
-import { atTemperature } from '../conductor/resistance-per-metre.ts';
+import { atTemperature, CONDUCTOR_TEMPERATURE } from '../conductor/resistance-per-metre.ts';
 import type { Fields } from '../quantity/fields.ts';
 import {
   hasMoreKeys,
@@ -107,7 +107,7 @@ export function loopsOf(
   let length = 0;
   let oneWay = connections * connectionResistance + 0;
   for (let i = 0; i < segments.length; i++) {
-    const { cable, length: piece, temperature = 20 } = segments[i] as Segment;
+    const { cable, length: piece, temperature = CONDUCTOR_TEMPERATURE.default } = segments[i] as Segment;
     const at20 = basis === 'maximum' ? cable.maximumResistancePerMetre : cable.nominalResistancePerMetre;
     oneWay += atTemperature(at20, cable.temperatureCoefficient, cooled ? 20 : temperature) * piece;
     length += piece;
@@ -123,7 +123,7 @@ export function requireJoints(connections: number, connectionResistance: Ohms): 
 
 /** One conductor of one piece, end to end. [Ω] @internal */
 export function segmentResistance({ cable, length, temperature }: Segment, basis: CableBasis): Ohms {
-  return cableResistancePerMetre(cable, temperature ?? 20, basis) * length;
+  return cableResistancePerMetre(cable, temperature ?? CONDUCTOR_TEMPERATURE.default, basis) * length;
 }
 
 /** The pieces of a list, each with its cable; an error names the list that a piece stands in. @internal */

@@ -1,6 +1,8 @@
 /** Small stranded leads of low-voltage circuits. @module */
+
 import type { Conductor } from '../conductor/conductor.ts';
 import { conductorFromResistance } from '../conductor/conductor-from-resistance.ts';
+import { feet } from '../quantity/convert-length.ts';
 import { type Fields, readInput } from '../quantity/fields.ts';
 import { InputError } from '../quantity/input-error.ts';
 import { CABLE_BASES, type CableBasis } from './run-resistance.ts';
@@ -40,7 +42,7 @@ export function strandedLead(input: StrandedLeadInput): Conductor {
   const nominal = basis === 'nominal' && chart !== undefined;
   return {
     ...conductorFromResistance({
-      ohmsPerKilometre: nominal ? chart / 0.3048 : maximum * 10,
+      ohmsPerKilometre: nominal ? chart / feet(1) : maximum * 10,
       basis,
       stranding: 'stranded',
       name: nominal ? `${gauge} AWG ${strands}` : `${gauge} AWG stranded`,

@@ -1,5 +1,6 @@
 /** Currents along the sections of a solved network. @module */
-import { type NetworkProblem, sectionsByNode } from './network-problem.ts';
+import type { NetworkProblem } from './network-problem.ts';
+import { sectionsByNode, spanningOrder } from './spanning-order.ts';
 
 /**
  * Current of each section, from its `from` end to its `to` end. [A]
@@ -34,40 +35,17 @@ export function sectionCurrents(problem: NetworkProblem, drop: Float64Array, tap
     const name = tapName[i] as number;
     (need[name] as number) += tapCurrents[i] as number;
   }
-  const { start, section: joins } = sectionsByNode(names.length, fromName, toName, byNeed);
-  const via = new Int32Array(names.length).fill(-1);
-  const seen = new Uint8Array(names.length);
-  const order = new Int32Array(names.length);
-  let count = 0;
-  const visit = (name: number): void => {
-    seen[name] = 1;
-    order[count++] = name;
-  };
   // The supply is the root of its group, so that what the group needs comes from there; a group without one begins at any name.
-  for (const name of holder) if (name !== -1) visit(name);
-  let unseen = 0;
-  for (let head = 0; head < names.length; head++) {
-    if (head === count) {
-      while (seen[unseen] === 1) unseen++;
-      visit(unseen);
-    }
-    const name = order[head] as number;
-    for (let k = start[name] as number; k < (start[name + 1] as number); k++) {
-      const section = joins[k] as number;
-      const other = (fromName[section] as number) + (toName[section] as number) - name;
-      if (seen[other] === 1) continue;
-      visit(other);
-      via[other] = section;
-    }
-  }
-  for (let i = count - 1; i >= 0; i--) {
+  const roots = holder.filter((name) => name !== -1);
+  const { order, via } = spanningOrder(sectionsByNode(names.length, fromName, toName, byNeed), fromName, toName, roots, true);
+  for (let i = names.length - 1; i >= 0; i--) {
     const name = order[i] as number;
     const section = via[name] as number;
     if (section === -1) continue;
-    const carried = need[name] as number;
     const inward = toName[section] === name;
-    currents[section] = inward ? carried : -carried;
-    (need[(inward ? fromName : toName)[section] as number] as number) += carried;
+    currents[section] = inward ? (need[name] as number) : -(need[name] as number);
+    const up = inward ? (fromName[section] as number) : (toName[section] as number);
+    (need[up] as number) += need[name] as number;
   }
   return currents;
 }

@@ -62,7 +62,7 @@ export function meshSolver(problem: NetworkProblem): LinearSolver {
   };
 }
 
-/** Who is eliminated when, and where each product of the elimination goes: found once, used by every solve. */
+/** The order of elimination, and where each product of it is added: found once, used by every solve. */
 function eliminationPlan({ nodes, from, to, resistance, held }: NetworkProblem) {
   const joined: Map<number, number>[] = Array.from({ length: nodes }, () => new Map());
   for (let i = 0; i < from.length; i++) {

@@ -1,11 +1,13 @@
 /** A DC network as its users write it, and as flat arrays that a solver can walk. @module */
 import type { Conductor } from '../conductor/conductor.ts';
-import { CONDUCTOR_TEMPERATURE, requireTwenty, resistancePerMetre } from '../conductor/resistance-per-metre.ts';
-import { type Field, type Fields, readInput } from '../quantity/fields.ts';
-import { refuse, requireArray, requireNonNegative, requireObject, requirePositive } from '../quantity/guards.ts';
+import { CONDUCTOR_TEMPERATURE, requireConductor, requireTwenty, resistancePerMetre } from '../conductor/resistance-per-metre.ts';
+import type { Field, Fields } from '../quantity/fields.ts';
+import { refuse, requireArray, requireNonNegative, requireObject, requirePositive, requireTemperature } from '../quantity/guards.ts';
 import { InputError } from '../quantity/input-error.ts';
+import { refuseUnknown } from '../quantity/nearest.ts';
 import type { Celsius, Metres, Ohms, Volts } from '../quantity/units.ts';
 import { isPlain, isPlainLoad, LOAD_FIELDS, type Load, requireLoad } from './operating-point.ts';
+import { type SpanningOrder, sectionsByNode, spanningOrder } from './spanning-order.ts';
 import { LEG } from './voltage-drop.ts';
 
 /** The name of a point of the network. */
@@ -111,17 +113,11 @@ export interface NetworkProblem {
   readonly heldVoltage: Float64Array;
   /** Highest supply voltage: drops are counted from here. [V] */
   readonly reference: Volts;
-  /** Sections between two nodes, by node. */
-  readonly adjacency: SectionsByNode;
+  /** The nodes from the supplies on. */
+  readonly spanning: SpanningOrder;
   readonly power: Float64Array;
   readonly current: Float64Array;
   readonly conductance: Float64Array;
-}
-
-/** Sections at each node: those of node n are `section[start[n]]` up to `section[start[n + 1]]`. @internal */
-export interface SectionsByNode {
-  readonly start: Int32Array;
-  readonly section: Int32Array;
 }
 
 /** Reads and checks a network. @internal */
@@ -189,35 +185,40 @@ export function networkProblem(input: NetworkInput): NetworkProblem {
   const nodes = bare ? 1 + nodeOfName.reduce((most, node) => Math.max(most, node), -1) : names.length;
   const nodesOf = (end: Int32Array): Int32Array => (bare ? end.map((name) => nodeOfName[name] as number) : end);
   const ends = [nodesOf(from), nodesOf(to)] as const;
+  const holder = new Int32Array(nodes).fill(-1);
+  const held = new Uint8Array(nodes);
+  const heldVoltage = new Float64Array(nodes);
+  for (let i = 0; i < supplies.length; i++) {
+    const name = supplyAt[i] as number;
+    const node = nodeOfName[name] as number;
+    const { voltage, at } = supplies[i] as NetworkSupply;
+    if (held[node] === 1 && heldVoltage[node] !== voltage) {
+      throw new InputError('conflict', `supplies[${i}].voltage`, `the voltage of the other supply that holds ${at}`, voltage);
+    }
+    if (held[node] === 0) holder[node] = name;
+    held[node] = 1;
+    heldVoltage[node] = voltage;
+  }
+  const heldNodes = Int32Array.from(supplyAt, (name) => nodeOfName[name] as number).sort();
   const problem: NetworkProblem = {
     nodes,
     names,
     nodeOfName,
     from: ends[0],
     to: ends[1],
-    adjacency: sectionsByNode(nodes, ...ends),
+    spanning: spanningOrder(sectionsByNode(nodes, ...ends), ...ends, heldNodes),
     resistance,
     fromName: from,
     toName: to,
     tapName,
-    holder: new Int32Array(nodes).fill(-1),
-    held: new Uint8Array(nodes),
-    heldVoltage: new Float64Array(nodes),
+    holder,
+    held,
+    heldVoltage,
     reference: supplies.reduce((most, { voltage }) => Math.max(most, voltage), 0),
     power: new Float64Array(nodes),
     current: new Float64Array(nodes),
     conductance: new Float64Array(nodes),
   };
-  for (let i = 0; i < supplies.length; i++) {
-    const node = nodeOfName[supplyAt[i] as number] as number;
-    const { voltage, at } = supplies[i] as NetworkSupply;
-    if (problem.held[node] === 1 && problem.heldVoltage[node] !== voltage) {
-      throw new InputError('conflict', `supplies[${i}].voltage`, `the voltage of the other supply that holds ${at}`, voltage);
-    }
-    if (problem.held[node] === 0) problem.holder[node] = supplyAt[i] as number;
-    problem.held[node] = 1;
-    problem.heldVoltage[node] = voltage;
-  }
   for (let i = 0; i < taps.length; i++) addLoad(problem, nodeOfName[tapName[i] as number] as number, (taps[i] as NetworkTap).load, i);
   requireReach(problem);
   return problem;
@@ -242,10 +243,14 @@ function sectionResistance(section: NetworkSection, i: number): Ohms {
   if (resistance !== undefined) {
     throw new InputError('conflict', `sections[${i}].resistance`, 'either a resistance, or a conductor with its length', resistance);
   }
-  const { length, temperature } = readInput(SECTION_FIELDS, section, `sections[${i}]`);
-  requireNonNegative(length as Metres, `sections[${i}].length`, 'm');
-  if (conductor.temperatureCoefficient === undefined) requireTwenty(temperature, conductor.material, `sections[${i}].temperature`);
-  return 2 * resistancePerMetre(conductor, temperature) * (length as Metres) + 0;
+  const path = `sections[${i}]`;
+  refuseUnknown(section, Object.keys(SECTION_FIELDS), path);
+  const { length, temperature = CONDUCTOR_TEMPERATURE.default } = section;
+  requireConductor(conductor, `${path}.conductor`);
+  requireNonNegative(length, `${path}.length`, 'm');
+  requireTemperature(temperature, `${path}.temperature`);
+  if (conductor.temperatureCoefficient === undefined) requireTwenty(temperature, conductor.material, `${path}.temperature`);
+  return 2 * resistancePerMetre(conductor, temperature) * length + 0;
 }
 
 function addLoad(problem: NetworkProblem, node: number, load: Load, i: number): void {
@@ -283,43 +288,11 @@ function joinedNames(count: number, from: Int32Array, to: Int32Array, resistance
 }
 
 /** A node that no supply reaches has no voltage: that is a mistake in the drawing. */
-function requireReach({ nodes, names, nodeOfName, from, to, held, adjacency }: NetworkProblem): void {
-  const { start, section } = adjacency;
-  const reached = held.slice();
-  const queue = new Int32Array(nodes);
-  let count = 0;
-  for (let node = 0; node < nodes; node++) if (held[node] === 1) queue[count++] = node;
-  for (let head = 0; head < count; head++) {
-    const node = queue[head] as number;
-    for (let k = start[node] as number; k < (start[node + 1] as number); k++) {
-      const i = section[k] as number;
-      const other = (from[i] as number) + (to[i] as number) - node;
-      if (reached[other] === 1) continue;
-      reached[other] = 1;
-      queue[count++] = other;
-    }
-  }
+function requireReach({ nodes, names, nodeOfName, held, spanning: { via, count } }: NetworkProblem): void {
   if (count === nodes) return;
-  const lost = names.find((_, name) => reached[nodeOfName[name] as number] === 0);
+  const lost = names.find((_, name) => {
+    const node = nodeOfName[name] as number;
+    return held[node] === 0 && via[node] === -1;
+  });
   throw new InputError('conflict', 'sections', `a way from a supply to every node; '${lost}' has none`, lost);
-}
-
-/** The sections between two nodes, or those of them that count, by each of their ends. @internal */
-export function sectionsByNode(nodes: number, from: Int32Array, to: Int32Array, counted?: Uint8Array): SectionsByNode {
-  const start = new Int32Array(nodes + 1);
-  const counts = (i: number): boolean => from[i] !== to[i] && (counted === undefined || counted[i] === 1);
-  for (let i = 0; i < from.length; i++) {
-    if (!counts(i)) continue;
-    (start[(from[i] as number) + 1] as number)++;
-    (start[(to[i] as number) + 1] as number)++;
-  }
-  for (let node = 0; node < nodes; node++) start[node + 1] = (start[node + 1] as number) + (start[node] as number);
-  const next = start.slice();
-  const section = new Int32Array(start[nodes] as number);
-  for (let i = 0; i < from.length; i++) {
-    if (!counts(i)) continue;
-    section[(next[from[i] as number] as number)++] = i;
-    section[(next[to[i] as number] as number)++] = i;
-  }
-  return { start, section };
 }

@@ -32,7 +32,7 @@ export const OPERATING_POINT_FIELDS: Fields<OperatingPointInput> = {
   load: { exactlyOne: () => LOAD_FIELDS },
 };
 
-/** The load runs. */
+/** Feasible: the state in which line and load agree. */
 export interface FeasiblePoint {
   readonly feasible: true;
   /** [A] */
@@ -53,7 +53,7 @@ export interface FeasiblePoint {
   readonly efficiency: number;
 }
 
-/** The line cannot carry the load, whatever the load does. */
+/** Infeasible: the line cannot carry the load. */
 export interface InfeasiblePoint {
   readonly feasible: false;
   /** The most power this line can deliver to any load, `V²/4R`. [W] */
@@ -62,7 +62,7 @@ export interface InfeasiblePoint {
   readonly maximumCurrent: Amperes;
 }
 
-/** Where a load settles, or the plain no with the figure that explains it. */
+/** The operating point of a load; infeasible: the most that the line delivers. */
 export type OperatingPoint = FeasiblePoint | InfeasiblePoint;
 
 /**

@@ -84,7 +84,7 @@ export function shedTaps(input: ShedTapsInput): ShedTaps {
   for (;;) {
     const running = on.map((i) => taps[i] as SheddingTap);
     const whole = solveNetwork({ supplies, sections, taps: running });
-    const shown = whole.feasible ? whole : atTheBrink(input, running, whole.loadability);
+    const shown = whole.feasible ? whole : justBeforeCollapse(input, running, whole.loadability);
     const shortages = shown.taps
       .map(({ voltage }, k) => ({ tap: on[k] as number, turnOff: running[k]?.turnOff, voltage }))
       .filter((one): one is typeof one & { turnOff: Volts } => one.turnOff !== undefined)
@@ -102,21 +102,21 @@ export function shedTaps(input: ShedTapsInput): ShedTaps {
   }
 }
 
-/** The network just before it collapses. */
-function atTheBrink({ supplies, sections }: ShedTapsInput, taps: readonly NetworkTap[], share: number): NetworkSolution {
-  // A hair inside, so that rounding cannot put it on the other side.
+/** The network with its loads scaled down to just below collapse. */
+function justBeforeCollapse({ supplies, sections }: ShedTapsInput, taps: readonly NetworkTap[], share: number): NetworkSolution {
+  // A billionth less, so that rounding cannot make it collapse.
   const factor = share * (1 - 1e-9);
   const scaled = taps.map(({ at, load }): NetworkTap => {
     if (load.power !== undefined) return { at, load: { power: shrunk(load.power, factor) } };
     if (load.current !== undefined) return { at, load: { current: shrunk(load.current, factor) } };
     return { at, load: { resistance: Math.min(load.resistance / factor, LARGEST) } };
   });
-  const brink = solveNetwork({ supplies, sections, taps: scaled });
-  if (!brink.feasible) return solveNetwork({ supplies, sections, taps: [] }) as NetworkSolution;
-  return brink;
+  const network = solveNetwork({ supplies, sections, taps: scaled });
+  if (!network.feasible) return solveNetwork({ supplies, sections, taps: [] }) as NetworkSolution;
+  return network;
 }
 
-/** A share of a load, nothing where it is next to nothing. */
+/** A share of a load; 0 where it is under the smallest number accepted. */
 function shrunk(load: number, factor: number): number {
   return load * factor < SMALLEST ? 0 : load * factor;
 }

@@ -45,7 +45,7 @@ export interface NetworkCollapse {
   readonly nearCollapse: boolean;
 }
 
-/** A network's state, or the plain no. */
+/** A solved network; infeasible: where it gives way, and the share of its loads that it carries. */
 export type Network = NetworkSolution | NetworkCollapse;
 
 /**

@@ -58,6 +58,9 @@ export interface TwoReadings {
   readonly at?: Celsius | undefined;
 }
 
+/** 0 K. [°C] @internal */
+export const ABSOLUTE_ZERO: Celsius = -273.15;
+
 /** Filaments glow, and 0 K is the end. */
 const LINE_TEMPERATURE: Field<Celsius> = { between: [-273.15, 4000], is: 'a temperature', unit: '°C' };
 const LINE_REFERENCE: DefaultField<Celsius> = { between: [-273.15, 4000], is: 'a temperature', unit: '°C', default: 20 };

@@ -2,7 +2,7 @@
 import { type Fields, readInput } from '../quantity/fields.ts';
 import { requireInteger, requireOneOf } from '../quantity/guards.ts';
 import type { PoeClassNumber, PseType } from './class-table.ts';
-import { POE_CLASS_FIELD } from './port-fields.ts';
+import * as port from './port-fields.ts';
 import { PSE_TYPES, portRow } from './port-table.ts';
 
 /** A class and the type of port that is asked for it. */
@@ -15,7 +15,7 @@ export interface AssignedClassInput {
 
 /** @internal */
 export const ASSIGNED_CLASS_FIELDS: Fields<AssignedClassInput> = {
-  requestedClass: () => POE_CLASS_FIELD,
+  requestedClass: () => port.POE_CLASS_FIELD,
   pseType: { oneOf: () => PSE_TYPES },
 };
 
@@ -40,6 +40,6 @@ export function assignedClass(input: AssignedClassInput): PoeClassNumber {
 export function grantedByType(requested: PoeClassNumber, type: PseType): PoeClassNumber {
   requireInteger(requested, 0, 8, 'poeClass');
   requireOneOf(type, PSE_TYPES, 'pseType');
-  const { highestClass, grantedBeyond } = portRow(type);
+  const { highestClass, grantedBeyond = highestClass } = portRow(type);
   return requested > highestClass ? grantedBeyond : requested;
 }

@@ -7,7 +7,7 @@ import type { AssignedClassInput } from './assigned-class.ts';
 import type { PoeClassNumber } from './class-table.ts';
 import { grantedClass } from './granted-class.ts';
 import { mostDraw, poeClass } from './poe-class.ts';
-import { PAIRS_FIELD, POE_CLASS_FIELD } from './port-fields.ts';
+import * as port from './port-fields.ts';
 import { PSE_TYPES } from './port-table.ts';
 import { START_UP_POWER } from './pse-type.ts';
 
@@ -21,9 +21,9 @@ export interface ClassAssignmentInput extends AssignedClassInput {
 
 /** @internal */
 export const CLASS_ASSIGNMENT_FIELDS: Fields<ClassAssignmentInput> = {
-  requestedClass: () => POE_CLASS_FIELD,
+  requestedClass: () => port.POE_CLASS_FIELD,
   pseType: { oneOf: () => PSE_TYPES },
-  pairs: () => PAIRS_FIELD,
+  pairs: () => port.PAIRS_FIELD,
   portLimit: { nonNegative: 'W', optional: true },
 };
 

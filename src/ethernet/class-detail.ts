@@ -2,6 +2,7 @@
 import type { Amperes, Watts } from '../quantity/units.ts';
 import type { SourceKey } from '../sources/sources.ts';
 import { classRow, type PoeClassNumber } from './class-table.ts';
+import { lldpClassLimit } from './lldp.ts';
 import { type PoeClass, type PoeClassOptions, poeClass } from './poe-class.ts';
 import { type PortCurrents, portCurrents } from './port-currents.ts';
 
@@ -36,13 +37,13 @@ export interface PoeClassDetail extends PoeClass, PortCurrents {
  */
 export function poeClassDetail(poeClass: PoeClassNumber, options: PoeClassOptions = {}): PoeClassDetail {
   const limits = limitsOf(poeClass, options);
-  const { pdPeakPower, lldpLimit, pairsetCurrentUnbalanced } = classRow(poeClass);
+  const { pdPeakPower, pairsetCurrentUnbalanced } = classRow(poeClass);
   return {
     ...limits,
     pdPeakPower,
     ...portCurrents(limits.psePower / limits.pseVoltageMin, limits.pairs),
     ...(pairsetCurrentUnbalanced === undefined ? {} : { pairsetCurrentUnbalanced }),
-    lldpLimit,
+    lldpLimit: lldpClassLimit(poeClass),
     sources: {
       psePower: 'ieee-802.3-class',
       pdPower: 'ieee-802.3-class',

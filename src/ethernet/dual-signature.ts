@@ -5,8 +5,9 @@ import { InputError } from '../quantity/input-error.ts';
 import type { Amperes, Ohms, Volts, Watts } from '../quantity/units.ts';
 import type { SourceKey } from '../sources/sources.ts';
 import { classRow, type PseType } from './class-table.ts';
+import { lldpValue } from './lldp.ts';
 import { mostDraw } from './poe-class.ts';
-import { PSE_TYPE_FIELD } from './port-fields.ts';
+import * as port from './port-fields.ts';
 import { PSE_TYPES, PSE_VOLTAGE_MAX, portRow } from './port-table.ts';
 
 /** A class of one pairset of a dual-signature device. */
@@ -28,7 +29,7 @@ export interface DualSignatureInput extends DualSignatureOptions {
 export const DUAL_SIGNATURE_FIELDS: Fields<DualSignatureInput> = {
   a: { whole: [1, 5] },
   b: { whole: [1, 5] },
-  pseType: () => PSE_TYPE_FIELD,
+  pseType: () => port.PSE_TYPE_FIELD,
 };
 
 /** One pairset of a dual-signature device, with the limits of its class. All of it from memory. */
@@ -69,8 +70,8 @@ export interface DualSignature {
   readonly source: SourceKey;
 }
 
-/** Class 5 over one pairset, where it differs from the single-signature class; classes 1 to 4 are as those. From memory. */
-const CLASS_5 = { pdPower: 35.6, lldpLimit: 356 };
+/** Class 5 over one pairset, where it differs from the single-signature class; classes 1 to 4 are as those. From memory. [W] */
+const CLASS_5_PD_POWER: Watts = 35.6;
 
 /**
  * The class of one pairset of a dual-signature device. From memory: check it in the standard.
@@ -124,7 +125,7 @@ function pairsetClass(number: DualSignatureClassNumber, pseType: PseType | undef
   if (type < weakest) throw new InputError('conflict', 'pseType', `Type ${weakest} or higher for dual-signature class ${number}`, type);
   const row = classRow(number);
   const { psePower } = row;
-  const { pdPower, lldpLimit } = number === 5 ? CLASS_5 : { pdPower: mostDraw(row), lldpLimit: row.lldpLimit };
+  const pdPower = number === 5 ? CLASS_5_PD_POWER : mostDraw(row);
   const { pseVoltageMin, pairsetResistance: channelResistance } = portRow(type);
   const pairsetCurrent = psePower / pseVoltageMin;
   return {
@@ -138,7 +139,7 @@ function pairsetClass(number: DualSignatureClassNumber, pseType: PseType | undef
     pairsetCurrent,
     conductorCurrent: pairsetCurrent / 2,
     availableAtWorst: psePower - pairsetCurrent * pairsetCurrent * channelResistance,
-    lldpLimit,
+    lldpLimit: lldpValue(pdPower),
     source: 'ieee-802.3-dual-signature',
   };
 }

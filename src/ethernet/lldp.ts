@@ -8,7 +8,7 @@ import type { Ohms, Volts, Watts } from '../quantity/units.ts';
 import type { SourceKey } from '../sources/sources.ts';
 import { classRow, type PoeClassNumber } from './class-table.ts';
 import { classLimits, mostDraw, type PoeClassOptions } from './poe-class.ts';
-import { PAIRS_FIELD, POE_CLASS_FIELD, PORT_VOLTAGE_FIELD, PSE_TYPE_FIELD, RESISTANCE_FIELD } from './port-fields.ts';
+import * as port from './port-fields.ts';
 import { appliedLimits, loopThatPowerSees } from './power-at-pd.ts';
 import { type PortVoltage, portVoltageRange } from './pse-voltage.ts';
 
@@ -27,11 +27,11 @@ export interface LldpAllocationInput extends PoeClassOptions {
 /** @internal */
 export const LLDP_ALLOCATION_FIELDS: Fields<LldpAllocationInput> = {
   requested: { whole: [0, 999] },
-  poeClass: () => POE_CLASS_FIELD,
-  pseType: () => PSE_TYPE_FIELD,
-  pairs: () => PAIRS_FIELD,
-  resistance: () => RESISTANCE_FIELD,
-  pseVoltage: () => PORT_VOLTAGE_FIELD,
+  poeClass: () => port.POE_CLASS_FIELD,
+  pseType: () => port.PSE_TYPE_FIELD,
+  pairs: () => port.PAIRS_FIELD,
+  resistance: () => port.RESISTANCE_FIELD,
+  pseVoltage: () => port.PORT_VOLTAGE_FIELD,
 };
 
 /** What a port grants and sets aside. */
@@ -109,7 +109,7 @@ export function lldpWatts(value: number): Watts {
  */
 export function lldpClassLimit(poeClass: PoeClassNumber): number {
   requireInteger(poeClass, 0, 8, 'poeClass');
-  return classRow(poeClass).lldpLimit;
+  return lldpValue(mostDraw(classRow(poeClass)));
 }
 
 /**
@@ -130,11 +130,11 @@ export function lldpClassLimit(poeClass: PoeClassNumber): number {
  * [worst.psePower?.toFixed(2), near.psePower?.toFixed(2)]; // => ['30.00', '26.01']
  */
 export function lldpAllocation(input: LldpAllocationInput): LldpAllocation {
-  const { requested, ...port } = readInput(LLDP_ALLOCATION_FIELDS, input);
-  const limits = classLimits(port.poeClass, port);
-  const resistance = loopThatPowerSees(port.resistance ?? limits.channelResistance, limits.pairs);
-  const pseVoltage = portVoltageRange(port.pseVoltage ?? limits.pseVoltageMin).low;
-  const classLimit = classRow(port.poeClass).lldpLimit;
+  const { requested, ...stated } = readInput(LLDP_ALLOCATION_FIELDS, input);
+  const limits = classLimits(stated.poeClass, stated);
+  const resistance = loopThatPowerSees(stated.resistance ?? limits.channelResistance, limits.pairs);
+  const pseVoltage = portVoltageRange(stated.pseVoltage ?? limits.pseVoltageMin).low;
+  const classLimit = lldpClassLimit(stated.poeClass);
   const allocated = Math.min(requested, classLimit);
   const pdPower = Math.min(allocated / 10, mostDraw(limits));
   const point = constantPower(pseVoltage, resistance, pdPower);
@@ -144,7 +144,7 @@ export function lldpAllocation(input: LldpAllocationInput): LldpAllocation {
   }
   // A nanowatt is rounding: class 4 at its worst takes its 30 W.
   if (point.feasible && point.supplyPower - limits.psePower > 1e-9) {
-    const { psePowerLimit } = appliedLimits({ ...port, pdPower });
+    const { psePowerLimit } = appliedLimits({ ...stated, pdPower });
     const off = point.supplyPower > psePowerLimit ? ': the port may switch the device off' : '';
     const words = `class ${limits.poeClass} is set aside ${limits.psePower} W at the port, not the ${point.supplyPower.toFixed(3)} W that the line takes`;
     notes.push(words + off);
@@ -155,7 +155,7 @@ export function lldpAllocation(input: LldpAllocationInput): LldpAllocation {
     classLimit,
     pdPower,
     resistance,
-    resistanceBasis: port.resistance === undefined ? 'worst-case' : 'stated',
+    resistanceBasis: stated.resistance === undefined ? 'worst-case' : 'stated',
     pseVoltage,
     source: 'ieee-802.3-lldp',
     ...(point.feasible ? { psePower: Math.min(point.supplyPower, limits.psePower) } : {}),

@@ -1,16 +1,25 @@
 /** How current divides between unlike conductors and unlike pairs. @module */
-import { type ConductorsByPair, conductorsOf, parallel, type RunPair, type UnbalanceLimits, unbalance } from '../cable/unbalance.ts';
+import {
+  type ConductorsByPair,
+  conductorsOf,
+  type PairOfConductors,
+  parallel,
+  type RunPair,
+  UNBALANCE_LIMIT_FIELDS,
+  type UnbalanceLimits,
+  unbalance,
+} from '../cable/unbalance.ts';
 import { constantPower, type FeasiblePoint, type InfeasiblePoint } from '../circuit/operating-point.ts';
 import type { Check } from '../limits/check.ts';
 import { held, MARGINAL_BELOW_FIELD } from '../limits/held.ts';
 import { PAIR_TO_PAIR_UNBALANCE } from '../limits/pair-to-pair-unbalance.ts';
 import { PAIR_UNBALANCE } from '../limits/pair-unbalance.ts';
 import { type Assumption, type Fields, type OptionalField, readInput } from '../quantity/fields.ts';
-import { requireNonNegative, requireObject } from '../quantity/guards.ts';
+import { requireNonNegative } from '../quantity/guards.ts';
 import { InputError } from '../quantity/input-error.ts';
 import type { Amperes, Ohms, Volts, Watts } from '../quantity/units.ts';
 import type { PoeClassNumber } from './class-table.ts';
-import { PD_POWER_FIELD, POE_CLASS_FIELD, PSE_TYPE_FIELD, PSE_VOLTAGE_FIELD, portAssumptions } from './port-fields.ts';
+import * as port from './port-fields.ts';
 import { appliedLimits, type PowerAtPdInput } from './power-at-pd.ts';
 
 /** Resistance that a port or a device adds to each powered pair: one figure for all, or by pair. [Ω] */
@@ -33,25 +42,21 @@ export interface PairUnbalanceInput extends Pick<PowerAtPdInput, 'pseType' | 'ps
 }
 
 /** @internal */
-export const PAIR_UNBALANCE_FIELDS: Fields<PairUnbalanceInput, 'marginalBelow'> = {
-  pairs: { check: (pairs) => conductorsOf(pairs), type: 'ConductorsByPair' },
+export const PAIR_UNBALANCE_FIELDS: Fields<PairUnbalanceInput, 'limits' | 'marginalBelow', { pairs: readonly PairOfConductors[] }> = {
+  pairs: { read: (pairs, path) => conductorsOf(pairs, path), type: 'ConductorsByPair' },
   positive: { list: { oneOf: () => PAIRSETS.flat() }, optional: true },
-  psePairResistance: () => PAIR_RESISTANCE_FIELD,
-  pdPairResistance: () => PAIR_RESISTANCE_FIELD,
-  poeClass: () => POE_CLASS_FIELD,
-  pseType: () => PSE_TYPE_FIELD,
-  pseVoltage: () => PSE_VOLTAGE_FIELD,
-  pdPower: () => PD_POWER_FIELD,
-  limits: {
-    check: (limits, path) => requireObject(limits, path, 'an object with fractions and floors'),
-    type: 'UnbalanceLimits',
-    optional: true,
-  },
+  psePairResistance: () => PAIR_RESISTANCE,
+  pdPairResistance: () => PAIR_RESISTANCE,
+  poeClass: () => port.POE_CLASS_FIELD,
+  pseType: () => port.PSE_TYPE_FIELD,
+  pseVoltage: () => port.PSE_VOLTAGE_FIELD,
+  pdPower: () => port.PD_POWER_FIELD,
+  limits: { object: () => UNBALANCE_LIMIT_FIELDS, default: {} },
   marginalBelow: () => MARGINAL_BELOW_FIELD,
 };
 
 /** Of each pair, the figure is checked when it is added. */
-const PAIR_RESISTANCE_FIELD: OptionalField<PairResistance> = {
+const PAIR_RESISTANCE: OptionalField<PairResistance> = {
   check: (value, path) => {
     if (typeof value !== 'object' || value === null) requireNonNegative(value, path, 'Ω');
   },
@@ -90,7 +95,7 @@ interface PairUnbalanceCommon {
   readonly assumptions: readonly Assumption[];
 }
 
-/** How the current divides, or the plain no. */
+/** The current of each pair and conductor; infeasible: the most that the line delivers. */
 export type PairUnbalance =
   | (PairUnbalanceCommon & {
       readonly feasible: true;
@@ -123,7 +128,7 @@ export type PairUnbalance =
  */
 export function pairUnbalance(input: PairUnbalanceInput): PairUnbalance {
   const stated = readInput(PAIR_UNBALANCE_FIELDS, input);
-  const conductors = conductorsOf(stated.pairs);
+  const { pairs: conductors, marginalBelow } = stated;
   const names = conductors.map(({ pair }) => pair);
   const positive = positivePairs(names, stated.positive);
   const limits = appliedLimits({ ...stated, pairs: names.length === 4 ? 4 : 2 });
@@ -140,14 +145,14 @@ export function pairUnbalance(input: PairUnbalanceInput): PairUnbalance {
   const resistance = 1 / conductance.positive + 1 / conductance.negative;
   const operating = constantPower(pseVoltage, resistance, pdPower);
 
-  const unlike = unbalance({ pairs: stated.pairs, limits: stated.limits });
+  const unlike = unbalance({ pairs: input.pairs, limits: input.limits });
   const compared = [
-    ...unlike.pairs.map((one) => ({ ...one, pairs: [one.pair], held: PAIR_UNBALANCE })),
+    ...unlike.pairs.map((one) => ({ ...one, pairs: [one.pair], heldTo: PAIR_UNBALANCE })),
     ...unlike.pairToPair
       .filter(({ pairs: [one, other] }) => positive.includes(one) === positive.includes(other))
-      .map((two) => ({ ...two, held: PAIR_TO_PAIR_UNBALANCE })),
+      .map((two) => ({ ...two, heldTo: PAIR_TO_PAIR_UNBALANCE })),
   ];
-  const assumptions = portAssumptions(stated, limits, ['pdPower', 'pseVoltage', 'pseType']);
+  const assumptions = port.portAssumptions(stated, limits, ['pdPower', 'pseVoltage', 'pseType']);
   if (stated.positive === undefined) {
     assumptions.push({ parameter: 'positive', value: positive.join(' and '), source: 'library-default' });
   }
@@ -158,7 +163,7 @@ export function pairUnbalance(input: PairUnbalanceInput): PairUnbalance {
     scope: scopeOf(stated),
     resistance,
     pseVoltage,
-    checks: compared.map((one) => held(one.held, one.difference, one.limit, stated.marginalBelow)),
+    checks: compared.map(({ heldTo, difference, limit }) => held(heldTo, difference, limit, marginalBelow)),
     checked: compared.map(({ pairs }) => pairs),
     assumptions,
   };
@@ -200,7 +205,9 @@ function positivePairs(names: readonly RunPair[], positive: readonly RunPair[] |
   return positive;
 }
 
-function addedTo(pair: RunPair, stated: PairUnbalanceInput, parameter: 'psePairResistance' | 'pdPairResistance'): Ohms {
+type Added = Pick<PairUnbalanceInput, 'psePairResistance' | 'pdPairResistance'>;
+
+function addedTo(pair: RunPair, stated: Added, parameter: keyof Added): Ohms {
   const { [parameter]: added = 0 } = stated;
   if (typeof added === 'number') return added;
   const ohms = Object.hasOwn(added, pair) ? added[pair] : undefined;
@@ -208,7 +215,7 @@ function addedTo(pair: RunPair, stated: PairUnbalanceInput, parameter: 'psePairR
   return ohms as Ohms;
 }
 
-function scopeOf({ psePairResistance, pdPairResistance }: PairUnbalanceInput): PairUnbalanceCommon['scope'] {
+function scopeOf({ psePairResistance, pdPairResistance }: Added): PairUnbalanceCommon['scope'] {
   if (psePairResistance === undefined) return pdPairResistance === undefined ? 'channel alone' : 'channel and PD';
   return pdPairResistance === undefined ? 'channel and PSE' : 'channel, PSE and PD';
 }

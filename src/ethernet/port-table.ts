@@ -13,17 +13,17 @@ export interface PortRow {
   readonly pairsetResistance: Ohms;
   /** The highest class that it grants. */
   readonly highestClass: PoeClassNumber;
-  /** What it grants a device that asks for more. */
-  readonly grantedBeyond: PoeClassNumber;
+  /** What it grants a device that asks for more; the highest class if absent. */
+  readonly grantedBeyond?: PoeClassNumber;
 }
 
 /** Types 1 to 4: IEEE Std 802.3-2022, clauses 33 and 145, as restated in datasheets. Digits as printed. @internal */
 // biome-ignore format: columns
 export const PORT_TABLE: readonly PortRow[] = [
   { pseVoltageMin: 44, pairsetResistance: 20, highestClass: 3, grantedBeyond: 0 },
-  { pseVoltageMin: 50, pairsetResistance: 12.5, highestClass: 4, grantedBeyond: 4 },
-  { pseVoltageMin: 50, pairsetResistance: 12.5, highestClass: 6, grantedBeyond: 6 },
-  { pseVoltageMin: 52, pairsetResistance: 12.5, highestClass: 8, grantedBeyond: 8 },
+  { pseVoltageMin: 50, pairsetResistance: 12.5, highestClass: 4 },
+  { pseVoltageMin: 50, pairsetResistance: 12.5, highestClass: 6 },
+  { pseVoltageMin: 52, pairsetResistance: 12.5, highestClass: 8 },
 ];
 
 /** Highest voltage at a port of any type, and the highest that a device must bear. [V] @internal */

@@ -1,19 +1,20 @@
 /** What arrives at a powered device over Ethernet. @module */
 import type { RunResistance } from '../cable/run-resistance.ts';
 import { constantPower, type FeasiblePoint, type InfeasiblePoint } from '../circuit/operating-point.ts';
-import type { Check, CheckName, Draft } from '../limits/check.ts';
+import type { Check, Draft } from '../limits/check.ts';
 import { COLLAPSE } from '../limits/collapse.ts';
-import { held, MARGINAL_BELOW, MARGINAL_BELOW_FIELD, requireMarginalBelow } from '../limits/held.ts';
-import type { Limit } from '../limits/limit.ts';
+import { DEVICE_VOLTAGE } from '../limits/device-voltage.ts';
+import { held, heldInOhms, MARGINAL_BELOW, MARGINAL_BELOW_FIELD, requireMarginalBelow } from '../limits/held.ts';
 import { PD_POWER } from '../limits/pd-power.ts';
-import { NO_LINE, resistanceAtPowerCollapse } from '../limits/resistance-at.ts';
+import { PD_VOLTAGE } from '../limits/pd-voltage.ts';
+import { PSE_POWER } from '../limits/pse-power.ts';
+import { resistanceAtLoadVoltage, resistanceAtPowerCollapse, resistanceAtSupplyPower } from '../limits/resistance-at.ts';
 import { type Verdict, worstVerdict } from '../limits/verdict.ts';
 import type { Fields } from '../quantity/fields.ts';
-import { hasMoreKeys, requireComputed, requireNonNegative, requireObject, requirePositive } from '../quantity/guards.ts';
+import { requireComputed, requireNonNegative, requireObject, requirePositive } from '../quantity/guards.ts';
 import { refuseUnknown } from '../quantity/nearest.ts';
 import type { Ohms, Volts, Watts } from '../quantity/units.ts';
 import { CLASS_TABLE, type ClassRow, type PoeClassNumber } from './class-table.ts';
-import { electricalLimits } from './electrical-limits.ts';
 import { classLimits, type PoeClass, type PoeClassOptions } from './poe-class.ts';
 import type { PortCurrents } from './port-currents.ts';
 import * as port from './port-fields.ts';
@@ -65,7 +66,7 @@ interface PowerAtPdCommon {
   readonly verdict: Verdict;
 }
 
-/** What arrives at the device, or the plain no. */
+/** What arrives at the device; infeasible: the most that the line delivers. */
 export type PowerAtPd =
   | (PowerAtPdCommon & PortCurrents & { readonly feasible: true; readonly operating: FeasiblePoint })
   | (PowerAtPdCommon & { readonly feasible: false; readonly operating: InfeasiblePoint });
@@ -90,21 +91,11 @@ export type PowerAtPd =
 export function powerAtPd(input: PowerAtPdInput): PowerAtPd {
   requireObject(input, 'input', 'an object with poeClass and resistance');
   const { minimumVoltage, marginalBelow = MARGINAL_BELOW, pseType, pairs } = input;
-  if (
-    hasMoreKeys(
-      input,
-      input.poeClass,
-      input.resistance,
-      pseType,
-      input.pseVoltage,
-      input.pdPower,
-      pairs,
-      minimumVoltage,
-      input.marginalBelow,
-    )
-  ) {
-    refuseUnknown(input, Object.keys(POWER_AT_PD_FIELDS), '');
-  }
+  let unread = 2 + +(pseType !== undefined) + +(input.pseVoltage !== undefined) + +(input.pdPower !== undefined) + +(pairs !== undefined);
+  unread += +(minimumVoltage !== undefined) + +(input.marginalBelow !== undefined);
+  // Counted by hand: as arguments of a guard they would cost a tenth of the whole.
+  for (const key in input) if (input[key as keyof PowerAtPdInput] !== undefined) unread -= 1;
+  if (unread < 0) refuseUnknown(input, Object.keys(POWER_AT_PD_FIELDS), '');
   const limits = appliedLimits(input);
   const { pseVoltage = limits.pseVoltageMin, pdPower: drawn = limits.pdPower } = input;
   requirePositive(pseVoltage, 'pseVoltage', 'V');
@@ -115,12 +106,12 @@ export function powerAtPd(input: PowerAtPdInput): PowerAtPd {
   const resistance = loopThatPowerSees(input.resistance, limits.pairs);
 
   const operating = constantPower(pseVoltage, resistance, pdPower);
-  const { pdPower: allowed, psePower } = limits;
-  const load = { power: pdPower };
+  const { pdPower: allowed, psePower, psePowerLimit, pdVoltageLimit } = limits;
   const checks: Check[] = [held(PD_POWER, pdPower, allowed, 0)];
   if (resistance > 0) {
     const most = operating.feasible ? (pseVoltage * pseVoltage) / (4 * resistance) : operating.maximumLoadPower;
-    checks.push(judged(COLLAPSE, pdPower, most, resistanceAtPowerCollapse(pseVoltage, pdPower), operating.feasible));
+    const ohms = resistanceAtPowerCollapse(pseVoltage, pdPower);
+    checks.push(heldInOhms(COLLAPSE, pdPower, most, marginalBelow, ohms, resistance, operating.feasible));
   }
   // Below its type's window the other checks tell what follows; above 57 V nothing else would.
   const portVoltage = input.pseVoltage === undefined ? undefined : portVoltageCheck({ low: pseVoltage, high: pseVoltage }, limits.type);
@@ -143,13 +134,17 @@ export function powerAtPd(input: PowerAtPdInput): PowerAtPd {
   }
 
   const { current, loadVoltage, supplyPower } = operating;
-  for (const { limit, bound, printed } of electricalLimits(limits, minimumVoltage)) {
-    const value = limit.unit === 'W' ? supplyPower : loadVoltage;
-    const check = judged(limit, value, bound, limit.asResistance?.(pseVoltage, load, bound));
-    if (bound !== printed) check.published = printed;
-    checks.push(check);
+  const atPort = resistanceAtSupplyPower(pseVoltage, pdPower, psePowerLimit);
+  const pse = heldInOhms(PSE_POWER, supplyPower, psePowerLimit, marginalBelow, atPort, resistance);
+  if (psePowerLimit !== psePower) pse.published = psePower;
+  const ofClass = resistanceAtLoadVoltage(pseVoltage, pdPower, pdVoltageLimit);
+  const voltage = heldInOhms(PD_VOLTAGE, loadVoltage, pdVoltageLimit, marginalBelow, ofClass, resistance);
+  if (pdVoltageLimit !== limits.pdVoltageMin) voltage.published = limits.pdVoltageMin;
+  checks.push(pse, voltage);
+  if (minimumVoltage !== undefined) {
+    const ofDevice = resistanceAtLoadVoltage(pseVoltage, pdPower, minimumVoltage);
+    checks.push(heldInOhms(DEVICE_VOLTAGE, loadVoltage, minimumVoltage, marginalBelow, ofDevice, resistance));
   }
-
   const verdict = worstVerdict(checks);
   const pairsetCurrent = current / (limits.pairs / 2);
   // One literal, and what may be absent put in after it: pieced together by spreads it takes several times as long.
@@ -169,19 +164,6 @@ export function powerAtPd(input: PowerAtPdInput): PowerAtPd {
   };
   if (portVoltage !== undefined) yes.portVoltage = portVoltage;
   return yes;
-
-  /** A check that was settled in ohms: the most of them at which it is met is beside it. */
-  function judged(
-    limit: Limit<CheckName>,
-    value: number,
-    bound: number,
-    most: Ohms | undefined,
-    isMet: boolean = most === undefined || resistance <= most,
-  ): Draft<Check> {
-    const check = held(limit, value, bound, marginalBelow, isMet);
-    if (most !== undefined && most !== NO_LINE) check.loop = { limit: most, margin: most - resistance };
-    return check;
-  }
 }
 
 /** The class limits; those of the later editions where the device states just their power. @internal */

@@ -3,6 +3,7 @@ import type { RunResistance } from '../cable/run-resistance.ts';
 import { constantPower, type FeasiblePoint, type OperatingPoint } from '../circuit/operating-point.ts';
 import type { Check } from '../limits/check.ts';
 import { MARGINAL_BELOW_FIELD } from '../limits/held.ts';
+import { PSE_VOLTAGE } from '../limits/pse-voltage.ts';
 import { type Assumption, type Fields, readInput } from '../quantity/fields.ts';
 import { InputError } from '../quantity/input-error.ts';
 import type { Interval } from '../quantity/interval.ts';
@@ -10,15 +11,7 @@ import type { Ohms, Watts } from '../quantity/units.ts';
 import { classRow, type PoeClassNumber } from './class-table.ts';
 import type { PoeClass } from './poe-class.ts';
 import { type PortCurrents, portCurrents } from './port-currents.ts';
-import {
-  PAIRS_FIELD,
-  PD_POWER_FIELD,
-  POE_CLASS_FIELD,
-  PORT_VOLTAGE_FIELD,
-  PSE_TYPE_FIELD,
-  portAssumptions,
-  RESISTANCE_FIELD,
-} from './port-fields.ts';
+import * as port from './port-fields.ts';
 import { appliedLimits, loopThatPowerSees, type PowerAtPdInput, powerAtPd } from './power-at-pd.ts';
 import { type PortVoltage, portVoltageCheck, portVoltageRange } from './pse-voltage.ts';
 
@@ -38,13 +31,13 @@ export interface PsePowerForInput extends Pick<PowerAtPdInput, 'pseType' | 'pair
 
 /** @internal */
 export const PSE_POWER_FOR_FIELDS: Fields<PsePowerForInput, 'marginalBelow'> = {
-  poeClass: () => POE_CLASS_FIELD,
-  pdPower: () => PD_POWER_FIELD,
+  poeClass: () => port.POE_CLASS_FIELD,
+  pdPower: () => port.PD_POWER_FIELD,
   pdPeakPower: { nonNegative: 'W', optional: true },
-  resistance: () => RESISTANCE_FIELD,
-  pseVoltage: () => PORT_VOLTAGE_FIELD,
-  pseType: () => PSE_TYPE_FIELD,
-  pairs: () => PAIRS_FIELD,
+  resistance: () => port.RESISTANCE_FIELD,
+  pseVoltage: () => port.PORT_VOLTAGE_FIELD,
+  pseType: () => port.PSE_TYPE_FIELD,
+  pairs: () => port.PAIRS_FIELD,
   marginalBelow: () => MARGINAL_BELOW_FIELD,
 };
 
@@ -114,7 +107,7 @@ export function psePowerFor(input: PsePowerForInput): PsePowerFor {
   const pseVoltage = portVoltageRange(stated.pseVoltage ?? limits.pseVoltageMin);
 
   const { checks } = powerAtPd({ ...stated, pdPower, resistance, pseVoltage: pseVoltage.low });
-  const assumptions = portAssumptions(stated, limits, ['pdPower', 'resistance', 'pseVoltage', 'pseType']);
+  const assumptions = port.portAssumptions(stated, limits, ['pdPower', 'resistance', 'pseVoltage', 'pseType']);
   if (peak === undefined) {
     assumptions.push({ parameter: 'pdPeakPower', value: pdPeakPower, unit: 'W', source: 'ieee-802.3-peak' });
   }
@@ -130,7 +123,7 @@ export function psePowerFor(input: PsePowerForInput): PsePowerFor {
     checks:
       stated.pseVoltage === undefined
         ? checks
-        : [...checks.filter(({ name }) => name !== 'pse-voltage'), portVoltageCheck(pseVoltage, limits.type)],
+        : [...checks.filter(({ name }) => name !== PSE_VOLTAGE.name), portVoltageCheck(pseVoltage, limits.type)],
     assumptions,
   };
 }

@@ -18,5 +18,13 @@ export const LIMITS: readonly Limit<LimitName>[] = /* @__PURE__ */ (() => [
   records.CONDUCTOR_TEMPERATURE, records.BUNDLE_RISE, records.AMPACITY,
 ])();
 
-/** Every name, in the same order. */
+/**
+ * Every name, in the same order.
+ *
+ * @example
+ * checkNames.includes('pd-voltage'); // => true
+ */
 export const checkNames: readonly LimitName[] = /* @__PURE__ */ (() => LIMITS.map(({ name }) => name))();
+
+// Whoever needs many of them imports them from here; hot code from the file of each.
+export * from './records.ts';

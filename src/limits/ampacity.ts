@@ -15,6 +15,7 @@ export const AMPACITY: Limit<'ampacity'> = {
 /** @internal */
 export const AMPACITY_WORDS: LimitWords = {
   title: 'Current of a conductor',
+  subject: 'the ampacity',
   fails: 'each conductor carries {value}; the code allows {limit} in this bundle',
   wayOut: 'a smaller bundle or thicker conductors',
 };

@@ -12,6 +12,7 @@ export const BUNDLE_RISE: Limit<'bundle-rise'> = {
 /** @internal */
 export const BUNDLE_RISE_WORDS: LimitWords = {
   title: 'Rise of the bundle',
+  subject: 'the rise of the bundle',
   fails: 'its bundle gets {value} warmer than the air; {limit} is recommended',
   wayOut: 'a smaller bundle or thicker conductors',
 };

@@ -14,6 +14,7 @@ export const CABLE_CATEGORY: Limit<'cable-category'> = {
 /** @internal */
 export const CABLE_CATEGORY_WORDS: LimitWords = {
   title: 'Category of the cable',
+  subject: 'the category of the cable',
   fails: 'a piece is Category {value}; IEEE 802.3 counts on Category {limit} or better for that type of port',
   wayOut: 'a cable of Category 5 or better',
 };

@@ -12,6 +12,7 @@ export const CABLE_TEMPERATURE: Limit<'cable-temperature'> = {
 /** @internal */
 export const CABLE_TEMPERATURE_WORDS: LimitWords = {
   title: 'Hottest piece',
+  subject: 'the temperature of the cable',
   fails: 'the hottest piece is at {value}; cabling is for at most {limit}',
   wayOut: 'a cooler route',
 };

@@ -12,6 +12,7 @@ export const CHANNEL_LENGTH: Limit<'channel-length'> = {
 /** @internal */
 export const CHANNEL_LENGTH_WORDS: LimitWords = {
   title: 'Channel length',
+  subject: 'the length of the channel',
   fails: 'the channel, cords included, is {value} long; {standard} allows {limit}',
   wayOut: 'a shorter route, or a switch nearer by',
 };

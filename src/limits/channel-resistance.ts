@@ -12,6 +12,7 @@ export const CHANNEL_RESISTANCE: Limit<'channel-resistance'> = {
 /** @internal */
 export const CHANNEL_RESISTANCE_WORDS: LimitWords = {
   title: 'Channel resistance, hot',
+  subject: 'the resistance of the channel',
   fails: 'power sees {value}; IEEE 802.3 counts on at most {limit}',
   wayOut: 'a shorter, thicker or cooler line',
 };

@@ -14,6 +14,7 @@ export const COLLAPSE: Limit<'collapse'> = {
 /** @internal */
 export const COLLAPSE_WORDS: LimitWords = {
   title: 'What the line can carry',
+  subject: 'what the line can carry',
   fails: 'the device draws {value}; the line can carry at most {limit}',
   failsElse: 'the line has {value}; with more than {limit} it cannot carry the device at all',
   wayOut: 'a shorter, thicker or cooler line',

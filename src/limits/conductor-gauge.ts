@@ -14,6 +14,7 @@ export const CONDUCTOR_GAUGE: Limit<'conductor-gauge'> = {
 /** @internal */
 export const CONDUCTOR_GAUGE_WORDS: LimitWords = {
   title: 'Thinnest conductor',
+  subject: 'the gauge of the conductors',
   fails: 'the thinnest conductor is {value}; {standard} allows nothing thinner than {limit}',
   wayOut: 'thicker cords',
 };

@@ -12,6 +12,7 @@ export const CONDUCTOR_TEMPERATURE: Limit<'conductor-temperature'> = {
 /** @internal */
 export const CONDUCTOR_TEMPERATURE_WORDS: LimitWords = {
   title: 'Middle of the bundle',
+  subject: 'the temperature of the conductors',
   fails: 'the middle of its bundle gets to {value}; the cable is rated for {limit}',
   wayOut: 'a smaller bundle, a cooler route or thicker conductors',
 };

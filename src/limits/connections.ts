@@ -14,6 +14,7 @@ export const CONNECTIONS: Limit<'connections'> = {
 /** @internal */
 export const CONNECTIONS_WORDS: LimitWords = {
   title: 'Connections',
+  subject: 'the number of connections',
   fails: 'there are {value} connections (an in-line coupler is two); {standard} allows {limit}',
   wayOut: 'fewer connections',
 };

@@ -12,6 +12,7 @@ export const CORD_LENGTH: Limit<'cord-length'> = {
 /** @internal */
 export const CORD_LENGTH_WORDS: LimitWords = {
   title: 'Longest cord',
+  subject: 'the length of one cord',
   fails: 'the longest cord is {value}; {standard} allows {limit}',
   wayOut: 'shorter cords',
 };

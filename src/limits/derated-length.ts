@@ -12,6 +12,7 @@ export const DERATED_LENGTH: Limit<'derated-length'> = {
 /** @internal */
 export const DERATED_LENGTH_WORDS: LimitWords = {
   title: 'Installed length, warm',
+  subject: 'the length of warm cable',
   fails: 'the installed cable is {value} long; as warm as it is, {standard} leaves it {limit}',
   wayOut: 'a shorter or cooler route',
 };

@@ -12,6 +12,7 @@ export const DEVICE_OVERVOLTAGE: Limit<'device-overvoltage'> = {
 /** @internal */
 export const DEVICE_OVERVOLTAGE_WORDS: LimitWords = {
   title: 'Voltage the device bears',
+  subject: 'the stated highest voltage',
   fails: 'up to {value} reach the device when it draws nothing; it bears at most {limit}',
   wayOut: 'a supply that stays within what the device bears',
 };

@@ -13,6 +13,7 @@ export const DEVICE_RESISTANCE: Limit<'device-resistance'> = {
 /** @internal */
 export const DEVICE_RESISTANCE_WORDS: LimitWords = {
   title: 'Resistance the device bears',
+  subject: 'the stated resistance',
   fails: 'the line has {value}; the device bears at most {limit}',
   failsElse: 'the line has {value} as a shorted pair and {pairset} as one pairset; the device bears {limit} and does not say of which',
   wayOut: 'a shorter, thicker or cooler line',

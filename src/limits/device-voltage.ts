@@ -16,6 +16,7 @@ export const DEVICE_VOLTAGE: Limit<'device-voltage'> = {
 /** @internal */
 export const DEVICE_VOLTAGE_WORDS: LimitWords = {
   title: 'Voltage the device needs',
+  subject: 'the stated lowest voltage',
   fails: '{value} reach the device; it needs at least {limit}',
   wayOut: 'a shorter, thicker or cooler line',
 };

@@ -12,6 +12,7 @@ export const INSERTION_LOSS_LENGTH: Limit<'insertion-loss-length'> = {
 /** @internal */
 export const INSERTION_LOSS_LENGTH_WORDS: LimitWords = {
   title: 'Length as a signal sees it',
+  subject: 'the loss of signal',
   fails: 'cable and cords count as {value} of cool installed cable; {standard} allows {limit}',
   wayOut: 'shorter cords, or a shorter or cooler route',
 };

@@ -31,6 +31,8 @@ export interface Limit<Name extends string = string> {
 /** What is said of a limit. `{value}`, `{limit}`, `{class}`, `{standard}` and the like stand for figures and names. */
 export interface LimitWords {
   readonly title: string;
+  /** What it is about, within a sentence: the limit on this. */
+  readonly subject: string;
   /** Why it is not met, as the end of a sentence. */
   readonly fails: string;
   /** The same where the case is another: a port that grants less, a limit in ohms, a figure that may be read two ways. */

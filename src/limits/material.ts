@@ -15,6 +15,7 @@ export const MATERIAL: Limit<'material'> = {
 /** @internal */
 export const MATERIAL_WORDS: LimitWords = {
   title: 'Copper conductors',
+  subject: 'pieces that are not copper',
   fails: '{value} of the pieces have copper conductors; power over Ethernet needs copper in all of them',
   wayOut: 'cable of copper',
 };

@@ -12,6 +12,7 @@ export const PAIR_TO_PAIR_UNBALANCE: Limit<'pair-to-pair-unbalance'> = {
 /** @internal */
 export const PAIR_TO_PAIR_UNBALANCE_WORDS: LimitWords = {
   title: 'Unbalance between pairs',
+  subject: 'the unbalance between pairs',
   fails: 'two pairs differ by {value}; {limit} is allowed',
   wayOut: 'better pairs or connections',
 };

@@ -12,6 +12,7 @@ export const PAIR_UNBALANCE: Limit<'pair-unbalance'> = {
 /** @internal */
 export const PAIR_UNBALANCE_WORDS: LimitWords = {
   title: 'Unbalance within a pair',
+  subject: 'the unbalance within a pair',
   fails: 'the two conductors of a pair differ by {value}; {limit} is allowed',
   wayOut: 'a better pair or connection',
 };

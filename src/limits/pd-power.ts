@@ -14,6 +14,7 @@ export const PD_POWER: Limit<'pd-power'> = {
 /** @internal */
 export const PD_POWER_WORDS: LimitWords = {
   title: 'Power the class allows',
+  subject: 'the power of the device',
   fails: 'the device draws {value}; {class} allows it {limit}',
   failsElse: 'the Type {type} port grants {class}: {limit}; the device, class {asked}, wants {value}',
   wayOut: 'a stronger port, or a device that keeps to what its port grants',

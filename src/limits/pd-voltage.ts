@@ -16,6 +16,7 @@ export const PD_VOLTAGE: Limit<'pd-voltage'> = {
 /** @internal */
 export const PD_VOLTAGE_WORDS: LimitWords = {
   title: 'Voltage the class needs',
+  subject: 'the voltage at the device',
   fails: '{value} reach the device; {class} needs at least {limit}',
   wayOut: 'a shorter, thicker or cooler line',
 };

@@ -12,6 +12,7 @@ export const PERMANENT_LINK_LENGTH: Limit<'permanent-link-length'> = {
 /** @internal */
 export const PERMANENT_LINK_LENGTH_WORDS: LimitWords = {
   title: 'Installed length',
+  subject: 'the length of the permanent link',
   fails: 'the installed cable is {value} long; {standard} allows {limit}',
   wayOut: 'a shorter route, or a switch nearer by',
 };

@@ -12,6 +12,7 @@ export const PERMANENT_LINK_LOOP: Limit<'permanent-link-loop'> = {
 /** @internal */
 export const PERMANENT_LINK_LOOP_WORDS: LimitWords = {
   title: 'Installed loop at 20 °C',
+  subject: 'the pair loop of the permanent link',
   fails: 'a shorted pair of the installed cable is {value} at 20 °C; {standard} allows {limit}',
   wayOut: 'a shorter route, or a switch nearer by',
 };

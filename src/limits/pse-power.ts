@@ -9,12 +9,13 @@ export const PSE_POWER: Limit<'pse-power'> = {
   unit: 'W',
   aboutArrival: true,
   source: 'ieee-802.3-class',
-  asResistance: (V, load, bound) => resistanceAtSupplyPower(V, load, bound),
+  asResistance: (V, load, bound) => (load.power === undefined ? undefined : resistanceAtSupplyPower(V, load.power, bound)),
 };
 
 /** @internal */
 export const PSE_POWER_WORDS: LimitWords = {
   title: 'Power from the port',
+  subject: 'the power of the port',
   fails: 'the port would have to give {value}; for {class} it gives {limit}',
   wayOut: 'a shorter, thicker or cooler line',
 };

@@ -23,6 +23,7 @@ export const PSE_VOLTAGE_TOP: Limit<'pse-voltage'> = {
 /** @internal */
 export const PSE_VOLTAGE_WORDS: LimitWords = {
   title: 'Voltage of the port',
+  subject: 'the voltage of the port',
   fails: 'the port is stated to have {value}; its type has {side} {limit}',
   wayOut: 'a port whose voltage lies within its type',
 };

@@ -12,28 +12,34 @@ export const NO_LINE = -1;
  * From `P = W - (W/V)²·R`; {@link NO_LINE} if the load alone takes more. `undefined` if the line collapses before the supply ever has to give that much.
  * @internal
  */
-export function resistanceAtSupplyPower(supplyVoltage: Volts, { power }: Load, limit: Watts): Ohms | undefined {
+export function resistanceAtSupplyPower(supplyVoltage: Volts, power: Watts, limit: Watts): Ohms | undefined {
   // At collapse the supply gives 2P: a limit above that is never the one that bites.
-  if (power === undefined || limit >= 2 * power) return undefined;
+  if (limit >= 2 * power) return undefined;
   if (limit < power) return NO_LINE;
   const voltsPerWatt = supplyVoltage / limit;
   return (limit - power) * voltsPerWatt * voltsPerWatt;
 }
 
 /**
- * Most line resistance at which a load of any kind still sees `minimum`.
+ * Most line resistance at which the load still sees `minimum`.
  *
- * Of a power from `(V - U)/R = P/U`. `undefined` if the line collapses before the voltage falls that low, or at no load;
+ * From `(V - U)/R = P/U`. `undefined` if the line collapses before the voltage falls that low, or at no load;
  * {@link NO_LINE} if the supply is under the minimum.
  * @internal
  */
-export function resistanceAtVoltage(supplyVoltage: Volts, { power, current, resistance }: Load, minimum: Volts): Ohms | undefined {
-  const drop = supplyVoltage - minimum;
-  if (drop < 0) return NO_LINE;
-  if (resistance !== undefined) return resistance * (drop / minimum);
-  // The stable root of a power never lies under half the supply voltage.
-  if (power === 0 || current === 0 || (power !== undefined && minimum * 2 < supplyVoltage)) return undefined;
-  return power === undefined ? drop / current : (drop * minimum) / power;
+export function resistanceAtLoadVoltage(supplyVoltage: Volts, power: Watts, minimum: Volts): Ohms | undefined {
+  if (minimum > supplyVoltage) return NO_LINE;
+  // The stable root never lies under half the supply voltage.
+  if (power === 0 || minimum * 2 < supplyVoltage) return undefined;
+  return ((supplyVoltage - minimum) * minimum) / power;
+}
+
+/** Most line resistance at which any kind of load still sees `minimum`; `undefined` where nothing bounds it. @internal */
+export function resistanceAtVoltage(supplyVoltage: Volts, load: Load, minimum: Volts): Ohms | undefined {
+  if (load.power !== undefined) return resistanceAtLoadVoltage(supplyVoltage, load.power, minimum);
+  if (minimum > supplyVoltage) return NO_LINE;
+  if (load.resistance !== undefined) return load.resistance * ((supplyVoltage - minimum) / minimum);
+  return load.current > 0 ? (supplyVoltage - minimum) / load.current : undefined;
 }
 
 /** Most line resistance that carries the load at all, `V²/4P` of a power; `undefined` where nothing bounds it. @internal */

@@ -16,6 +16,7 @@ export const VOLTAGE_DROP: Limit<'voltage-drop'> = {
 /** @internal */
 export const VOLTAGE_DROP_WORDS: LimitWords = {
   title: 'Permitted drop',
+  subject: 'the permitted drop',
   fails: '{value} of the voltage is lost along the run; {limit} is permitted',
   wayOut: 'a shorter, thicker or cooler line',
 };

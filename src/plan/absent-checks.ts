@@ -1,11 +1,11 @@
 /** What it means that a result has no check of some name. @module */
-import { LIMITS } from '../limits/all.ts';
+import { COLLAPSE, LIMITS } from '../limits/all.ts';
 import type { Check, CheckName } from '../limits/check.ts';
-import { COLLAPSE } from '../limits/collapse.ts';
+import type { Limit } from '../limits/limit.ts';
 
 /** About what flows and arrives: there is nothing to judge where the line does not carry the load. */
 const ABOUT_ARRIVAL: readonly CheckName[] = /* @__PURE__ */ (() =>
-  LIMITS.filter(({ aboutArrival }) => aboutArrival).map(({ name }) => name))();
+  LIMITS.filter((limit: Limit) => limit.aboutArrival).map(({ name }) => name))();
 
 /**
  * Whether a run meets a limit: by its check where it has one; a bare figure that is met in one reading alone is not met.

@@ -2,21 +2,23 @@
 import { deratingRules } from '../cable/derated-length.ts';
 import type { Loop, RunResistance, Segment } from '../cable/run-resistance.ts';
 import type { PoeClass } from '../ethernet/poe-class.ts';
-import { CABLE_CATEGORY } from '../limits/cable-category.ts';
-import { CABLE_TEMPERATURE } from '../limits/cable-temperature.ts';
-import { CHANNEL_LENGTH } from '../limits/channel-length.ts';
-import { CHANNEL_LOOP } from '../limits/channel-loop.ts';
-import { CHANNEL_RESISTANCE } from '../limits/channel-resistance.ts';
+import {
+  CABLE_CATEGORY,
+  CABLE_TEMPERATURE,
+  CHANNEL_LENGTH,
+  CHANNEL_LOOP,
+  CHANNEL_RESISTANCE,
+  CONDUCTOR_GAUGE,
+  CONNECTIONS,
+  CORD_LENGTH,
+  DERATED_LENGTH,
+  INSERTION_LOSS_LENGTH,
+  PERMANENT_LINK_LENGTH,
+  PERMANENT_LINK_LOOP,
+} from '../limits/all.ts';
 import type { Check, CheckName } from '../limits/check.ts';
-import { CONDUCTOR_GAUGE } from '../limits/conductor-gauge.ts';
-import { CONNECTIONS } from '../limits/connections.ts';
-import { CORD_LENGTH } from '../limits/cord-length.ts';
-import { DERATED_LENGTH } from '../limits/derated-length.ts';
 import { held } from '../limits/held.ts';
-import { INSERTION_LOSS_LENGTH } from '../limits/insertion-loss-length.ts';
 import type { Limit } from '../limits/limit.ts';
-import { PERMANENT_LINK_LENGTH } from '../limits/permanent-link-length.ts';
-import { PERMANENT_LINK_LOOP } from '../limits/permanent-link-loop.ts';
 import type { Metres } from '../quantity/units.ts';
 import { CABLING_RULES, type CablingRules, type CablingStandard, type Rule } from './cabling-rules.ts';
 import { allScreened, averageTemperature, hottestOf, insertionLossLength } from './signal-length.ts';

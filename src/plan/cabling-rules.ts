@@ -33,6 +33,11 @@ export interface CablingRules {
   readonly temperature: Rule & { readonly limit: Celsius };
 }
 
+/** The longest cord of a gauge. @internal */
+export function longestCord(gauge: number, { cordLength }: CablingRules): Rule {
+  return gauge <= 24 ? cordLength.thick : cordLength.thin;
+}
+
 /** The two rule sets. */
 export const CABLING_RULES: Readonly<Record<Exclude<CablingStandard, 'none'>, CablingRules>> = {
   'TIA-568': {

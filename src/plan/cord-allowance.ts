@@ -1,18 +1,21 @@
 /** How long the cords may be, for the installed cable there is. @module */
 import type { Cable } from '../cable/cable.ts';
-import { requireNonNegative, requireObject, requireOneOf, requireTemperature } from '../quantity/guards.ts';
-import { InputError } from '../quantity/input-error.ts';
+import { lossFactor } from '../cable/insertion-loss.ts';
+import { CABLE, type CableOrName } from '../cable/read-cable.ts';
+import { CONDUCTOR_TEMPERATURE } from '../conductor/resistance-per-metre.ts';
+import { CHANNEL_LENGTH, INSERTION_LOSS_LENGTH, PERMANENT_LINK_LENGTH } from '../limits/all.ts';
+import { type Fields, readInput } from '../quantity/fields.ts';
 import type { Celsius, Metres } from '../quantity/units.ts';
 import type { SourceKey } from '../sources/sources.ts';
-import { CABLING_RULES, type CablingStandard } from './cabling-rules.ts';
-import { cordFactor, insertionLossLength } from './signal-length.ts';
+import { CABLING_RULES, type CablingStandard, longestCord, type Rule } from './cabling-rules.ts';
+import { cordFactor } from './signal-length.ts';
 
 /** Installed cable whose cords are asked for. */
 export interface CordAllowanceInput {
   /** The installed cable, H. [m] */
   readonly installedLength: Metres;
-  /** The cable that the cords are made of, such as `cable('cord-26')`. */
-  readonly cord: Cable;
+  /** The cable that the cords are made of, or its name, such as `cord-26`. */
+  readonly cord: CableOrName;
   /** Whose rule; `TIA-568` if absent. */
   readonly cabling?: Exclude<CablingStandard, 'none'> | undefined;
   /** Cords at the switch end, T; 5 if absent. [m] */
@@ -34,12 +37,12 @@ export type CordAllowance =
       /** Installed cable and all cords. [m] */
       readonly channelLength: Metres;
       /** Which rule gives `cords`: the loss of signal, or the length of the channel. */
-      readonly governedBy: 'insertion-loss-length' | 'channel-length';
+      readonly governedBy: (typeof INSERTION_LOSS_LENGTH | typeof CHANNEL_LENGTH)['name'];
       readonly source: SourceKey;
     }
   | {
       readonly feasible: false;
-      readonly governedBy: 'permanent-link-length' | 'insertion-loss-length';
+      readonly governedBy: (typeof PERMANENT_LINK_LENGTH | typeof INSERTION_LOSS_LENGTH)['name'];
       /** How much installed cable is too much. [m] */
       readonly shortfall: Metres;
       readonly source: SourceKey;
@@ -54,45 +57,46 @@ export type CordAllowance =
  *
  * @param input - Installed cable [m], what the cords are made of, whose rule, cords at the switch [m], temperature [°C].
  * @returns All cords together, the work-area cord and the channel [m]; or by how much the installed cable is too long.
- * @throws {@link InputError} If a number is outside its domain or the cord is no cable.
+ * @throws {@link InputError} If a key is not known, a number is outside its domain or the cord is no cable.
  * @example 90 m of installed cable and cords of 26 AWG
- * const allowed = cordAllowance({ installedLength: 90, cord: cable('cord-26') });
+ * const allowed = cordAllowance({ installedLength: 90, cord: 'cord-26' });
  * allowed.feasible && [allowed.cords, allowed.workArea, allowed.channelLength]; // => [8, 3, 98]
  */
 export function cordAllowance(input: CordAllowanceInput): CordAllowance {
-  requireObject(input, 'input', 'an object with installedLength and cord');
-  const { installedLength, cord, cabling = 'TIA-568', telecomRoomCords = 5, cordLoss, temperature = 20 } = input;
-  requireNonNegative(installedLength, 'installedLength', 'm');
-  requireObject(cord, 'cord', "a cable, such as cable('cord-26')");
-  requireOneOf(cabling, ['TIA-568', 'ISO/IEC 11801'], 'cabling');
-  requireNonNegative(telecomRoomCords, 'telecomRoomCords', 'm');
-  requireTemperature(temperature, 'temperature');
-  if (cordLoss !== undefined) {
-    requireNonNegative(cordLoss, 'cordLoss', '(a fraction)');
-    if (cordLoss > 10) throw new InputError('range', 'cordLoss', 'a fraction from 0 to 10', cordLoss);
-  }
+  const { installedLength, cord, cabling, telecomRoomCords, cordLoss, temperature } = readInput(CORD_ALLOWANCE_FIELDS, input);
   const rules = CABLING_RULES[cabling];
-  const { permanentLinkLength, channelLength, insertionLossLength: loss, cordLength } = rules;
-  if (installedLength > permanentLinkLength.limit) {
-    const shortfall = installedLength - permanentLinkLength.limit;
-    return { feasible: false, governedBy: 'permanent-link-length', shortfall, source: permanentLinkLength.source };
-  }
-  const horizontal = { ...cord, use: 'horizontal' as const, screened: false };
-  const used = insertionLossLength([{ cable: horizontal, length: installedLength, temperature }], [], rules);
-  if (used > loss.limit) {
-    return { feasible: false, governedBy: 'insertion-loss-length', shortfall: used - loss.limit, source: loss.source };
-  }
+  const { permanentLinkLength, channelLength, insertionLossLength: loss } = rules;
+  const missed = (limit: typeof PERMANENT_LINK_LENGTH | typeof INSERTION_LOSS_LENGTH, excess: Metres, { source }: Rule): CordAllowance => ({
+    feasible: false,
+    governedBy: limit.name,
+    shortfall: excess,
+    source,
+  });
+  const tooLong = installedLength - permanentLinkLength.limit;
+  if (tooLong > 0) return missed(PERMANENT_LINK_LENGTH, tooLong, permanentLinkLength);
+  const used = installedLength * lossFactor(temperature, false);
+  if (used > loss.limit) return missed(INSERTION_LOSS_LENGTH, used - loss.limit, loss);
   const byLoss = (loss.limit - used) / (cordLoss === undefined ? cordFactor(cord.gauge, rules) : 1 + cordLoss);
   const byLength = channelLength.limit - installedLength;
-  const cords = byLoss <= byLength ? byLoss : byLength;
-  const longest = cord.gauge <= 24 ? cordLength.thick.limit : cordLength.thin.limit;
+  const isLossy = byLoss <= byLength;
+  const cords = isLossy ? byLoss : byLength;
   const left = cords > telecomRoomCords ? cords - telecomRoomCords : 0;
   return {
     feasible: true,
     cords,
-    workArea: left < longest ? left : longest,
+    workArea: Math.min(left, longestCord(cord.gauge, rules).limit),
     channelLength: installedLength + cords,
-    governedBy: byLoss <= byLength ? 'insertion-loss-length' : 'channel-length',
-    source: byLoss <= byLength ? loss.source : channelLength.source,
+    governedBy: isLossy ? INSERTION_LOSS_LENGTH.name : CHANNEL_LENGTH.name,
+    source: (isLossy ? loss : channelLength).source,
   };
 }
+
+/** @internal */
+export const CORD_ALLOWANCE_FIELDS: Fields<CordAllowanceInput, 'cabling' | 'telecomRoomCords' | 'temperature', { readonly cord: Cable }> = {
+  installedLength: { nonNegative: 'm' },
+  cord: () => CABLE,
+  cabling: { oneOf: () => ['TIA-568', 'ISO/IEC 11801'], default: 'TIA-568' },
+  telecomRoomCords: { nonNegative: 'm', default: 5, source: 'library-default' },
+  cordLoss: { between: [0, 10], is: 'a fraction', optional: true },
+  temperature: () => CONDUCTOR_TEMPERATURE,
+};

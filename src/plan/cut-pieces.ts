@@ -1,5 +1,7 @@
 /** Pieces of a run cut shorter, in two, or kept cooler. @module */
+
 import { cableResistancePerMetre, type Segment, segmentResistance } from '../cable/run-resistance.ts';
+import { CONDUCTOR_TEMPERATURE } from '../conductor/resistance-per-metre.ts';
 import type { Metres } from '../quantity/units.ts';
 
 /** Less than this is rounding, not cable. */
@@ -34,7 +36,8 @@ export function lengthOf(pieces: readonly Segment[]): Metres {
  * Whoever shortens a run cuts where it suits; if even this cut is enough, any is. @internal
  */
 export function cutTo(pieces: readonly Segment[], total: Metres): Segment[] {
-  const weight = ({ cable: own, temperature = 20 }: Segment): number => cableResistancePerMetre(own, temperature, 'maximum');
+  const weight = ({ cable: own, temperature = CONDUCTOR_TEMPERATURE.default }: Segment): number =>
+    cableResistancePerMetre(own, temperature, 'maximum');
   const order = [...pieces].sort((a, b) => weight(a) - weight(b) || a.cable.gauge - b.cable.gauge);
   let off = lengthOf(pieces) - total;
   const left = new Map<Segment, Metres>();
@@ -48,5 +51,5 @@ export function cutTo(pieces: readonly Segment[], total: Metres): Segment[] {
 
 /** No piece warmer than so much. @internal */
 export function cooledTo(pieces: readonly Segment[], most: number): Segment[] {
-  return pieces.map((piece) => ({ ...piece, temperature: Math.min(piece.temperature ?? 20, most) }));
+  return pieces.map((piece) => ({ ...piece, temperature: Math.min(piece.temperature ?? CONDUCTOR_TEMPERATURE.default, most) }));
 }

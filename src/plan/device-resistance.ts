@@ -1,7 +1,7 @@
 /** The resistance limit on a device's own data sheet, which often does not say which loop it means. @module */
 import type { Loop, RunResistance } from '../cable/run-resistance.ts';
+import { DEVICE_RESISTANCE } from '../limits/all.ts';
 import type { Check } from '../limits/check.ts';
-import { DEVICE_RESISTANCE } from '../limits/device-resistance.ts';
 import { held } from '../limits/held.ts';
 import { requireObject, requireOneOf, requirePositive } from '../quantity/guards.ts';
 import type { Ohms } from '../quantity/units.ts';

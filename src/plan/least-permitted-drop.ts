@@ -1,5 +1,5 @@
 /** What drop must be permitted for a run to be in order. @module */
-import { VOLTAGE_DROP } from '../limits/voltage-drop.ts';
+import { VOLTAGE_DROP } from '../limits/all.ts';
 import { readInput } from '../quantity/fields.ts';
 import type { Volts } from '../quantity/units.ts';
 import { passesAt } from './absent-checks.ts';

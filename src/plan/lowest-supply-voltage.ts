@@ -1,8 +1,7 @@
 /** How low: the lowest supply voltage at which a run still holds. @module */
 import { PSE_VOLTAGE_MAX } from '../ethernet/port-table.ts';
-import { AMPACITY } from '../limits/ampacity.ts';
+import { AMPACITY, VOLTAGE_DROP } from '../limits/all.ts';
 import type { Check, CheckName } from '../limits/check.ts';
-import { VOLTAGE_DROP } from '../limits/voltage-drop.ts';
 import type { Volts } from '../quantity/units.ts';
 import { passesAt } from './absent-checks.ts';
 import { edge } from './edge.ts';
@@ -23,9 +22,10 @@ export type LowestSupplyVoltage = Answered<{
   readonly supplyVoltage: Volts;
 }>;
 
-/** Where the search for a two-wire supply ends; far above what may be called low voltage. [V] */
-const MOST_TWO_WIRE: Volts = 1000;
-const LEAST: Volts = 1e-6;
+/** Where the search for a two-wire supply ends; far above what may be called low voltage. [V] @internal */
+export const MOST_TWO_WIRE: Volts = 1000;
+/** Where it begins. [V] @internal */
+export const LEAST_SUPPLY: Volts = 1e-6;
 
 /**
  * The lowest supply voltage at which no check of a run fails, and the one that each limit alone would allow.
@@ -46,7 +46,7 @@ export function lowestSupplyVoltage(input: LowestSupplyVoltageInput): LowestSupp
   const open = openRun(input, { powered: ['pseVoltage'], twoWire: ['supplyVoltage'] });
   const solved =
     open.kind === 'powered'
-      ? solveUnknown(PSE_VOLTAGE_MAX, LEAST, (pseVoltage) => open.checksWith({ pseVoltage }))
+      ? solveUnknown(PSE_VOLTAGE_MAX, LEAST_SUPPLY, (pseVoltage) => open.checksWith({ pseVoltage }))
       : solveTwoWire(open.run, open.checksWith);
   return answered(solved, (supplyVoltage) => ({ supplyVoltage }));
 }
@@ -62,6 +62,6 @@ function solveTwoWire(
   const checksAt = (volts: Volts): readonly Check[] => checksWith({ supplyVoltage: { low: volts, high: volts } });
   const isBorne = (voltage: Volts): boolean => fromAbove().every((name) => passesAt(name, checksAt(voltage)));
   // Where not even the least voltage is borne, the limit is missed as it is.
-  const start = load.resistance === undefined || isBorne(top) || !isBorne(LEAST) ? top : edge(LEAST, top, isBorne);
-  return solveUnknown(start, LEAST, checksAt);
+  const start = load.resistance === undefined || isBorne(top) || !isBorne(LEAST_SUPPLY) ? top : edge(LEAST_SUPPLY, top, isBorne);
+  return solveUnknown(start, LEAST_SUPPLY, checksAt);
 }

@@ -1,9 +1,9 @@
 /** IEEE 802.3 power is for copper, whatever the ohms say. @module */
 import { isCopper } from '../cable/copper.ts';
 import type { Segment } from '../cable/run-resistance.ts';
+import { MATERIAL } from '../limits/all.ts';
 import type { Check } from '../limits/check.ts';
 import { held } from '../limits/held.ts';
-import { MATERIAL } from '../limits/material.ts';
 
 /** The fraction of the pieces whose conductors are copper; 1 where there is no piece. @internal */
 export function copperFraction(pieces: readonly Segment[]): number {

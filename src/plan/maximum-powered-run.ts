@@ -3,14 +3,11 @@ import type { Cable } from '../cable/cable.ts';
 import { CABLE, type CableOrName } from '../cable/read-cable.ts';
 import { type Loop, loopsOf, type RunResistance, type Segment } from '../cable/run-resistance.ts';
 import { CONDUCTOR_TEMPERATURE } from '../conductor/resistance-per-metre.ts';
-import { electricalLimits } from '../ethernet/electrical-limits.ts';
 import { grantedClass, wantedPower } from '../ethernet/granted-class.ts';
 import { appliedLimits } from '../ethernet/power-at-pd.ts';
-import { COLLAPSE } from '../limits/collapse.ts';
-import { DEVICE_RESISTANCE } from '../limits/device-resistance.ts';
-import { MATERIAL } from '../limits/material.ts';
-import { PD_POWER } from '../limits/pd-power.ts';
-import { PSE_VOLTAGE_TOP } from '../limits/pse-voltage.ts';
+import { COLLAPSE, DEVICE_RESISTANCE, DEVICE_VOLTAGE, MATERIAL, PD_POWER, PD_VOLTAGE, PSE_POWER, PSE_VOLTAGE_TOP } from '../limits/all.ts';
+import type { CheckName } from '../limits/check.ts';
+import type { Limit } from '../limits/limit.ts';
 import { NO_LINE } from '../limits/resistance-at.ts';
 import { readInput } from '../quantity/fields.ts';
 import type { Celsius, Metres } from '../quantity/units.ts';
@@ -57,7 +54,14 @@ export function maximumPoweredRun(input: MaximumPoweredRunInput): MaximumRun {
     fixedLimit(MATERIAL, copperFraction([...bare.installed, ...cords]), 1),
   ];
   if (pseVoltage > classLimits.pseVoltageMax) found.push(fixedLimit(PSE_VOLTAGE_TOP, pseVoltage, classLimits.pseVoltageMax));
-  for (const { limit, bound } of [{ limit: COLLAPSE, bound: 0 }, ...electricalLimits(classLimits, minimumVoltage)]) {
+  const electrical: [Limit<CheckName>, number | undefined][] = [
+    [COLLAPSE, 0],
+    [PSE_POWER, classLimits.psePowerLimit],
+    [PD_VOLTAGE, classLimits.pdVoltageLimit],
+    [DEVICE_VOLTAGE, minimumVoltage],
+  ];
+  for (const [limit, bound] of electrical) {
+    if (bound === undefined) continue;
     const ohms = limit.asResistance?.(pseVoltage, { power: pdPower }, bound);
     // At the port itself: what the device draws, at the voltage of the port.
     if (ohms === NO_LINE) found.push(fixedLimit(limit, limit.unit === 'W' ? pdPower : pseVoltage, bound));

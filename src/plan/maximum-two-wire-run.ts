@@ -1,8 +1,7 @@
 /** The longest two-wire DC run. @module */
 import { requireLoad } from '../circuit/operating-point.ts';
 import { twoWirePerMetre } from '../circuit/voltage-drop.ts';
-import { AMPACITY } from '../limits/ampacity.ts';
-import { DEVICE_RESISTANCE } from '../limits/device-resistance.ts';
+import { AMPACITY, DEVICE_RESISTANCE } from '../limits/all.ts';
 import type { Limit } from '../limits/limit.ts';
 import { NO_LINE } from '../limits/resistance-at.ts';
 import { readInput } from '../quantity/fields.ts';

@@ -27,17 +27,19 @@ export interface PoweredFacts extends Omit<PoweredCircuit, 'cords'> {
   readonly cords?: readonly Segment[] | undefined;
 }
 
-type Filled = 'cords' | 'connections' | 'connectionResistance' | 'cabling' | 'marginalBelow';
-interface LookedUp {
+/** What has a default. @internal */
+export type PoweredFilled = 'cords' | 'connections' | 'connectionResistance' | 'cabling' | 'marginalBelow';
+/** What is read as something else. @internal */
+export interface LookedUp {
   readonly installed: readonly Segment[];
   readonly cords: readonly Segment[];
 }
 
 /** The same as it is read: what has a default is filled in. @internal */
-export type PoweredRead = Read<PoweredRunInput, Filled, LookedUp>;
+export type PoweredRead = Read<PoweredRunInput, PoweredFilled, LookedUp>;
 
 /** @internal */
-export const POWERED_RUN_FIELDS: Fields<PoweredRunInput, Filled, LookedUp> = {
+export const POWERED_RUN_FIELDS: Fields<PoweredRunInput, PoweredFilled, LookedUp> = {
   installed: () => INSTALLED,
   cords: () => CORDS,
   connections: () => CONNECTION_COUNT,

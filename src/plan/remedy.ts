@@ -68,6 +68,20 @@ export interface Change<Run> extends Pick<RemedyStep, 'remedy' | 'from' | 'unit'
   readonly use?: (value: number) => string;
 }
 
+/** Makes one. @internal */
+export function change<Run>(
+  remedy: RemedyName,
+  unit: RemedyStep['unit'],
+  from: number,
+  find: Change<Run>['find'],
+  put: Change<Run>['put'],
+): Change<Run> {
+  return { remedy, unit, from, find, put };
+}
+
+/** Nothing to find. @internal */
+export const NEVER = (): undefined => undefined;
+
 /** The first of several values that passes. @internal */
 export function firstOf<Run>(values: readonly number[]): Change<Run>['find'] {
   return (passes) => values.find(passes);

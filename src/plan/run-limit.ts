@@ -3,15 +3,15 @@ import type { Loop } from '../cable/run-resistance.ts';
 import { LIMITS } from '../limits/all.ts';
 import type { CheckName } from '../limits/check.ts';
 import { held } from '../limits/held.ts';
-import type { CheckUnit, Limit } from '../limits/limit.ts';
+import type { Limit } from '../limits/limit.ts';
 import { LARGEST } from '../quantity/guards.ts';
 import type { Metres, Ohms } from '../quantity/units.ts';
 import type { SourceKey } from '../sources/sources.ts';
 import { longestPassing } from './longest.ts';
+import { type Answered, type AnyLimit, unsolvable } from './solve-unknown.ts';
 
 /** One limit and the length it alone would allow. */
-export interface RunLimit {
-  readonly limit: CheckName;
+export interface RunLimit extends AnyLimit {
   /** Installed cable that this limit alone allows; absent where it allows any length, or none. [m] */
   readonly length?: Metres;
   /** The limit as a resistance of the run, where it is one. [Ω] */
@@ -20,39 +20,22 @@ export interface RunLimit {
   readonly loop?: Loop;
   /** A bare figure that does not say its loop: the length it allows if it means one pairset. [m] */
   readonly lengthAsTwoPair?: Metres;
-  /** Present where no length meets this limit: by how much it is missed at length 0, in `unit`. */
-  readonly shortfall?: number;
-  readonly unit?: CheckUnit;
-  readonly source: SourceKey;
 }
 
 /** The longest run, or that nothing bounds it, or that no length will do. */
-export type MaximumRun =
-  | {
-      readonly feasible: true;
-      readonly unbounded?: undefined;
-      /** Installed cable that every limit allows, rounded down. [m] */
-      readonly length: Metres;
-      /** Installed cable and cords. [m] */
-      readonly channelLength: Metres;
-      /** The limit that bites first. */
-      readonly governedBy: CheckName;
-      /** Installed cable that the electrical limits allow; absent where they bound nothing. [m] */
-      readonly powerLength?: Metres;
-      /** Installed cable that the cabling rules allow; absent where none apply. [m] */
-      readonly cablingLength?: Metres;
-      readonly limits: readonly RunLimit[];
-    }
-  | { readonly feasible: true; readonly unbounded: true; readonly limits: readonly RunLimit[] }
-  | {
-      readonly feasible: false;
-      /** The limit that no length meets. */
-      readonly governedBy: CheckName;
-      /** By how much it is missed at length 0, in `unit`. */
-      readonly shortfall: number;
-      readonly unit: CheckUnit;
-      readonly limits: readonly RunLimit[];
-    };
+export type MaximumRun = Answered<
+  {
+    /** Installed cable that every limit allows, rounded down. [m] */
+    readonly length: Metres;
+    /** Installed cable and cords. [m] */
+    readonly channelLength: Metres;
+    /** Installed cable that the electrical limits allow; absent where they bound nothing. [m] */
+    readonly powerLength?: Metres;
+    /** Installed cable that the cabling rules allow; absent where none apply. [m] */
+    readonly cablingLength?: Metres;
+  },
+  RunLimit
+>;
 
 /** A limit that the installed length plays no part in: met, or missed at any length. @internal */
 export function fixedLimit(limit: Limit<CheckName>, value: number, bound: number, source: SourceKey = limit.source): RunLimit {
@@ -95,12 +78,12 @@ const CABLING: readonly CheckName[] = /* @__PURE__ */ (() => LIMITS.filter(({ as
 
 /** The verdict over a list of limits. @internal */
 export function governed(limits: readonly RunLimit[], channelLength: (length: Metres) => Metres): MaximumRun {
-  const missed = limits.find(({ shortfall }) => shortfall !== undefined);
-  if (missed !== undefined) {
-    return { feasible: false, governedBy: missed.limit, shortfall: missed.shortfall as number, unit: missed.unit as CheckUnit, limits };
-  }
-  const power = shortest(limits.filter(({ limit }) => !CABLING.includes(limit)));
-  const cabling = shortest(limits.filter(({ limit }) => CABLING.includes(limit)));
+  const missed = unsolvable(limits);
+  if (missed !== undefined) return missed;
+  const bounded = limits.filter(({ length }) => length !== undefined) as (RunLimit & { length: Metres })[];
+  const shortest = (isCabling: boolean): (typeof bounded)[number] | undefined =>
+    bounded.filter(({ limit }) => CABLING.includes(limit) === isCabling).sort((a, b) => a.length - b.length)[0];
+  const [power, cabling] = [shortest(false), shortest(true)];
   const first = power === undefined || (cabling !== undefined && cabling.length < power.length) ? cabling : power;
   if (first === undefined) return { feasible: true, unbounded: true, limits };
   return {
@@ -112,12 +95,4 @@ export function governed(limits: readonly RunLimit[], channelLength: (length: Me
     ...(cabling === undefined ? {} : { cablingLength: cabling.length }),
     limits,
   };
-}
-
-function shortest(limits: readonly RunLimit[]): (RunLimit & { length: Metres }) | undefined {
-  let first: (RunLimit & { length: Metres }) | undefined;
-  for (const { length, ...limit } of limits) {
-    if (length !== undefined && (first === undefined || length < first.length)) first = { ...limit, length };
-  }
-  return first;
 }

@@ -1,8 +1,10 @@
 /** Lengths as a signal sees them: warm cable and cords count for more metres than they have. @module */
+
 import type { Cable } from '../cable/cable.ts';
 import { cordLoss } from '../cable/cord-loss.ts';
 import { lossFactor } from '../cable/insertion-loss.ts';
 import type { Segment } from '../cable/run-resistance.ts';
+import { CONDUCTOR_TEMPERATURE } from '../conductor/resistance-per-metre.ts';
 import type { Celsius, Metres } from '../quantity/units.ts';
 import type { CablingRules } from './cabling-rules.ts';
 
@@ -23,7 +25,7 @@ export function insertionLossLength(installed: readonly Segment[], cords: readon
   return length;
 }
 
-function warmth({ cable, temperature = 20 }: Segment): number {
+function warmth({ cable, temperature = CONDUCTOR_TEMPERATURE.default }: Segment): number {
   return lossFactor(temperature, isScreened(cable));
 }
 
@@ -34,12 +36,12 @@ export function isScreened(cable: Cable): boolean {
 
 /** Average over the installed cable, by length. [°C] @internal */
 export function averageTemperature(pieces: readonly Segment[]): Celsius {
-  const first = pieces[0]?.temperature ?? 20;
+  const first = pieces[0]?.temperature ?? CONDUCTOR_TEMPERATURE.default;
   // Divided by its own length, one temperature could come back as the double next to it.
-  if (pieces.every(({ temperature = 20 }) => temperature === first)) return first;
+  if (pieces.every(({ temperature = CONDUCTOR_TEMPERATURE.default }) => temperature === first)) return first;
   let total = 0;
   let weighted = 0;
-  for (const { length, temperature = 20 } of pieces) {
+  for (const { length, temperature = CONDUCTOR_TEMPERATURE.default } of pieces) {
     total += length;
     weighted += length * temperature;
   }
@@ -48,7 +50,7 @@ export function averageTemperature(pieces: readonly Segment[]): Celsius {
 
 /** [°C] @internal */
 export function hottestOf(pieces: readonly Segment[]): Celsius {
-  return pieces.reduce((hottest, { temperature = 20 }) => (temperature > hottest ? temperature : hottest), 20);
+  return pieces.reduce((hottest, { temperature = CONDUCTOR_TEMPERATURE.default }) => (temperature > hottest ? temperature : hottest), 20);
 }
 
 /** Screened only if every piece is. @internal */

@@ -36,17 +36,6 @@ export interface SmallestCableFacts extends Omit<PoweredFacts, 'installed'> {
   readonly temperature?: Celsius | undefined;
 }
 
-interface Chosen {
-  readonly feasible: true;
-  /** Left before the first limit bites, in `unit`. */
-  readonly margin: number;
-  readonly unit: CheckUnit;
-  /** The check that is closest to its limit. */
-  readonly governedBy?: CheckName;
-  /** Every candidate, thinnest first, with the check that governs it. */
-  readonly candidates: readonly CandidateVerdict[];
-}
-
 /** A candidate, and the check that decides about it. */
 export interface CandidateVerdict {
   readonly name: string;
@@ -58,8 +47,16 @@ export interface CandidateVerdict {
 
 /** The thinnest that will do, or that none of them does. */
 export type SmallestConductor =
-  | (Chosen & { readonly conductor: Conductor; readonly cable?: undefined })
-  | (Chosen & { readonly cable: Cable; readonly conductor?: undefined })
+  | ({
+      readonly feasible: true;
+      /** Left before the first limit bites, in `unit`. */
+      readonly margin: number;
+      readonly unit: CheckUnit;
+      /** The check that is closest to its limit. */
+      readonly governedBy?: CheckName;
+      /** Every candidate, thinnest first, with the check that governs it. */
+      readonly candidates: readonly CandidateVerdict[];
+    } & ({ readonly conductor: Conductor; readonly cable?: undefined } | { readonly cable: Cable; readonly conductor?: undefined }))
   | {
       readonly feasible: false;
       /** By how much the thickest misses, in `unit`. */
@@ -91,21 +88,33 @@ export function smallestConductor(input: SmallestTwoWireInput | SmallestCableInp
     twoWire: ['conductor', 'out', 'back'],
     asked: isPowered(input) ? CABLES_ASKED : CONDUCTORS_ASKED,
   });
-  const { candidates, length, temperature } = open.run;
-  if (open.kind === 'two-wire') {
-    return choose(
-      candidates as readonly Conductor[],
-      (one) => atMaximum(one).resistancePerMetre,
-      (one) => open.checksWith({ conductor: one }),
-      (one) => ({ conductor: { ...one } }),
-    );
+  const { length, temperature } = open.run;
+  const judged = open.run.candidates.map((candidate) => {
+    const checks =
+      open.kind === 'powered'
+        ? open.checksWith({ installed: [{ cable: candidate as Cable, length, temperature }] })
+        : open.checksWith({ conductor: candidate as Conductor });
+    const passes = checks.every(({ verdict, margin }) => verdict !== 'fail' && margin >= 0);
+    const governing = checks.length === 0 ? undefined : governingCheck(checks);
+    const governedBy = governing === undefined ? {} : { governedBy: governing.name };
+    const resistancePerMetre = mostPerMetre(candidate);
+    return { candidate, governing, governedBy, verdict: { name: candidate.name, resistancePerMetre, passes, ...governedBy } };
+  });
+  judged.sort((a, b) => b.verdict.resistancePerMetre - a.verdict.resistancePerMetre);
+  const candidates = judged.map(({ verdict }): CandidateVerdict => verdict);
+  const chosen = judged.find(({ verdict }) => verdict.passes);
+  if (chosen !== undefined) {
+    const { margin, unit } = chosen.governing ?? { margin: 0, unit: '1' };
+    const found = { [open.kind === 'powered' ? 'cable' : 'conductor']: { ...chosen.candidate } } as unknown as { conductor: Conductor };
+    return { feasible: true, ...found, margin, unit, ...chosen.governedBy, candidates };
   }
-  return choose(
-    candidates as readonly Cable[],
-    (one) => one.maximumResistancePerMetre,
-    (one) => open.checksWith({ installed: [{ cable: one, length, temperature }] }),
-    (one) => ({ cable: { ...one } }),
-  );
+  const { margin, unit, name } = (judged.at(-1) as (typeof judged)[number]).governing as Check;
+  return { feasible: false, shortfall: -margin, unit, governedBy: name, candidates };
+}
+
+/** The most that one conductor may have: of a nominal gauge its maximum. [Ω/m] */
+function mostPerMetre(candidate: Cable | Conductor): OhmsPerMetre {
+  return 'maximumResistancePerMetre' in candidate ? candidate.maximumResistancePerMetre : atMaximum(candidate).resistancePerMetre;
 }
 
 interface Asked {
@@ -123,34 +132,3 @@ const CABLES_ASKED: AnyFields = {
 const CONDUCTORS_ASKED: AnyFields = {
   candidates: { list: { check: (one: Conductor, path: string) => requireConductor(one, path) }, least: 'candidate' },
 };
-
-function choose<T extends { readonly name: string }>(
-  candidates: readonly T[],
-  resistance: (candidate: T) => OhmsPerMetre,
-  checksOf: (candidate: T) => readonly Check[],
-  naming: (candidate: T) => { conductor: Conductor } | { cable: Cable },
-): SmallestConductor {
-  const judged = candidates.map((candidate) => {
-    const resistancePerMetre = resistance(candidate);
-    const checks = checksOf(candidate);
-    const governing = checks.length === 0 ? undefined : governingCheck(checks);
-    const passes = checks.every(({ verdict, margin }) => verdict !== 'fail' && margin >= 0);
-    return { candidate, resistancePerMetre, governing, passes };
-  });
-  judged.sort((a, b) => b.resistancePerMetre - a.resistancePerMetre);
-  const listed = judged.map(({ candidate, resistancePerMetre, governing, passes }): CandidateVerdict => {
-    const verdict = { name: candidate.name, resistancePerMetre, passes };
-    return governing === undefined ? verdict : { ...verdict, governedBy: governing.name };
-  });
-  const chosen = judged.find(({ passes }) => passes);
-  if (chosen !== undefined) {
-    const { governing } = chosen;
-    const margin =
-      governing === undefined
-        ? { margin: 0, unit: '1' as const }
-        : { margin: governing.margin, unit: governing.unit, governedBy: governing.name };
-    return { feasible: true, ...naming(chosen.candidate), ...margin, candidates: listed } as SmallestConductor;
-  }
-  const { margin, unit, name } = (judged.at(-1) as (typeof judged)[number]).governing as Check;
-  return { feasible: false, shortfall: -margin, unit, governedBy: name, candidates: listed };
-}

@@ -1,45 +1,59 @@
 /** Solving a run for the one quantity that is left open, with the run's own checks as the judges. @module */
+
+import { COLLAPSE } from '../limits/all.ts';
 import type { Check, CheckName } from '../limits/check.ts';
-import { COLLAPSE } from '../limits/collapse.ts';
 import type { CheckUnit } from '../limits/limit.ts';
 import type { SourceKey } from '../sources/sources.ts';
 import { passesAt } from './absent-checks.ts';
 import { edge } from './edge.ts';
 
-/** One limit and the value it alone would allow. */
-export interface UnknownLimit {
+/** One limit of an answer. */
+export interface AnyLimit {
   readonly limit: CheckName;
-  /** The furthest value this limit allows; absent where it allows any, or none. In the unit of the quantity asked for. */
-  readonly value?: number;
   /** Present where no value meets this limit: by how much it is missed at the best, in `unit`. */
   readonly shortfall?: number;
   readonly unit?: CheckUnit;
   readonly source: SourceKey;
 }
 
+/** One limit and the value it alone would allow. */
+export interface UnknownLimit extends AnyLimit {
+  /** The furthest value this limit allows; absent where it allows any, or none. In the unit of the quantity asked for. */
+  readonly value?: number;
+}
+
 /** What was asked for, or that nothing bounds it, or that no value of it will do. */
-export type Answered<Answer> =
+export type Answered<Answer, L extends AnyLimit = UnknownLimit> =
   | ({
       readonly feasible: true;
       readonly unbounded?: undefined;
+      /** The limit that bites first. */
       readonly governedBy: CheckName;
-      readonly limits: readonly UnknownLimit[];
+      readonly limits: readonly L[];
     } & Answer)
-  | { readonly feasible: true; readonly unbounded: true; readonly limits: readonly UnknownLimit[] }
-  | Unsolvable;
+  | { readonly feasible: true; readonly unbounded: true; readonly limits: readonly L[] }
+  | Unsolvable<L>;
 
 /** The answer before it has a name. @internal */
 export type Solved = Answered<{ readonly value: number }>;
 
 /** No value of the quantity meets every limit. */
-export interface Unsolvable {
+export interface Unsolvable<L extends AnyLimit = UnknownLimit> {
   readonly feasible: false;
   /** The limit that is missed even at the best value. */
   readonly governedBy: CheckName;
   /** By how much, in `unit`. */
   readonly shortfall: number;
   readonly unit: CheckUnit;
-  readonly limits: readonly UnknownLimit[];
+  readonly limits: readonly L[];
+}
+
+/** The answer that the first limit which no value meets gives; nothing where each has some. @internal */
+export function unsolvable<L extends AnyLimit>(limits: readonly L[]): Unsolvable<L> | undefined {
+  for (const { limit, shortfall, unit } of limits) {
+    if (shortfall !== undefined && unit !== undefined) return { feasible: false, governedBy: limit, shortfall, unit, limits };
+  }
+  return undefined;
 }
 
 /**
@@ -85,18 +99,13 @@ export function solveUnknown(
     return value === undefined || (name !== COLLAPSE.name && value === collapse) ? { limit: name, source } : { limit: name, value, source };
   });
 
-  const missed = limits.find(({ shortfall }) => shortfall !== undefined);
-  if (missed !== undefined) {
-    return { feasible: false, governedBy: missed.limit, shortfall: missed.shortfall as number, unit: missed.unit as CheckUnit, limits };
-  }
-  let governing: { limit: CheckName; value: number } | undefined;
-  for (const { limit, value } of limits) {
-    if (value !== undefined && (governing === undefined || (best < worst ? value < governing.value : value > governing.value))) {
-      governing = { limit, value };
-    }
-  }
-  if (governing === undefined) return { feasible: true, unbounded: true, limits };
-  return { feasible: true, value: governing.value, governedBy: governing.limit, limits };
+  const missed = unsolvable(limits);
+  if (missed !== undefined) return missed;
+  const allowed = limits.filter(({ value }) => value !== undefined) as Required<UnknownLimit>[];
+  const [first, ...others] = allowed;
+  if (first === undefined) return { feasible: true, unbounded: true, limits };
+  const { limit, value } = others.reduce((a, b) => (Math.sign(b.value - a.value) === Math.sign(best - worst) ? b : a), first);
+  return { feasible: true, value, governedBy: limit, limits };
 }
 
 /** The answer under the name of the quantity that was asked for. @internal */

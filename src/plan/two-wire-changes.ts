@@ -6,13 +6,13 @@ import { parallelConductors } from '../conductor/parallel-conductors.ts';
 import { atMaximum } from '../conductor/to-maximum.ts';
 import { EXTRA_LOW } from './cautions.ts';
 import { smallestOnGrid } from './grid.ts';
-import { type Change, downTo, firstOf } from './remedy.ts';
+import { type Change, change, downTo, firstOf } from './remedy.ts';
 import { supplyRange, type TwoWireRunInput } from './two-wire-input.ts';
 
 /** Gauges a van carries for two-wire runs. Common practice, no source. [AWG] */
 const GAUGES: readonly number[] = [22, 20, 18, 16, 14, 12, 10];
 /** A four-core cable has two for each way; more is seldom found. */
-const MOST_CORES = 3;
+const CORES: readonly number[] = [2, 3];
 
 /** Every kind of change that makes sense for the run, least disturbance first. @internal */
 export function twoWireChanges(run: TwoWireRunInput, offered: readonly Conductor[] | undefined): Change<TwoWireRunInput>[] {
@@ -22,14 +22,18 @@ export function twoWireChanges(run: TwoWireRunInput, offered: readonly Conductor
   return [
     ...(conductor === undefined ? [] : ofConductor(conductor, offered)),
     {
-      remedy: 'higher-supply',
-      from: low,
-      unit: 'V',
-      find: (passes) => (most > 0 ? smallestOnGrid(most, 10, passes) : undefined),
-      put: (by) => ({ supplyVoltage: { low: low + by, high: high + by } }),
+      ...change<TwoWireRunInput>(
+        'higher-supply',
+        'V',
+        low,
+        (passes) => (most > 0 ? smallestOnGrid(most, 10, passes) : undefined),
+        (by) => ({
+          supplyVoltage: { low: low + by, high: high + by },
+        }),
+      ),
       told: (by) => low + by,
     },
-    { remedy: 'shorter-run', from: length, unit: 'm', find: downTo(length, 10, 0.1), put: (to) => ({ length: to }) },
+    change('shorter-run', 'm', length, downTo(length, 10, 0.1), (to) => ({ length: to })),
   ];
 }
 
@@ -37,24 +41,18 @@ function ofConductor(conductor: Conductor, offered: readonly Conductor[] | undef
   const ohms = (one: Conductor): number => atMaximum(one).resistancePerMetre;
   const atHand = offered ?? GAUGES.map((gauge) => awg(gauge, { stranding: conductor.stranding }));
   const thicker = atHand.filter((one) => ohms(one) < ohms(conductor)).sort((a, b) => ohms(b) - ohms(a));
-  const chosen = (index: number): Conductor => thicker[index] as Conductor;
+  const chosen = (index: number): Conductor => thicker[index] ?? conductor;
   return [
     {
-      remedy: 'thicker-conductor',
-      from: wholeGauge(conductor),
-      unit: 'AWG',
-      find: firstOf(thicker.map((_, index) => index)),
-      put: (index) => ({ conductor: chosen(index) }),
+      ...change<TwoWireRunInput>('thicker-conductor', 'AWG', wholeGauge(conductor), firstOf([...thicker.keys()]), (index) => ({
+        conductor: chosen(index),
+      })),
       told: (index) => wholeGauge(chosen(index)),
       use: (index) => chosen(index).name,
     },
-    {
-      remedy: 'paralleled-cores',
-      from: 1,
-      unit: 'cores',
-      find: firstOf(Array.from({ length: MOST_CORES - 1 }, (_, more) => more + 2)),
-      put: (cores) => ({ conductor: parallelConductors(Array.from({ length: cores }, () => conductor)) }),
-    },
+    change('paralleled-cores', 'cores', 1, firstOf(CORES), (cores) => ({
+      conductor: parallelConductors(Array.from({ length: cores }, () => conductor)),
+    })),
   ];
 }
 

@@ -1,15 +1,10 @@
 /** What a two-wire circuit is held against, each as the most ohms of the loop. @module */
 
 import type { FeasiblePoint, Load } from '../circuit/operating-point.ts';
-import { AMPACITY } from '../limits/ampacity.ts';
+import { AMPACITY, COLLAPSE, DEVICE_OVERVOLTAGE, DEVICE_RESISTANCE, DEVICE_VOLTAGE, VOLTAGE_DROP } from '../limits/all.ts';
 import type { CheckName } from '../limits/check.ts';
-import { COLLAPSE } from '../limits/collapse.ts';
-import { DEVICE_OVERVOLTAGE } from '../limits/device-overvoltage.ts';
-import { DEVICE_RESISTANCE } from '../limits/device-resistance.ts';
-import { DEVICE_VOLTAGE } from '../limits/device-voltage.ts';
 import type { CheckUnit, Limit } from '../limits/limit.ts';
 import { resistanceAtCollapse } from '../limits/resistance-at.ts';
-import { VOLTAGE_DROP } from '../limits/voltage-drop.ts';
 import type { Amperes, Ohms, Volts } from '../quantity/units.ts';
 import type { TwoWireCircuit, UnequalTwoWireCircuit } from './two-wire-input.ts';
 

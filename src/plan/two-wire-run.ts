@@ -1,10 +1,9 @@
 /** One two-wire DC run, judged: does enough voltage reach the device at every supply voltage it will see. @module */
 import { type FeasiblePoint, type OperatingPoint, operatingPoint } from '../circuit/operating-point.ts';
 import { legsOf, twoWirePerMetre } from '../circuit/voltage-drop.ts';
+import { COLLAPSE } from '../limits/all.ts';
 import type { Check, Draft } from '../limits/check.ts';
-import { COLLAPSE } from '../limits/collapse.ts';
-import { held, MARGINAL_BELOW } from '../limits/held.ts';
-import { NO_LINE } from '../limits/resistance-at.ts';
+import { held, heldInOhms, MARGINAL_BELOW } from '../limits/held.ts';
 import { assumptionsOf, readInput } from '../quantity/fields.ts';
 import { requireNonNegative } from '../quantity/guards.ts';
 import type { Metres, Ohms } from '../quantity/units.ts';
@@ -72,12 +71,16 @@ export function judgeTwoWireRun(input: TwoWireRunInput | UnequalTwoWireRunInput)
   for (const { limit, bound, unit, ohms, at, measure, arrives } of twoWireLimits(input, low, high)) {
     if ((arrives && !atLowest.feasible) || (limit === COLLAPSE && ohms === undefined)) continue;
     const point = (at === high && atHighest.feasible ? atHighest : atLowest) as FeasiblePoint;
-    const inOhms = ohms === undefined ? arrives || undefined : resistance <= ohms;
-    const check = held(limit, measure(point, resistance), bound, marginalBelow, limit === COLLAPSE ? atLowest.feasible : inOhms);
+    const value = measure(point, resistance);
+    const isMet = limit === COLLAPSE ? atLowest.feasible : undefined;
+    // Where ohms play no part in what is no matter of arrival, the figures themselves are compared.
+    const check =
+      ohms === undefined && !arrives
+        ? held(limit, value, bound, marginalBelow)
+        : heldInOhms(limit, value, bound, marginalBelow, ohms, resistance, isMet);
     check.unit = unit;
     // A line is judged by power alone, also where its current would warm a bundle.
     check.aspect = COLLAPSE.aspect;
-    if (ohms !== undefined && ohms !== NO_LINE) check.loop = { limit: ohms, margin: ohms - resistance };
     checks.push(check);
   }
 

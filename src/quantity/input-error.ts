@@ -53,8 +53,11 @@ export class InputError extends RangeError {
   /** The same facts as plain data: a bare Error turns into `{}` in JSON. */
   toJSON(): InputErrorJson {
     const { received, message } = this;
-    const isPlain = typeof received === 'string' || Number.isFinite(received);
-    return { ...this, received: isPlain ? (received as string | number) : describe(received), message };
+    return {
+      ...this,
+      received: typeof received === 'string' || Number.isFinite(received) ? (received as string | number) : describe(received),
+      message,
+    };
   }
 
   /**

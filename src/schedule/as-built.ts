@@ -1,8 +1,10 @@
 /** A run as it was measured, and the measurement beside what was expected. @module */
+
 import { expectedReading } from '../cable/field/expected-reading.ts';
 import { fromMeasurement } from '../cable/field/from-measurement.ts';
 import type { RunPair } from '../cable/unbalance.ts';
-import type { PoweredFacts as PoweredRunInput } from '../plan/powered-input.ts';
+import { CONDUCTOR_TEMPERATURE } from '../conductor/resistance-per-metre.ts';
+import type { PoweredFacts } from '../plan/powered-input.ts';
 import { InputError } from '../quantity/input-error.ts';
 import type { Ohms } from '../quantity/units.ts';
 import type { ReportedMeasurement } from './report.ts';
@@ -16,10 +18,10 @@ type Readings = Readonly<Partial<Record<RunPair, Ohms>>>;
  * Its connections are in the reading already, so they add nothing more; cords are added as they were.
  * @internal
  */
-export function asBuilt(input: PoweredRunInput, readings: Readonly<Readings>): PoweredRunInput {
+export function asBuilt(input: PoweredFacts, readings: Readonly<Readings>): PoweredFacts {
   const highest = Math.max(...Object.values(readings));
   const length = input.installed.reduce((sum, piece) => sum + piece.length, 0);
-  if (!(length > 0)) throw new InputError('conflict', 'run.measured', 'installed cable of more than 0 m', length);
+  if (!(length > 0)) throw new InputError('conflict', 'measured', 'installed cable of more than 0 m', length);
   const perMetre = highest / 2 / length;
   const installed = input.installed.map((piece) => ({
     ...piece,
@@ -29,10 +31,10 @@ export function asBuilt(input: PoweredRunInput, readings: Readonly<Readings>): P
 }
 
 /** The readings held beside the run as it was described. @internal */
-export function beside(input: PoweredRunInput, readings: Readings): ReportedMeasurement {
+export function besideExpected(input: PoweredFacts, readings: Readings): ReportedMeasurement {
   const { installed, connections = 0, connectionResistance } = input;
   const [first] = installed;
-  const temperatures = installed.map(({ temperature = 20 }) => temperature);
+  const temperatures = installed.map(({ temperature = CONDUCTOR_TEMPERATURE.default }) => temperature);
   const temperature = { low: Math.min(20, ...temperatures), high: Math.max(20, ...temperatures) };
   const bounds = [temperature.low, temperature.high].map(
     (all) =>

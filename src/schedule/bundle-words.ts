@@ -1,17 +1,8 @@
 /** Heat and measurements in words. @module */
+import type { Verdict } from '../limits/verdict.ts';
 import { amount, count } from '../words/amount.ts';
 import { BUNDLE_WORDS, EXPLANATION_WORDS } from '../words/heat-words.ts';
-import type { ReportedHeat, ReportedMeasurement, RunReport } from './report.ts';
-
-/** @internal */
-export function heatOf(run: RunReport): ReportedHeat | undefined {
-  return run.kind === 'powered' ? run.heat : undefined;
-}
-
-/** @internal */
-export function measuredOf(run: RunReport): ReportedMeasurement | undefined {
-  return run.kind === 'powered' ? run.measured : undefined;
-}
+import type { ReportedHeat, ReportedMeasurement } from './report.ts';
 
 /** What no check says of the bundle. @internal */
 export function bundleFindings({ findings }: ReportedHeat): string[] {
@@ -54,7 +45,7 @@ export function heatDoubt(heat: ReportedHeat): string {
 }
 
 /** What to do about a bundle: where the run fails, with fewer cables it passes. @internal */
-export function bundleToDo({ verdict, largestBundle, findings }: ReportedHeat): string[] {
+export function bundleToDo({ largestBundle, findings }: ReportedHeat, verdict: Verdict | undefined): string[] {
   if (findings.includes('wound-drum')) return ['Unwind the cable.'];
   const smaller =
     largestBundle === undefined

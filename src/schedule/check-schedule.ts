@@ -3,13 +3,14 @@ import { MARGINAL_BELOW, requireMarginalBelow } from '../limits/held.ts';
 import type { CablingStandard } from '../plan/cabling-rules.ts';
 import { requireArray, requireObject, requireOneOf } from '../quantity/guards.ts';
 import { isInputError } from '../quantity/input-error.ts';
+import { DATA_EDITION } from '../sources/data-edition.ts';
 import { cautionsFor } from './cautions.ts';
-import { poweredReport, twoWireReport } from './check-run.ts';
 import type { Finding } from './finding.ts';
 import type { PoweredRunReport, Report, ReportSettings, RunReport, SwitchReport } from './report.ts';
+import { poweredReport, twoWireReport } from './run-report.ts';
 import { runsOnPorts } from './runs-on-ports.ts';
 import type { Schedule, ScheduledRun, ScheduledSwitch } from './schedule.ts';
-import { emptyShelf } from './shelf.ts';
+import { sharedValues } from './shared-values.ts';
 import { bareSwitch, switchReport } from './switch-report.ts';
 import { totalsOf } from './totals.ts';
 
@@ -59,7 +60,6 @@ export function checkSchedule(schedule: Schedule, options: CheckScheduleOptions 
   const { findings: read = [], runsFile: file = 'runs', switchesFile = 'switches' } = options;
   requireArray(read, 'options.findings', 'a list of findings');
   const settings = settingsOf(options);
-  const { cabling, marginalBelow } = settings;
 
   const { feeds, onPorts, outside, findings: unplugged } = runsOnPorts(schedule, file);
   const findings = [...read];
@@ -77,7 +77,7 @@ export function checkSchedule(schedule: Schedule, options: CheckScheduleOptions 
     if (report?.budget !== undefined) denied.set(entry, new Set(report.budget.denied.map(({ port }) => port)));
   }
 
-  const shelf = emptyShelf();
+  const shared = sharedValues();
   const runs: RunReport[] = [];
   for (let index = 0; index < schedule.runs.length; index++) {
     const run = schedule.runs[index] as ScheduledRun;
@@ -85,15 +85,24 @@ export function checkSchedule(schedule: Schedule, options: CheckScheduleOptions 
     const shed = feed === undefined || outside.has(index) ? undefined : denied.get(feed);
     const report = attempt(
       () => {
-        if (run.kind !== 'powered') return twoWireReport(run, settings, shelf);
+        if (run.kind !== 'powered') return twoWireReport(run, settings, shared);
         const allocation: PoweredRunReport['allocation'] = shed && (shed.has(run.port) ? 'denied' : 'allocated');
-        return poweredReport(run, { switch: feed, cabling, marginalBelow }, allocation, shelf);
+        return poweredReport(run, feed, settings, allocation, shared);
       },
       (why) => refused(`run ${run.run}`, run.line, file, why, 'the run is not judged'),
     );
     if (report !== undefined) runs.push(report);
   }
-  return { file, settings, runs, switches, totals: totalsOf(runs, findings), findings, cautions: cautionsFor(runs) };
+  return {
+    file,
+    settings,
+    dataEdition: DATA_EDITION,
+    runs,
+    switches,
+    totals: totalsOf(runs, findings),
+    findings,
+    cautions: cautionsFor(runs),
+  };
 
   /** A figure that the arithmetic has no meaning for costs its own row and no other. */
   function attempt<T>(judge: () => T, finding: (why: string) => Finding): T | undefined {

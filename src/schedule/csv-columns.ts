@@ -1,11 +1,11 @@
 /** The columns of the CSV report: their heads, and what each run has in them. @module */
+import type { FeasiblePoint } from '../circuit/operating-point.ts';
 import { checkNames, LIMITS } from '../limits/all.ts';
 import type { CheckName } from '../limits/check.ts';
-import { heatOf, measuredOf } from './bundle-words.ts';
 import { RUN_COLUMNS } from './columns/run-columns.ts';
 import type { CsvCell } from './csv-row.ts';
-import type { FarEnd, PoweredRunReport, ReportedHeat, ReportedMeasurement, RunReport } from './report.ts';
-import { checksOf, combination, whatIsTheMatter, whatOf, whatToDo } from './run-words.ts';
+import type { PoweredRunReport, ReportedHeat, ReportedMeasurement, RunReport } from './report.ts';
+import { combination, conductorCurrent, whatIsTheMatter, whatOf, whatToDo, wholeLength } from './run-words.ts';
 
 /** Columns that stand side by side. */
 export interface CsvColumns {
@@ -33,28 +33,28 @@ export const CSV_COLUMNS: readonly CsvColumns[] = [
   powered(PRIORITY.title, ({ priority }) => priority),
   powered(CLASS.title, ({ poeClass }) => poeClass),
   powered('Granted class', ({ grantedClass }) => grantedClass),
-  powered('Port type', ({ pseType }) => pseType),
-  powered('Pairs', ({ pairs }) => pairs),
+  powered('Port type', ({ classLimits }) => classLimits.type),
+  powered('Pairs', ({ classLimits }) => classLimits.pairs),
   column('Supply low (V)', ({ supplyVoltage }) => supplyVoltage.low),
   column('Supply high (V)', ({ supplyVoltage }) => supplyVoltage.high),
   column(CABLE.title, whatOf),
   column(RUN_COLUMNS.connections.title, ({ connections }) => connections),
-  column('Installed length (m)', ({ installedLength }) => installedLength),
-  column('Channel length (m)', ({ channelLength }) => channelLength),
-  column('Pair loop (ohm)', ({ loops }) => loops.pairLoop),
-  powered('One pairset (ohm)', ({ loops }) => loops.twoPair),
-  powered('Two pairsets (ohm)', ({ loops }) => loops.fourPair),
-  powered('Pair loop at 20 degC (ohm)', ({ pairLoopAt20 }) => pairLoopAt20),
+  column('Installed length (m)', (run) => (run.kind === 'powered' ? run.installedLength : run.length)),
+  column('Channel length (m)', wholeLength),
+  column('Pair loop (ohm)', (run) => (run.kind === 'powered' ? run.resistance.pairLoop : run.resistance)),
+  powered('One pairset (ohm)', ({ resistance }) => resistance.twoPair),
+  powered('Two pairsets (ohm)', ({ resistance }) => resistance.fourPair),
+  powered('Pair loop at 20 degC (ohm)', ({ at20 }) => at20.pairLoop),
   column('Meter, usual copper (ohm)', ({ meterReading }) => meterReading.nominal),
   column('Meter, most allowed (ohm)', ({ meterReading }) => meterReading.maximum),
-  flow('Far end (V)', ({ voltage }) => voltage),
-  flow('Far end (W)', ({ power }) => power),
-  powered('Available (W)', ({ availablePower }) => availablePower),
-  powered('Allowed (W)', ({ allowedPower }) => allowedPower),
-  flow('Total current (A)', ({ totalCurrent }) => totalCurrent),
-  flow('Pairset current (A)', ({ pairsetCurrent }) => pairsetCurrent),
-  flow('Conductor current (A)', ({ conductorCurrent }) => conductorCurrent),
-  flow('Heat in cable (W)', ({ cableHeat }) => cableHeat),
+  flow('Far end (V)', ({ loadVoltage }) => loadVoltage),
+  flow('Far end (W)', ({ loadPower }) => loadPower),
+  powered('Available (W)', ({ available }) => available),
+  powered('Allowed (W)', ({ allowed }) => allowed),
+  flow('Total current (A)', ({ current }) => current),
+  powered('Pairset current (A)', ({ pairsetCurrent }) => pairsetCurrent),
+  column('Conductor current (A)', conductorCurrent),
+  column('Heat in cable (W)', ({ cableHeat }) => cableHeat),
   column('Governing check', ({ governing }) => governing?.name),
   column('Governing margin', ({ governing }) => governing?.margin),
   column('Governing margin of limit', ({ governing }) => governing?.marginFraction),
@@ -72,7 +72,7 @@ export const WARM_CSV_COLUMNS: readonly CsvColumns[] = [
   ),
   heat('Bundle rise (K)', ({ rise }) => rise),
   heat('Conductors (degC)', ({ temperature }) => temperature),
-  heat('Heat', ({ verdict }) => verdict),
+  column('Heat', ({ verdict }) => verdict.heat),
   heat('Largest bundle (cables)', ({ largestBundle }) => largestBundle),
   measured('Measured (ohm)', ({ readings }) => readings.map(({ ohms }) => ohms).join(' ')),
   measured('Expected, least (ohm)', ({ expected }) => expected.low),
@@ -92,24 +92,18 @@ function powered(head: string, cell: (run: PoweredRunReport) => CsvCell): CsvCol
 }
 
 /** A column of runs over which something flows. */
-function flow(head: string, cell: (farEnd: FarEnd & { readonly feasible: true }) => CsvCell): CsvColumns {
-  return column(head, ({ farEnd }) => (farEnd.feasible ? cell(farEnd) : undefined));
+function flow(head: string, cell: (point: FeasiblePoint) => CsvCell): CsvColumns {
+  return column(head, ({ operating }) => (operating.feasible ? cell(operating) : undefined));
 }
 
 /** A column of runs in a bundle. */
 function heat(head: string, cell: (found: ReportedHeat) => CsvCell): CsvColumns {
-  return column(head, (run) => {
-    const found = heatOf(run);
-    return found && cell(found);
-  });
+  return column(head, (run) => run.heat && cell(run.heat));
 }
 
 /** A column of runs that were measured. */
 function measured(head: string, cell: (found: ReportedMeasurement) => CsvCell): CsvColumns {
-  return column(head, (run) => {
-    const found = measuredOf(run);
-    return found && cell(found);
-  });
+  return column(head, (run) => run.measured && cell(run.measured));
 }
 
 /** Four columns for each check. */
@@ -117,7 +111,7 @@ function checks(names: readonly CheckName[]): CsvColumns {
   return {
     heads: names.flatMap((name) => [`${name}: value`, `${name}: limit`, `${name}: margin`, `${name}: verdict`]),
     cells: (run) => {
-      const known = new Map(checksOf(run).map((check) => [check.name, check]));
+      const known = new Map(run.checks.map((check) => [check.name, check]));
       return names.flatMap((name) => {
         const check = known.get(name);
         return [check?.value, check?.limit, check?.margin, check?.verdict];

@@ -3,22 +3,24 @@ export { InputError, type InputErrorCode, type InputErrorJson, isInputError } fr
 export { checkTitle, describeCheck, type RunFacts, type WordedCheck } from '../words/check-words.ts';
 export type { FindingCode } from '../words/finding-words.ts';
 export { describeRemedy } from '../words/remedy-words.ts';
-export { type CheckRunOptions, checkRun } from './check-run.ts';
+export { type CheckRowInput, checkRow } from './check-row.ts';
 export { type CheckScheduleOptions, checkSchedule } from './check-schedule.ts';
 export { type TemplateCsvInput, templateCsv } from './columns/template-csv.ts';
 export type { Finding, FindingSeverity } from './finding.ts';
 export { messageOf } from './finding-words.ts';
-export { type ParsedSchedule, type ParseScheduleInput, parseSchedule } from './parse-schedule.ts';
+export { type ParseScheduleInput, parseSchedule } from './parse-schedule.ts';
+export type { ParsedSchedule } from './read/read-schedule.ts';
 export type {
-  FarEnd,
   PoweredRunReport,
   Report,
   ReportedBudget,
-  ReportedCheck,
+  ReportedHeat,
+  ReportedMeasurement,
   ReportedPiece,
   ReportedPort,
   ReportSettings,
   ReportTotals,
+  RowFacts,
   RunOutcome,
   RunReport,
   SwitchReport,

@@ -1,14 +1,10 @@
 /** From the text of a schedule's files to the schedule. @module */
 import { requireObject } from '../quantity/guards.ts';
 import { InputError } from '../quantity/input-error.ts';
-import { RUN_COLUMNS } from './columns/run-columns.ts';
-import { SWITCH_COLUMNS } from './columns/switch-columns.ts';
-import type { Finding } from './finding.ts';
-import { findingList } from './read/findings.ts';
-import { rowsToRuns } from './read/rows-to-runs.ts';
-import { rowsToSwitches } from './read/rows-to-switches.ts';
-import { tableFromText } from './read/table.ts';
-import type { Schedule } from './schedule.ts';
+import type { Columns } from './columns/column.ts';
+import type { FindingList } from './read/findings.ts';
+import { type ParsedSchedule, type ReadFiles, readSchedule } from './read/read-schedule.ts';
+import { type Table, tableFromText } from './read/table.ts';
 
 /** The files of a schedule: their text or their bytes, and how findings shall call them. */
 export interface ParseScheduleInput {
@@ -20,13 +16,6 @@ export interface ParseScheduleInput {
   readonly runsFile?: string | undefined;
   /** Name of the file of switches; `switches` if absent. */
   readonly switchesFile?: string | undefined;
-}
-
-/** A schedule that was read, and everything that was wrong, doubtful or assumed about it. */
-export interface ParsedSchedule {
-  readonly schedule: Schedule;
-  /** In the order of the rows: those of the runs, then those of the switches. */
-  readonly findings: readonly Finding[];
 }
 
 /**
@@ -56,13 +45,11 @@ export function parseSchedule(input: ParseScheduleInput): ParsedSchedule {
   requireName(runsFile, 'runsFile');
   requireName(switchesFile, 'switchesFile');
 
-  const runFindings = findingList(runsFile);
-  const switchFindings = findingList(switchesFile);
-  const switchTable = switches === undefined ? undefined : tableFromText(switches, SWITCH_COLUMNS, switchFindings);
-  const fed = switchTable === undefined ? undefined : rowsToSwitches(switchTable, switchFindings);
-  const runTable = tableFromText(runs, RUN_COLUMNS, runFindings);
-  const found = runTable === undefined ? [] : rowsToRuns(runTable, fed?.list, runFindings);
-  return { schedule: { runs: found, switches: fed?.switches ?? [] }, findings: runFindings.all.concat(switchFindings.all) };
+  const table = <C extends Columns<C>>(file: keyof ReadFiles, columns: C, findings: FindingList): Table<C> | undefined => {
+    const content = input[file];
+    return content === undefined ? undefined : tableFromText(content, columns, findings);
+  };
+  return readSchedule(table, { runs: runsFile, switches: switchesFile });
 }
 
 function requireText(value: unknown, parameter: string): void {

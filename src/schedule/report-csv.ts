@@ -1,5 +1,4 @@
 /** A report as CSV: one line for every run, unrounded, safe to open in a spreadsheet. @module */
-import { heatOf, measuredOf } from './bundle-words.ts';
 import { CSV_COLUMNS, WARM_CSV_COLUMNS } from './csv-columns.ts';
 import { csvRow } from './csv-row.ts';
 import type { Report } from './report.ts';
@@ -30,7 +29,7 @@ import { requireReport } from './require-report.ts';
 export function reportCsv(report: Report): string {
   requireReport(report);
   // Columns of bundles and measurements only where there are any, so that files without them stay as they were.
-  const isWarm = report.runs.some((run) => heatOf(run) !== undefined || measuredOf(run) !== undefined);
+  const isWarm = report.runs.some(({ heat, measured }) => heat !== undefined || measured !== undefined);
   const columns = isWarm ? [...CSV_COLUMNS, ...WARM_CSV_COLUMNS] : CSV_COLUMNS;
   const lines = [csvRow(columns.flatMap(({ heads }) => heads))];
   for (const run of report.runs) lines.push(csvRow(columns.flatMap(({ cells }) => cells(run, report.settings.cabling))));

@@ -3,13 +3,14 @@ import type { Block, Page } from '../pages/page.ts';
 import { count } from '../words/amount.ts';
 import type { Report } from './report.ts';
 import { REPORT_SECTIONS } from './report-sections.ts';
-import { paragraph, type ReportView, table } from './report-view.ts';
+import { group, paragraph, type ReportView, table } from './report-view.ts';
 import { oneLine, outcomesInWords, settingsInWords } from './report-words.ts';
 
 /** A report as a page of lines for a terminal, or of tables. @internal */
 export function reportPage(view: ReportView, form: 'lines' | 'tables'): Page {
   const { report } = view;
-  const settings = report.runs.length === 0 ? [] : [paragraph(settingsInWords(report))];
+  const settings =
+    report.runs.length === 0 ? [] : group([paragraph(settingsInWords(report)), paragraph(`Figures of edition ${report.dataEdition}.`)]);
   return [
     { kind: 'heading', level: 1, text: `${form === 'lines' ? 'SCHEDULE CHECKED' : 'Schedule checked'}: ${report.file}` },
     ...(form === 'lines' ? outcomeLines(report) : outcomeTable(report)),

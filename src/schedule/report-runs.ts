@@ -1,13 +1,15 @@
 /** The runs of a report: one line for each, and the figures of some. @module */
+
+import type { Check } from '../limits/check.ts';
 import type { Block, Page, PageColumn } from '../pages/page.ts';
 import { widthOf } from '../pages/plain-text.ts';
 import { fixed, percent } from '../words/amount.ts';
 import { checkFigures, checkTitle } from '../words/check-words.ts';
 import { RUN_COLUMNS } from './columns/run-columns.ts';
-import type { ReportedCheck, RunReport } from './report.ts';
+import type { RunReport } from './report.ts';
 import { paragraph, type ReportView, table } from './report-view.ts';
 import {
-  checksOf,
+  conductorCurrent,
   farEndInWords,
   isDenied,
   loopsInWords,
@@ -17,6 +19,7 @@ import {
   whatIsTheMatter,
   whatOf,
   whereFrom,
+  wholeLength,
   word,
 } from './run-words.ts';
 
@@ -44,15 +47,15 @@ export function runLines({ report: { runs }, width }: ReportView): Page {
       kind: 'table',
       columns,
       rows: runs.map((run) => {
-        const { farEnd, governing, meterReading } = run;
+        const { operating, governing, meterReading } = run;
         const { power, cabling } = verdictWords(run);
         return [
           run.run,
           run.device ?? '',
-          within(run.channelLength, 1, 6),
+          within(wholeLength(run), 1, 6),
           `${within(meterReading.nominal, 1, 5)}-${within(meterReading.maximum, 1, 5)}`,
-          farEnd.feasible ? within(farEnd.voltage, 1, 6) : '-',
-          farEnd.feasible ? within(farEnd.power, 2, 6) : '-',
+          operating.feasible ? within(operating.loadVoltage, 1, 6) : '-',
+          operating.feasible ? within(operating.loadPower, 2, 6) : '-',
           power,
           cabling,
           governing === undefined || !wide ? '' : closestLimit(governing),
@@ -92,7 +95,7 @@ export function figures(run: RunReport, { report, full, width }: ReportView): Bl
           { head: 'Margin', width: 13, align: 'right' },
           { head: 'Verdict', width: 9, gap: 2, loud: true },
         ],
-        rows: checksOf(run).map((check) => {
+        rows: run.checks.map((check) => {
           const { value, limit, margin } = checkFigures(check, 11);
           return [checkTitle(check.name), value, limit, margin, word(check.verdict)];
         }),
@@ -114,15 +117,15 @@ const CELLS: readonly (readonly [string, (run: RunReport) => string | undefined]
   [DEVICE.title, ({ device }) => device ?? ''],
   ['Fed by', whereFrom],
   [RUN_COLUMNS.cable.title, whatOf],
-  ['Shorted pair, Ω', ({ loops }) => fixed(loops.pairLoop, 2)],
-  ['One pairset, Ω', ({ loops }) => ('twoPair' in loops ? fixed(loops.twoPair, 2) : undefined)],
-  ['Two pairsets, Ω', ({ loops }) => ('fourPair' in loops ? fixed(loops.fourPair, 2) : undefined)],
+  ['Shorted pair, Ω', (run) => fixed(run.kind === 'powered' ? run.resistance.pairLoop : run.resistance, 2)],
+  ['One pairset, Ω', (run) => (run.kind === 'powered' ? fixed(run.resistance.twoPair, 2) : undefined)],
+  ['Two pairsets, Ω', (run) => (run.kind === 'powered' ? fixed(run.resistance.fourPair, 2) : undefined)],
   ['Meter, Ω', ({ meterReading: { nominal, maximum } }) => `${fixed(nominal, 1)} to ${fixed(maximum, 1)}`],
-  ['Far end, V', flow('voltage', 2)],
-  ['Far end, W', flow('power', 2)],
-  ['Total, A', flow('totalCurrent', 3)],
-  ['Pairset, A', flow('pairsetCurrent', 3)],
-  ['Conductor, A', flow('conductorCurrent', 3)],
+  ['Far end, V', ({ operating }) => figure(operating.feasible ? operating.loadVoltage : undefined, 2)],
+  ['Far end, W', ({ operating }) => figure(operating.feasible ? operating.loadPower : undefined, 2)],
+  ['Total, A', ({ operating }) => figure(operating.feasible ? operating.current : undefined, 3)],
+  ['Pairset, A', (run) => figure(run.kind === 'powered' ? run.pairsetCurrent : undefined, 3)],
+  ['Conductor, A', (run) => figure(conductorCurrent(run), 3)],
   ['Power', (run) => verdictWords(run).power],
   ['Cabling', (run) => verdictWords(run).cabling],
   [
@@ -131,17 +134,11 @@ const CELLS: readonly (readonly [string, (run: RunReport) => string | undefined]
   ],
 ];
 
-function flow(
-  key: 'voltage' | 'power' | 'totalCurrent' | 'pairsetCurrent' | 'conductorCurrent',
-  decimals: number,
-): (run: RunReport) => string | undefined {
-  return ({ farEnd }) => {
-    const value = farEnd.feasible ? farEnd[key] : undefined;
-    return value === undefined ? undefined : fixed(value, decimals);
-  };
+function figure(value: number | undefined, decimals: number): string | undefined {
+  return value === undefined ? undefined : fixed(value, decimals);
 }
 
-function closestLimit({ name, marginFraction }: ReportedCheck): string {
+function closestLimit({ name, marginFraction }: Check): string {
   return `${checkTitle(name)}, ${percent(marginFraction)}`;
 }
 

@@ -2,15 +2,15 @@
 import type { Block, Page } from '../pages/page.ts';
 import { amount, count, fixed } from '../words/amount.ts';
 import { checkFigures, checkTitle } from '../words/check-words.ts';
-import { bundleFindings, bundleInWords, heatInWords, heatOf, measuredInWords, measuredOf } from './bundle-words.ts';
+import { bundleFindings, bundleInWords, heatInWords, measuredInWords } from './bundle-words.ts';
 import { RUN_COLUMNS } from './columns/run-columns.ts';
 import { SWITCH_COLUMNS } from './columns/switch-columns.ts';
 import { assumptions, faults, messageOf, placeOf, rowsInWords } from './finding-words.ts';
-import type { RunReport, SwitchReport } from './report.ts';
+import type { ReportedHeat, RunReport, SwitchReport } from './report.ts';
 import { figures, runLines, runTable } from './report-runs.ts';
 import { group, list, paragraph, type ReportView, several, table } from './report-view.ts';
 import { budgetInWords, deniedInWords, sourcesOf, worstInWords, worstLabel } from './report-words.ts';
-import { checksOf, combination, isPlainPass, isUncertain, titleOf, whatIsTheMatter, whatToDo, word } from './run-words.ts';
+import { combination, isPlainPass, isUncertain, titleOf, whatIsTheMatter, whatToDo, word } from './run-words.ts';
 
 const { run: RUN, device: DEVICE, switch: SWITCH } = RUN_COLUMNS;
 
@@ -51,23 +51,19 @@ export const REPORT_SECTIONS: readonly ReportSection[] = [
     tables: ({ report }) =>
       table(
         [RUN.title, 'Bundle', 'Rise, K', 'Conductors, °C', 'Verdict'],
-        withHeat(report.runs).map(({ run, heat }) => [
+        withHeat(report.runs).map(({ run, heat, verdict }) => [
           run,
           [bundleInWords(heat), ...bundleFindings(heat)].join('; '),
           heat.rise === undefined ? '-' : fixed(heat.rise, 1),
           heat.temperature === undefined ? '-' : fixed(heat.temperature, 1),
-          word(heat.verdict),
+          word(verdict.heat ?? 'pass'),
         ]),
       ),
   },
   rows(
     'Measured beside expected',
     [RUN.title, 'What the meter read, and what that is consistent with'],
-    ({ report }) =>
-      report.runs.flatMap((run) => {
-        const measured = measuredOf(run);
-        return measured === undefined ? [] : [[run.run, measuredInWords(measured)]];
-      }),
+    ({ report }) => report.runs.flatMap(({ run, measured }) => (measured === undefined ? [] : [[run, measuredInWords(measured)]])),
     ([run, words]) => `${run}: ${words}`,
   ),
   {
@@ -172,17 +168,14 @@ function shown({ report, full }: ReportView): RunReport[] {
 }
 
 function checkCells(run: RunReport): string[][] {
-  return checksOf(run).map((check) => {
+  return run.checks.map((check) => {
     const { value, limit, margin, share } = checkFigures(check);
     return [run.run, checkTitle(check.name), value, limit, margin, share, word(check.verdict)];
   });
 }
 
-function withHeat(runs: readonly RunReport[]): { run: string; heat: NonNullable<ReturnType<typeof heatOf>> }[] {
-  return runs.flatMap((run) => {
-    const heat = heatOf(run);
-    return heat === undefined ? [] : [{ run: run.run, heat }];
-  });
+function withHeat(runs: readonly RunReport[]): { run: string; heat: ReportedHeat; verdict: RunReport['verdict'] }[] {
+  return runs.flatMap(({ run, heat, verdict }) => (heat === undefined ? [] : [{ run, heat, verdict }]));
 }
 
 /** Whether a switch has too little power for its ports. */

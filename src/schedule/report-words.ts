@@ -5,7 +5,6 @@ import type { SourceKey } from '../sources/sources.ts';
 import { amount, count, percent } from '../words/amount.ts';
 import { checkTitle } from '../words/check-words.ts';
 import { VERDICT_WORDS } from '../words/verdict-words.ts';
-import { heatOf } from './bundle-words.ts';
 import type { Report, ReportedPort, RunOutcome, SwitchReport } from './report.ts';
 import type { VerdictWord } from './run-words.ts';
 
@@ -73,13 +72,7 @@ export function worstLabel({ worstRun }: Report['totals']): string {
 /** Every document a limit of this report comes from, with how sure that is. @internal */
 export function sourcesOf(report: Report): string[] {
   const keys = new Set<SourceKey>();
-  for (const run of report.runs) {
-    const { powerChecks, cablingChecks } = run;
-    const heat = heatOf(run);
-    for (const { source: key } of powerChecks) keys.add(key);
-    for (const { source: key } of cablingChecks) keys.add(key);
-    if (heat !== undefined) for (const { source: key } of heat.checks) keys.add(key);
-  }
+  for (const { checks } of report.runs) for (const { source: key } of checks) keys.add(key);
   for (const { budget } of report.switches) if (budget !== undefined) keys.add(budget.source);
   return [...keys].sort().map((key) => {
     const { title, locus, status } = source(key);

@@ -7,17 +7,16 @@ import type { Check } from '../limits/check.ts';
 import type { Verdict } from '../limits/verdict.ts';
 import type { CablingStandard } from '../plan/cabling-rules.ts';
 import type { BundleFinding } from '../plan/heat/check-bundle.ts';
+import type { PoweredRun } from '../plan/powered-run.ts';
 import type { Remedy } from '../plan/remedy.ts';
 import type { BudgetedPort, PortPriority, SwitchBudget } from '../plan/switch/switch-budget.ts';
-import type { Amperes, Celsius, Kelvins, Metres, Ohms, Volts, Watts } from '../quantity/units.ts';
+import type { TwoWireRun } from '../plan/two-wire-run.ts';
+import type { Celsius, Kelvins, Metres, Ohms, Volts, Watts } from '../quantity/units.ts';
 import type { Finding, FindingSeverity } from './finding.ts';
 import type { UnreadCell } from './schedule.ts';
 
 /** What becomes of a run: its worst verdict, or `denied` where it would not fail but its switch has no power left for it. */
 export type RunOutcome = Verdict | 'denied';
-
-/** A check as reports have it: its limit in its own unit alone. */
-export type ReportedCheck = Omit<Check, 'loop'>;
 
 /** One piece of a run. */
 export interface ReportedPiece {
@@ -30,56 +29,25 @@ export interface ReportedPiece {
   readonly temperature: Celsius;
 }
 
-/** What arrives at the device, at the lowest supply voltage; or the most that this line could ever deliver. */
-export type FarEnd =
-  | {
-      readonly feasible: true;
-      /** [V] */
-      readonly voltage: Volts;
-      /** [W] */
-      readonly power: Watts;
-      /** Through the whole port or circuit. [A] */
-      readonly totalCurrent: Amperes;
-      /** Through one pairset; absent on a two-wire run. [A] */
-      readonly pairsetCurrent?: Amperes;
-      /** Through one conductor. [A] */
-      readonly conductorCurrent: Amperes;
-      /** Heat in the cable, at whichever end of the supply range it is greater. [W] */
-      readonly cableHeat: Watts;
-    }
-  | {
-      readonly feasible: false;
-      /** [W] */
-      readonly maximumPower: Watts;
-      /** [A] */
-      readonly maximumCurrent: Amperes;
-    };
-
-interface RunReportCommon {
+/** What the row of a schedule adds to its judged run. */
+export interface RowFacts {
   readonly run: string;
   /** What is at its far end. */
   readonly device?: string;
   /** Line of the file it was read from, from 1. */
   readonly line?: number;
+  readonly outcome: RunOutcome;
   /** Lowest and highest voltage at the near end; the same where only one counts. [V] */
   readonly supplyVoltage: { readonly low: Volts; readonly high: Volts };
   readonly pieces: readonly ReportedPiece[];
   /** Plugs, jacks and joints along the run. */
   readonly connections: number;
-  /** Without cords, one way. [m] */
-  readonly installedLength: Metres;
-  /** With cords, one way. [m] */
-  readonly channelLength: Metres;
-  /** What a meter should show on one pair shorted at the far end: usual copper, and the most allowed. [Ω] */
-  readonly meterReading: { readonly nominal: Ohms; readonly maximum: Ohms };
-  readonly farEnd: FarEnd;
-  readonly powerChecks: readonly ReportedCheck[];
-  readonly cablingChecks: readonly ReportedCheck[];
-  /** `cabling` is absent where no cabling rules apply. */
-  readonly verdict: { readonly power: Verdict; readonly cabling?: Verdict };
-  readonly outcome: RunOutcome;
-  /** The check that is closest to its limit, or furthest beyond it; absent where the run has no limit at all. */
-  readonly governing?: ReportedCheck;
+  /** Heat in the cable, at whichever end of the supply range it is greater; absent where the line does not carry the load. [W] */
+  readonly cableHeat?: Watts;
+  /** Absent where no bundle is stated; its checks and its verdict stand with the others. */
+  readonly heat?: ReportedHeat;
+  /** Absent where nothing was measured. */
+  readonly measured?: ReportedMeasurement;
   /** Single changes, any one of which makes a failing run pass. */
   readonly remedies: readonly Remedy[];
   /** What was taken for granted, in words. */
@@ -96,8 +64,6 @@ export interface ReportedHeat {
   readonly rise?: Kelvins;
   /** Of the hottest conductors; absent where they have no steady figure. [°C] */
   readonly temperature?: Celsius;
-  readonly checks: readonly ReportedCheck[];
-  readonly verdict: Verdict;
   readonly findings: readonly BundleFinding[];
   /** The most cables with which the run passes power, cabling and heat, where as it is it does not. */
   readonly largestBundle?: number;
@@ -105,7 +71,8 @@ export interface ReportedHeat {
 
 /** What was measured, beside what was expected. */
 export interface ReportedMeasurement {
-  readonly readings: readonly { readonly pair: RunPair /** [Ω] */; readonly ohms: Ohms }[];
+  /** What was read on each pair. [Ω] */
+  readonly readings: readonly { readonly pair: RunPair; readonly ohms: Ohms }[];
   /** Of the installed cable as described, from 20 °C to its ambient. [Ω] */
   readonly expected: { readonly low: Ohms; readonly high: Ohms };
   /** Whether the run as described could read so: consistent is not proved. */
@@ -116,40 +83,18 @@ export interface ReportedMeasurement {
   readonly consistentWith: readonly ExplanationName[];
 }
 
-/** A run to a powered device, judged. */
-export interface PoweredRunReport extends RunReportCommon {
-  readonly kind: 'powered';
+/** A run to a powered device, judged. Its loops are those of the highest pair as measured, where anything was. */
+export interface PoweredRunReport extends PoweredRun, RowFacts {
   readonly switch: string;
   readonly port: number;
   readonly priority: PortPriority;
   /** Whether the switch's budget has power for it; absent where the port is in no budget. */
   readonly allocation?: 'allocated' | 'denied';
   readonly poeClass: PoeClassNumber;
-  /** Lower than `poeClass` where the type of the port is too weak. */
-  readonly grantedClass: PoeClassNumber;
-  readonly pseType: PseType;
-  /** Pairs that carry power. */
-  readonly pairs: 2 | 4;
-  /** At the stated temperatures, every cable at its maximum: a shorted pair, one pairset, two pairsets. [Ω] */
-  readonly loops: { readonly pairLoop: Ohms; readonly twoPair: Ohms; readonly fourPair: Ohms };
-  /** A shorted pair at 20 °C: what the cabling limits are about. [Ω] */
-  readonly pairLoopAt20: Ohms;
-  /** What the class's power leaves at the device over this run. [W] */
-  readonly availablePower: Watts;
-  /** What the class allows the device to draw. [W] */
-  readonly allowedPower: Watts;
-  /** Absent where no bundle is stated. */
-  readonly heat?: ReportedHeat;
-  /** Absent where nothing was measured; loops and power are otherwise those of the highest pair as measured. */
-  readonly measured?: ReportedMeasurement;
 }
 
 /** A two-wire DC run, judged. */
-export interface TwoWireRunReport extends RunReportCommon {
-  readonly kind: 'two-wire';
-  /** Out and back, at the stated temperature, the conductor at its maximum. [Ω] */
-  readonly loops: { readonly pairLoop: Ohms };
-}
+export interface TwoWireRunReport extends TwoWireRun, RowFacts {}
 
 /** One run, judged. */
 export type RunReport = PoweredRunReport | TwoWireRunReport;
@@ -188,7 +133,7 @@ export interface ReportTotals {
   /** By type of cable, installed, cords and two-wire apart. [m] */
   readonly cables: readonly { readonly cable: string; readonly use: ReportedPiece['use']; readonly length: Metres }[];
   /** The run closest to a limit, or furthest beyond one. */
-  readonly worstRun?: { readonly run: string; readonly line?: number; readonly check: ReportedCheck };
+  readonly worstRun?: { readonly run: string; readonly line?: number; readonly check: Check };
   /** Heat in all cables together, every device that its line can carry at full load, denied ports included. [W] */
   readonly cableHeat: Watts;
   readonly findings: Readonly<Record<FindingSeverity, number>>;
@@ -207,6 +152,8 @@ export interface Report {
   /** Name of the schedule file, or `runs`. */
   readonly file: string;
   readonly settings: ReportSettings;
+  /** Edition of the figures of all tables, as in `2026-11`. */
+  readonly dataEdition: string;
   readonly runs: readonly RunReport[];
   readonly switches: readonly SwitchReport[];
   readonly totals: ReportTotals;

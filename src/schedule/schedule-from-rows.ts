@@ -1,12 +1,9 @@
 /** From rows of plain data to a schedule. @module */
 import { requireArray, requireObject } from '../quantity/guards.ts';
-import { RUN_COLUMNS } from './columns/run-columns.ts';
-import { SWITCH_COLUMNS } from './columns/switch-columns.ts';
-import type { ParsedSchedule } from './parse-schedule.ts';
-import { findingList } from './read/findings.ts';
-import { rowsToRuns } from './read/rows-to-runs.ts';
-import { rowsToSwitches } from './read/rows-to-switches.ts';
-import { tableFromRecords } from './read/table.ts';
+import type { Columns } from './columns/column.ts';
+import type { FindingList } from './read/findings.ts';
+import { type ParsedSchedule, type ReadFiles, readSchedule } from './read/read-schedule.ts';
+import { type Table, tableFromRecords } from './read/table.ts';
 
 /** The rows of a schedule as data: records keyed by the names of the columns. */
 export interface ScheduleFromRowsInput {
@@ -37,11 +34,9 @@ export function scheduleFromRows(input: ScheduleFromRowsInput): ParsedSchedule {
   requireArray(runs, 'runs', 'a list of records keyed by column names');
   if (switches !== undefined) requireArray(switches, 'switches', 'a list of records keyed by column names');
 
-  const runFindings = findingList('runs');
-  const switchFindings = findingList('switches');
-  const switchTable = switches === undefined ? undefined : tableFromRecords(switches, SWITCH_COLUMNS, switchFindings);
-  const fed = switchTable === undefined ? undefined : rowsToSwitches(switchTable, switchFindings);
-  const runTable = tableFromRecords(runs, RUN_COLUMNS, runFindings);
-  const found = runTable === undefined ? [] : rowsToRuns(runTable, fed?.list, runFindings);
-  return { schedule: { runs: found, switches: fed?.switches ?? [] }, findings: runFindings.all.concat(switchFindings.all) };
+  const table = <C extends Columns<C>>(file: keyof ReadFiles, columns: C, findings: FindingList): Table<C> | undefined => {
+    const rows = input[file];
+    return rows === undefined ? undefined : tableFromRecords(rows, columns, findings);
+  };
+  return readSchedule(table, { runs: 'runs', switches: 'switches' });
 }

@@ -1,7 +1,8 @@
 /** Sums over a judged schedule. @module */
+import type { Check } from '../limits/check.ts';
 import type { Verdict } from '../limits/verdict.ts';
 import type { Finding, FindingSeverity } from './finding.ts';
-import type { ReportedCheck, ReportedPiece, ReportTotals, RunOutcome, RunReport } from './report.ts';
+import type { ReportedPiece, ReportTotals, RunOutcome, RunReport } from './report.ts';
 
 /** @internal */
 export function totalsOf(runs: readonly RunReport[], findings: readonly Finding[]): ReportTotals {
@@ -10,14 +11,14 @@ export function totalsOf(runs: readonly RunReport[], findings: readonly Finding[
   const cabling: Record<Verdict, number> = { pass: 0, marginal: 0, uncertain: 0, fail: 0 };
   const severities: Record<FindingSeverity, number> = { error: 0, warning: 0, note: 0 };
   const cables = new Map<string, { cable: string; use: ReportedPiece['use']; length: number }>();
-  let worst: { run: RunReport; check: ReportedCheck } | undefined;
+  let worst: { run: RunReport; check: Check } | undefined;
   let cableHeat = 0;
 
   for (const run of runs) {
     outcomes[run.outcome]++;
     power[run.verdict.power]++;
     if (run.verdict.cabling !== undefined) cabling[run.verdict.cabling]++;
-    if (run.farEnd.feasible) cableHeat += run.farEnd.cableHeat;
+    cableHeat += run.cableHeat ?? 0;
     for (const { cable, use, length } of run.pieces) {
       const key = `${use} ${cable}`;
       const sum = cables.get(key);
@@ -42,11 +43,11 @@ export function totalsOf(runs: readonly RunReport[], findings: readonly Finding[
 const USES: readonly ReportedPiece['use'][] = ['installed', 'cord', 'two-wire'];
 
 /** A failing check before any other, then the smaller margin as a fraction of its limit. */
-function closer(a: ReportedCheck, b: ReportedCheck): boolean {
+function closer(a: Check, b: Check): boolean {
   if ((a.verdict === 'fail') !== (b.verdict === 'fail')) return a.verdict === 'fail';
   return a.marginFraction < b.marginFraction;
 }
 
-function worstRun({ run, line }: RunReport, check: ReportedCheck): ReportTotals['worstRun'] & {} {
+function worstRun({ run, line }: RunReport, check: Check): ReportTotals['worstRun'] & {} {
   return { run, ...(line === undefined ? {} : { line }), check };
 }

@@ -26,8 +26,8 @@ export interface RunFacts {
 }
 
 /** Plain numbers without a unit. */
-const COUNTED: readonly CheckName[] = [CONNECTIONS.name, CABLE_CATEGORY.name];
-const LIMIT_OF = /* @__PURE__ */ (() => new Map(LIMITS.map((limit) => [limit.name, limit])))();
+const COUNTED: readonly CheckName[] = /* @__PURE__ */ (() => [CONNECTIONS.name, CABLE_CATEGORY.name])();
+const LIMIT_OF = /* @__PURE__ */ (() => new Map(LIMITS.map((limit) => [limit.name as CheckName, limit])))();
 
 /**
  * What a check is called in reports.

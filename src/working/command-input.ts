@@ -1,12 +1,12 @@
 /** The input of a calculation from `key=value` as people type it. @module */
 import { runResistance, type Segment } from '../cable/run-resistance.ts';
 import { InputError, isInputError } from '../quantity/input-error.ts';
-import { KEYS, NEEDED, SUCH_AS } from './command-keys.ts';
+import { sheets, type WorkingName } from './book/sheets.ts';
+import { keysOf, PATHS, readerOf, SUCH_AS } from './command-keys.ts';
 import { oneVoltage, type Reader, ranged, type TypedPort, voltage } from './command-readers.ts';
-import { sheets, type WorkingName } from './sheets.ts';
 
 /** What the power of a typed port is called on each basis. */
-const POWER_OF: Readonly<Record<string, string>> = { requested: 'requested', measured: 'measured' };
+const PORT_POWERS: Readonly<Record<string, string>> = { requested: 'requested', measured: 'measured' };
 
 /** Where the voltage of the supply, or of the port, is one. */
 const ONE_VOLTAGE: readonly WorkingName[] = [
@@ -19,7 +19,7 @@ const ONE_VOLTAGE: readonly WorkingName[] = [
 ];
 
 /** What a run is made of, and is no range. */
-const OF_RUN: readonly string[] = ['run', 'connections', 'connectionResistance'];
+const RUN_KEYS: readonly string[] = ['run', 'connections', 'connectionResistance'];
 
 /**
  * The input that `key=value` words describe.
@@ -32,13 +32,12 @@ export function inputFrom(name: WorkingName, words: readonly string[]): Record<s
   for (const text of words) {
     const at = text.indexOf('=');
     const key = at < 0 ? text : text.slice(0, at);
-    const allowed: readonly string[] = sheets[name].keys;
+    const allowed = keysOf(name);
     if (at < 0 || !allowed.includes(key)) {
       throw new InputError('unknown', key, `a key and its value, of ${allowed.map((one) => `${one}=`).join(', ')}`, text);
     }
-    const [path, read] = KEYS[key] as readonly [string, Reader];
-    const [outer = '', inner] = path.split('.');
-    const value = readAs(key, readerOf(name, key, read), text.slice(at + 1));
+    const [outer = '', inner] = (PATHS[key] ?? key).split('.');
+    const value = readAs(key, readerFor(name, key), text.slice(at + 1));
     const stated = input[outer];
     if (stated !== undefined && (typeof stated === 'string' ? inner !== undefined : typeof value === 'string')) {
       throw new InputError('conflict', key, `no other word about the ${outer}`, text);
@@ -48,18 +47,19 @@ export function inputFrom(name: WorkingName, words: readonly string[]): Record<s
     given.add(key);
   }
   requireNeeded(name, given);
-  return asTheCoreHasIt(name, sheets[name].keys.includes('run') ? withRun(input) : input);
+  return asTheCoreHasIt(name, keysOf(name).includes('run') ? withRun(input) : input);
 }
 
-/** Of bounds every figure may be two. */
-function readerOf(name: WorkingName, key: string, read: Reader): Reader {
-  if (name === 'bounds') return OF_RUN.includes(key) ? read : ranged(read);
+/** How the value of a key of a calculation is read: of bounds every figure may be two. */
+function readerFor(name: WorkingName, key: string): Reader {
+  const read = readerOf(key);
+  if (name === 'bounds') return RUN_KEYS.includes(key) ? read : ranged(read);
   return read === voltage && ONE_VOLTAGE.includes(name) ? oneVoltage : read;
 }
 
 /** Says which key is missing, by the name that it has here. */
 function requireNeeded(name: WorkingName, given: ReadonlySet<string>): void {
-  for (const needed of NEEDED[name]) {
+  for (const needed of sheets[name].needs ?? []) {
     const keys = needed.split('|');
     if (keys.some((key) => given.has(key))) continue;
     const [first = ''] = keys;
@@ -90,7 +90,7 @@ function asTheCoreHasIt(name: WorkingName, input: Record<string, unknown>): Reco
   }
   if (name === 'switchBudget') {
     input['basis'] ??= 'class';
-    const called = POWER_OF[String(input['basis'])] ?? 'pdPower';
+    const called = PORT_POWERS[String(input['basis'])] ?? 'pdPower';
     const typed = input['ports'] as readonly TypedPort[] | undefined;
     input['ports'] = typed?.map(({ power, ...port }) => (power === undefined ? port : { ...port, [called]: power }));
   }

@@ -1,13 +1,12 @@
 /** The command `farend work`: a calculation with every step shown. @module */
+import { type Block, pageText } from '../pages/index.ts';
 import { isInputError } from '../quantity/input-error.ts';
+import { sheets, type WorkingInputs, type WorkingName } from './book/sheets.ts';
 import { inputFrom } from './command-input.ts';
-import { NEEDED, WORDS } from './command-keys.ts';
-import { sheets, type WorkingInputs, type WorkingName } from './sheets.ts';
+import { keysOf, WORDS } from './command-keys.ts';
+import type { Working } from './engine/working.ts';
 import { showWorking } from './show-working.ts';
-import type { Working } from './working.ts';
-import { workingLatex, workingMarkdown } from './working-latex.ts';
-import { workingText } from './working-text.ts';
-import { wrapped } from './wrapped.ts';
+import { workingLatex, workingMarkdown, workingText } from './working-page.ts';
 
 /** Where the command writes. */
 interface Screen {
@@ -91,23 +90,28 @@ export async function work(argv: readonly string[], screen: Screen): Promise<0 |
   }
 }
 
-/** Every calculation, its title, its keys, and the words that keys take, within 80 columns. */
+/** Every calculation, its title, its keys, and the words that keys take. */
 function list(): string {
-  const lines: string[] = [];
-  for (const [name, { title, keys }] of Object.entries(sheets)) {
-    const needed = NEEDED[name as WorkingName];
-    const among = needed.flatMap((one) => one.split('|'));
-    const needs = needed.map((one) => (one.includes('|') ? `one of ${keyed(one.split('|')).join(' ')}` : `${one}=`));
-    const others = keyed(keys.filter((key) => !among.includes(key)));
-    lines.push(name, `    ${title}`);
-    if (needs.length > 0) lines.push(...wrapped(needs.join(', '), '    needs ', '          '));
-    if (others.length > 0) lines.push(...wrapped(others.join(' '), '    takes ', '          '));
-  }
-  lines.push('', 'Words that a key takes');
-  for (const [key, words] of Object.entries(WORDS)) lines.push(...wrapped(words.join(', '), `    ${key}: `, '        '));
-  return `${lines.join('\n')}\n`;
+  const line = (text: string, hang: number): Block => ({ kind: 'paragraph', text, indent: 4, hang });
+  const blocks = (Object.keys(sheets) as WorkingName[]).flatMap((name): Block[] => {
+    const { title, needs = [] } = sheets[name];
+    const among = needs.flatMap((one) => one.split('|'));
+    const needed = needs.map((one) => (one.includes('|') ? `one of ${keyed(one.split('|'))}` : `${one}=`));
+    const others = keysOf(name).filter((key) => !among.includes(key));
+    return [
+      { kind: 'paragraph', text: name },
+      line(title, 0),
+      ...(needed.length > 0 ? [line(`needs ${needed.join(', ')}`, 6)] : []),
+      ...(others.length > 0 ? [line(`takes ${keyed(others)}`, 6)] : []),
+    ];
+  });
+  const words = Object.entries(WORDS).map(([key, choice]) => line(`${key}: ${choice.join(', ')}`, 4));
+  return pageText([
+    { kind: 'group', blocks },
+    { kind: 'group', blocks: [{ kind: 'paragraph', text: 'Words that a key takes' }, ...words] },
+  ]);
 }
 
-function keyed(keys: readonly string[]): string[] {
-  return keys.map((key) => `${key}=`);
+function keyed(keys: readonly string[]): string {
+  return keys.map((key) => `${key}=`).join(' ');
 }

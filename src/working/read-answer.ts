@@ -1,7 +1,7 @@
 /** An answer as people write it: a number, its figures, its unit. @module */
 import { InputError, isInputError } from '../quantity/input-error.ts';
 import { parseQuantity, type QuantityName } from '../quantity/parse-quantity.ts';
-import type { WorkingUnit } from './working-unit.ts';
+import type { WorkingUnit } from './engine/working-unit.ts';
 
 /** An answer in the unit of the result, and half a unit of its last figure. */
 export interface ReadAnswer {
@@ -90,7 +90,7 @@ function unitOf(spelt: string): { readonly rest: string; readonly times: number 
     .replace(/\s+per\s+(?:(metre|meter)|(kilomet(?:re|er))|(foot))?/i, (_all, metre?: string, kilometre?: string, foot?: string) =>
       metre !== undefined ? '/m' : kilometre !== undefined ? '/km' : foot !== undefined ? '/ft' : '/',
     )
-    .replace(/ohms(?=\s*\/)/i, 'ohm')
+    .replace(/(ohm)s(?=\s*\/)/i, '$1')
     .replace(/^(?:sq(?:uare|\.)?\s*mm|mm\s*sq(?:uared?|\.)?)$/i, 'mm²');
   // A milliohm is not listed by every length.
   const milli = /^m(?:Ω|\u2126|ohm)\s*\/\s*(.+)$/.exec(rest)?.[1];

@@ -1,15 +1,15 @@
 /** Homework looked at: right, or wrong, and then by which well-known slip. @module */
 import { requireObject } from '../quantity/guards.ts';
 import { InputError } from '../quantity/input-error.ts';
-import { evaluateSheet } from './evaluate-sheet.ts';
-import { isRounded, shownFigure } from './figures.ts';
+import type { WorkingInputs, WorkingName } from './book/sheets.ts';
+import { evaluateSheet } from './engine/evaluate-sheet.ts';
+import { isRounded, shownFigure } from './engine/figures.ts';
+import { type Slipped, type SlipValues, slipValues } from './engine/slip-values.ts';
+import { SLIP_WORDS, type SlipName } from './engine/slip-words.ts';
+import type { Working, WorkingResult, WorkingStep } from './engine/working.ts';
+import type { WorkingUnit } from './engine/working-unit.ts';
 import { readAnswer, wordOf } from './read-answer.ts';
-import type { WorkingInputs, WorkingName } from './sheets.ts';
 import { resultOf, workingOf } from './show-working.ts';
-import { type Slipped, type SlipValues, slipValues } from './slip-values.ts';
-import { SLIP_WORDS, type SlipName } from './slip-words.ts';
-import type { Working, WorkingResult, WorkingStep } from './working.ts';
-import type { WorkingUnit } from './working-unit.ts';
 
 /** A slip that gives just the answer that was handed in. */
 export interface FoundSlip {
@@ -151,7 +151,7 @@ function reviewed(
   const consider = (list: Iterable<Slipped>): void => {
     for (const one of list) if (agrees(one.value) && !found.some(({ slip }) => slip === one.slip)) found.push(one);
   };
-  consider(slips.of(expected));
+  consider(slips.slipped(expected));
   if (found.length === 0 && tolerance <= OF_THREE_FIGURES * Math.abs(value)) consider(slips.rounded(expected));
   const check = checkFirst(found[0], steps, expected, slips) ?? firstOf();
   const fits = found.map(({ slip, value: gives }) => ({

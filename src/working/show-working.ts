@@ -1,13 +1,16 @@
 /** The same question as the core, answered as a worked example. @module */
 import { requireOneOf } from '../quantity/guards.ts';
-import { evaluateSheet } from './evaluate-sheet.ts';
-import { isRounded, latexFigure, shownFigure } from './figures.ts';
-import { type Notation, written } from './formula.ts';
-import type { Reading, ReadingPasses, Sheet, SheetStep } from './sheet.ts';
-import { sheets, type WorkingInputs, type WorkingName } from './sheets.ts';
-import { passesTable, tableOf } from './tables.ts';
-import type { WorkedGiven, WorkedStep } from './worked.ts';
-import type { Working, WorkingGiven, WorkingResult, WorkingStep, WorkingTable } from './working.ts';
+import { sheets, type WorkingInputs, type WorkingName } from './book/sheets.ts';
+import { evaluateSheet } from './engine/evaluate-sheet.ts';
+import { isRounded, latexFigure, shownFigure } from './engine/figures.ts';
+import { type Notation, written } from './engine/formula.ts';
+import type { ReadInput } from './engine/lines.ts';
+import type { ReadingPasses, Sheet, SheetStep, Some } from './engine/sheet.ts';
+import { passesTable, tableOf } from './engine/tables.ts';
+import { withCables } from './engine/with-cables.ts';
+import type { WorkedGiven, WorkedStep } from './engine/worked.ts';
+import type { Working, WorkingGiven, WorkingResult, WorkingStep, WorkingTable } from './engine/working.ts';
+import type { WorkingUnit } from './engine/working-unit.ts';
 
 /**
  * A calculation of the core as a worked example: formula, numbers in it, result, and where the rule comes from, line by line.
@@ -36,39 +39,46 @@ export function showWorking<Name extends WorkingName>(name: Name, input: Working
 export function workingOf<Name extends WorkingName>(
   name: Name,
   input: WorkingInputs[Name],
-): { readonly working: Working; readonly sheet: Sheet<WorkingInputs[Name]>; readonly reading: Reading } {
-  const sheet = sheetOf(name);
-  sheet.guard(input);
-  const reading = sheet.read(input);
+): { readonly working: Working; readonly sheet: Sheet<WorkingInputs[Name]>; readonly reading: ReadInput } {
+  if (typeof name !== 'string' || !Object.hasOwn(sheets, name)) requireOneOf(name, Object.keys(sheets), 'name');
+  const sheet = sheets[name];
+  const answer = sheet.guard(input);
+  const facts = withCables(input);
+  const reading = { ...sheet.read(facts, answer), input: facts };
   return { working: shown(name, sheet, reading), sheet, reading };
 }
 
-function shown<Input>(name: WorkingName, sheet: Sheet<Input>, reading: Reading): Working {
+function shown<Input>(name: WorkingName, sheet: Sheet<Input>, reading: ReadInput): Working {
   const { givens, steps, passes, no } = evaluateSheet(sheet, reading);
-  const figures = new Map<string, WorkedGiven | WorkedStep>([...givens, ...steps].map((figure) => [figure.symbol, figure]));
-  const placed = tablesOf(sheet, passes, [...givens, ...steps]);
-  const shownSteps = steps.map((step) => ({ ...shownStep(governing(step, [...givens, ...steps]), figures), ...placed.place(step) }));
-  const results = shownSteps.filter(({ core }) => core !== undefined).map(resultOf);
+  const all = [...givens, ...steps];
+  const figures = new Map<string, WorkedGiven | WorkedStep>(all.map((figure) => [figure.symbol, figure]));
+  const { tables, tableAt } = tablesOf(sheet, passes, all);
+  const shownSteps = steps.map((step) => ({ ...shownStep(governing(step, all), figures), ...tableAt(step) }));
   const last = shownSteps.at(-1);
   if (last === undefined) throw new Error(`the sheet ${name} has no step`);
-  const range = rangeOf(steps.at(-1)?.range, shownSteps);
-  const beware = steps.flatMap(({ beware: words, value }) => (words !== undefined && value < 0 ? [words] : []));
+  const range = no === undefined ? rangeOf(steps.at(-1)?.range, shownSteps) : undefined;
+  const beware = steps.map(({ beware: words, value }) => value < 0 && words);
   return {
     name,
     title: sheet.title,
     feasible: no === undefined,
     ...(no === undefined ? {} : { no }),
-    givens: givens.map((given) => ({ ...shownGiven(given), ...placed.place(given) })),
+    givens: givens.map((given) => ({ ...shownGiven(given), ...tableAt(given) })),
     steps: shownSteps,
-    tables: placed.tables,
+    tables,
     result: resultOf(last),
-    ...(no === undefined && range !== undefined ? { range } : {}),
+    ...(range === undefined ? {} : { range }),
     ...(no !== undefined && reading.isPlainNo === true ? { isPlainNo: true } : {}),
-    results,
-    assumptions: [...sheet.assumptions, ...(reading.assumptions ?? [])],
+    results: shownSteps.filter(({ core }) => core !== undefined).map(resultOf),
+    assumptions: texts(sheet.assumptions, reading.assumptions),
     validity: sheet.validity,
-    cautions: [...new Set([...sheet.cautions, ...(reading.cautions ?? []), ...beware])],
+    cautions: [...new Set(texts(sheet.cautions, reading.cautions, beware))],
   };
+}
+
+/** The texts of some lists that apply. */
+function texts(...lists: readonly (Some<string> | undefined)[]): string[] {
+  return lists.flatMap((list) => list ?? []).filter((text) => typeof text === 'string');
 }
 
 /** The tables of a working, and for a figure which of them it stands in. */
@@ -76,37 +86,33 @@ function tablesOf<Input>(
   sheet: Sheet<Input>,
   passes: ReadingPasses | undefined,
   figures: readonly (WorkedGiven | WorkedStep)[],
-): { readonly tables: readonly WorkingTable[]; readonly place: (figure: WorkedGiven | WorkedStep) => { readonly table?: number } } {
+): { readonly tables: readonly WorkingTable[]; readonly tableAt: (figure: WorkedGiven | WorkedStep) => { readonly table?: number } } {
   const tables: WorkingTable[] = passes === undefined ? [] : [passesTable(passes)];
-  const at = new Map<string, number>();
-  for (const table of sheet.tables ?? []) {
-    const drawn = tableOf(table, sheet, figures);
-    if (drawn === undefined) continue;
-    for (const list of table.lists) at.set(list, tables.length);
-    tables.push(drawn);
+  const numbers = new Map<string | undefined, number>();
+  for (const row of sheet.tables ?? []) {
+    const table = tableOf(row, sheet, figures);
+    if (table === undefined) continue;
+    for (const list of row.slice(2)) numbers.set(list, tables.length);
+    tables.push(table);
   }
   const columns = new Set([...sheet.givens, ...sheet.steps].map(({ symbol }) => symbol));
-  const place = ({ each, template }: WorkedGiven | WorkedStep): { readonly table?: number } => {
+  const tableAt = ({ each, template }: WorkedGiven | WorkedStep): { readonly table?: number } => {
     // What explains a no is about one row, and stands on its own.
-    const table = each === undefined || !columns.has(template) ? undefined : at.get(each);
+    const table = columns.has(template) ? numbers.get(each) : undefined;
     return table === undefined ? {} : { table };
   };
-  return { tables, place };
-}
-
-/** The sheet of a name. */
-function sheetOf<Name extends WorkingName>(name: Name): Sheet<WorkingInputs[Name]> {
-  if (typeof name !== 'string' || !Object.hasOwn(sheets, name)) requireOneOf(name, Object.keys(sheets), 'name');
-  return sheets[name];
+  return { tables, tableAt };
 }
 
 /** A least of a list says whose it is; where all are nothing, it is nobody's. */
 function governing(step: WorkedStep, figures: readonly (WorkedGiven | WorkedStep)[]): WorkedStep {
-  const { least } = step;
+  const { least, meaning, core } = step;
   if (least === undefined) return step;
   const governs = figures.filter(({ template, value }) => least.includes(template) && value === step.value);
-  if (step.value === 0 && governs.length > 1) return { ...step, meaning: step.meaning.replace(/[:,][^:,]*$/, '') };
-  return { ...step, meaning: `${step.meaning} ${governs[0]?.label ?? ''}` };
+  const [first] = governs;
+  if (step.value === 0 && governs.length > 1) return { ...step, meaning: meaning.replace(/[:,][^:,]*$/, '') };
+  const named = { ...step, meaning: `${meaning} ${first?.label ?? ''}` };
+  return core === undefined ? named : { ...named, core: core.replace('@', String((first?.number ?? 1) - 1)) };
 }
 
 /** The ends of a range, of which the last step is the upper one. */
@@ -132,22 +138,26 @@ function shownGiven({ symbol, meaning, value, unit, core, source, latex }: Worke
 
 function shownStep(step: WorkedStep, figures: ReadonlyMap<string, WorkedGiven | WorkedStep>): WorkingStep {
   const { symbol, meaning, value, unit, source, core, latex, parsed } = step;
-  const of = (name: string): WorkedGiven | WorkedStep => figures.get(name) as WorkedGiven | WorkedStep;
-  const isGiven = (figure: WorkedGiven | WorkedStep): boolean => !('formula' in figure);
-  const symbolic = (tex: boolean): Notation => ({ tex, symbol: (name) => (tex ? of(name).latex : name), isCompound: () => false });
-  const numeric = (tex: boolean): Notation => ({
-    tex,
-    symbol: (name) => {
-      const figure = of(name);
-      const text = (tex ? latexFigure : shownFigure)(figure.value, figure.unit, isGiven(figure));
-      // A figure that stands alone needs no brackets.
-      return figure.value < 0 && parsed.node.type !== 'SymbolNode' ? (tex ? `\\left(${text}\\right)` : `(${text})`) : text;
-    },
-    // A figure under 0 has its brackets already; a power of ten needs them as a unit does.
-    isCompound: (name) =>
-      of(name).value >= 0 &&
-      (of(name).unit !== '1' || (tex ? latexFigure : shownFigure)(of(name).value, '1', isGiven(of(name))).includes(tex ? '^' : 'e')),
-  });
+  const figureOf = (name: string): WorkedGiven | WorkedStep => figures.get(name) as WorkedGiven | WorkedStep;
+  const symbolic = (tex: boolean): Notation => ({ tex, symbol: (name) => (tex ? figureOf(name).latex : name), isCompound: () => false });
+  const numeric = (tex: boolean): Notation => {
+    const print = (figure: WorkedGiven | WorkedStep, unit: WorkingUnit): string =>
+      (tex ? latexFigure : shownFigure)(figure.value, unit, !('formula' in figure));
+    return {
+      tex,
+      symbol: (name) => {
+        const figure = figureOf(name);
+        const text = print(figure, figure.unit);
+        // A figure that stands alone needs no brackets.
+        return figure.value < 0 && parsed.node.type !== 'SymbolNode' ? (tex ? `\\left(${text}\\right)` : `(${text})`) : text;
+      },
+      // A figure under 0 has its brackets already; a power of ten needs them as a unit does.
+      isCompound: (name) => {
+        const figure = figureOf(name);
+        return figure.value >= 0 && (figure.unit !== '1' || print(figure, '1').includes(tex ? '^' : 'e'));
+      },
+    };
+  };
   return {
     symbol,
     meaning,

@@ -90,6 +90,6 @@ print(
   `operatingPoint over inline arithmetic, ${kinds === 1 ? 'one kind of load' : 'mixed kinds'}`,
   ratio,
   'x',
-  kinds === 1 ? 1.5 : 2,
+  kinds === 1 ? 1.25 : 1.5,
   `${first.median.toFixed(1)} against ${second.median.toFixed(1)} ns`,
 );

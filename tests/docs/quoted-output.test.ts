@@ -53,7 +53,7 @@ describe('what the page on the Tidemill Playhouse says', () => {
     const run = report.runs.find((candidate) => candidate.run === name);
     expect(run?.outcome === 'denied' ? 'denied' : run?.verdict.power).toBe(power.split(':')[0]);
     expect(run?.verdict.cabling ?? '').toBe(cabling.split(':')[0]);
-    const failing = [...(run?.powerChecks ?? []), ...(run?.cablingChecks ?? [])].filter(({ verdict }) => verdict === 'fail');
+    const failing = (run?.checks ?? []).filter(({ verdict }) => verdict === 'fail');
     const named = [power, cabling].flatMap((cell) => cell.split(': ')[1]?.split(', ') ?? []);
     const words = failing.map((check) => check.name.replaceAll('-', ' ').replace('link length', 'link'));
     expect(words).toEqual(expect.arrayContaining(named));

@@ -3,7 +3,7 @@ import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
 import { formulasPage } from '../../scripts/formulas-doc.mts';
 import { homeworkPage } from '../../scripts/homework-doc.mts';
-import { sheets } from '../../src/working/sheets.ts';
+import { sheets } from '../../src/working/book/sheets.ts';
 import { ROOT } from '../support/files.ts';
 
 const read = (page: string): string => readFileSync(join(ROOT, 'docs', page), 'utf8');

@@ -95,7 +95,7 @@ function movedWithin(record: FrozenRecord, name: string, path: string, result: u
   // What moved in every function is moved once, from the top.
   for (const { functions, paths = [] } of moves) {
     if (!functions.includes(name) && !(isWhole && functions.includes('*'))) continue;
-    const rule = paths.find(([from, , when]) => pattern(from).test(now) && (when === undefined || when(record)));
+    const rule = paths.find(([from, , when]) => pattern(from).test(now) && (when === undefined || when(record, now)));
     if (rule === undefined) continue;
     const [from, to] = rule;
     if (typeof to !== 'string') return to;

@@ -16,7 +16,7 @@ import type { FrozenRecord } from './corpus.ts';
 /** The shapes of {@link MOVES} and {@link MOVED} that the library has by now. */
 export const LANDED: readonly string[] = [
   ...['deciding', 'one object', 'port limit', 'assumptions of a port', 'names of figures', 'least resistance'],
-  ...['powered run', 'two-wire run', 'remedies', 'cable names'],
+  ...['powered run', 'two-wire run', 'remedies', 'cable names', 'report rows'],
 ];
 
 /** A path without a successor, and why. */
@@ -25,7 +25,7 @@ export interface Gone {
 }
 
 /** A path of 0.1, where it went, and of which records that holds. */
-export type PathMove = readonly [from: string, to: string | Gone, when?: (record: FrozenRecord) => boolean];
+export type PathMove = readonly [from: string, to: string | Gone, when?: (record: FrozenRecord, path: string) => boolean];
 
 /** What became of some functions of 0.1. */
 export interface Move {
@@ -94,6 +94,48 @@ const judgedByNoStandard = ({ args }: FrozenRecord): boolean =>
 
 /** Verdict of cabling of a run that no standard judged. */
 const NO_STANDARD = gone('a run that no cabling standard judges has no verdict of cabling');
+
+/** Whether a path is about a two-wire run of a report. */
+const aboutTwoWire = ({ result }: FrozenRecord, path: string): boolean => {
+  const runs = (Array.isArray(result) ? result : (result as { readonly runs?: unknown } | undefined)?.runs) as readonly { kind: string }[];
+  return runs[Number(/\[(\d+)\]/.exec(path)?.[1])]?.kind === 'two-wire';
+};
+
+/** Where the facts of one run of a report went: to the names that a judged run has. */
+function rowPaths(at: string): PathMove[] {
+  const twoWire: readonly (readonly [string, string])[] = [
+    ['loops.pairLoop', 'resistance'],
+    ['installedLength', 'length'],
+    ['channelLength', 'length'],
+    ['farEnd.totalCurrent', 'operating.current'],
+    ['farEnd.conductorCurrent', 'operating.current'],
+  ];
+  const both: readonly (readonly [string, string])[] = [
+    ['loops.', 'resistance.'],
+    ['pairLoopAt20', 'at20.pairLoop'],
+    ['farEnd.feasible', 'operating.feasible'],
+    ['farEnd.voltage', 'operating.loadVoltage'],
+    ['farEnd.power', 'operating.loadPower'],
+    ['farEnd.maximumPower', 'operating.maximumLoadPower'],
+    ['farEnd.maximumCurrent', 'operating.maximumCurrent'],
+    ['farEnd.', ''],
+    ['availablePower', 'available'],
+    ['allowedPower', 'allowed'],
+    ['pseType', 'classLimits.type'],
+    ['pairs', 'classLimits.pairs'],
+    ['powerChecks', 'checks[aspect=power]'],
+    ['cablingChecks', 'checks[aspect=cabling]'],
+    ['heat.checks', 'checks[aspect=heat]'],
+    ['heat.verdict', 'verdict.heat'],
+  ];
+  const here = (rules: readonly (readonly [string, string])[]): [string, string][] => rules.map(([from, to]) => [at + from, at + to]);
+  const isUnjudged = (record: FrozenRecord, path: string): boolean => judgedByNoStandard(record) || aboutTwoWire(record, path);
+  return [
+    [`${at}remedies[*].verdict.cabling`, NO_STANDARD, isUnjudged],
+    ...here(twoWire).map(([from, to]): PathMove => [from, to, aboutTwoWire]),
+    ...here(both),
+  ];
+}
 
 /** Arguments that stand in one object now, by these keys; `...` for one whose own keys stand in it. */
 const together =
@@ -244,26 +286,46 @@ export const MOVES: readonly Move[] = [
     paths: [['[*].verdict.cabling', gone('no cabling standard judges a two-wire run')]],
   },
   { shape: 'deciding', functions: ['*'], paths: [['**deciding[*]', '**deciding[*].parameter']] },
+  { shape: 'report rows', functions: ['schedule', 'scheduleOfRows'], paths: rowPaths('runs[*].') },
   {
-    shape: 'report checks',
-    functions: ['schedule', 'scheduleOfRows'],
-    paths: [
-      ['runs[*].powerChecks', 'runs[*].checks[aspect=power]'],
-      ['runs[*].cablingChecks', 'runs[*].checks[aspect=cabling]'],
-    ],
-  },
-  {
-    shape: 'report checks',
+    shape: 'report rows',
     functions: ['checkRun'],
-    paths: [
-      ['[*].powerChecks', '[*].checks[aspect=power]'],
-      ['[*].cablingChecks', '[*].checks[aspect=cabling]'],
-    ],
+    to: 'checkRow',
+    args: ([run, options]) => {
+      const { switch: fedBy, ...others } = options as { readonly switch?: unknown };
+      return [{ ...(run as object), ...others, fedBy }];
+    },
+    paths: rowPaths('[*].'),
+    errors: [['conflict options.switch', 'conflict fedBy']],
   },
 ];
 
 /** Numbers, verdicts, names and outcomes that are others now. */
 export const MOVED: readonly Moved[] = [
+  {
+    shape: 'powered run',
+    functions: ['highestTemperature'],
+    path: 'outcome',
+    reason: 'as in the check of a run',
+    changelog: 'a `null` where the installed pieces belong is of the wrong type',
+    holds: ({ was, is }) => was === 'missing installed' && is === 'type installed',
+  },
+  {
+    shape: 'powered run',
+    functions: [
+      'checkPoweredRun',
+      'warmRun',
+      'maximumRun',
+      'highestLoad',
+      'highestTemperature',
+      'lowestSupplyVoltage',
+      'smallestConductor',
+    ],
+    path: 'outcome',
+    reason: 'of two things that are wrong the one that can be seen of a key alone is told',
+    changelog: 'Every key is looked at before two of them are compared',
+    holds: ({ was, is }) => String(was).startsWith('conflict ') && /^(?:type|range|missing|unknown) /.test(String(is)),
+  },
   ...['givens', 'steps', 'result', 'results', 'range', 'expected'].map(
     (path): Moved => ({
       shape: 'least resistance',
@@ -329,15 +391,6 @@ export const MOVED: readonly Moved[] = [
     reason: 'wider bounds hold more readings',
     changelog: 'the least resistance of a conductor of a gauge',
     holds: ({ was, is }) => typeof was === typeof is,
-  },
-  {
-    shape: 'port limit',
-    functions: ['classAssignment'],
-    path: 'outcome',
-    reason: 'a port limit that grants nothing is a physical no',
-    changelog: 'a port limit that grants no class is an answer',
-    holds: ({ was, is, now }) =>
-      was === 'range portLimit' && is === 'result' && typeof now === 'object' && now !== null && 'granted' in now && now.granted === null,
   },
   {
     shape: 'cable names',

@@ -1,6 +1,7 @@
 import { isDeepStrictEqual } from 'node:util';
 import { describe, expect, test } from 'vitest';
-import { type ParsedSchedule, parseSchedule } from '../../src/schedule/parse-schedule.ts';
+import { parseSchedule } from '../../src/schedule/parse-schedule.ts';
+import type { ParsedSchedule } from '../../src/schedule/read/read-schedule.ts';
 import type { ScheduledRun } from '../../src/schedule/schedule.ts';
 import { pick, type Random, seeded, whole } from '../helpers/random.ts';
 import { sampleSize } from '../helpers/sample-size.ts';

@@ -101,7 +101,8 @@ test('lowestSupplyVoltage of both kinds of run', () => {
       if (port.feasible && !port.unbounded) {
         putBack((pseVoltage) => powered({ ...run, pseVoltage }), port.supplyVoltage, port.governedBy, -1);
       }
-      const supply = lowestSupplyVoltage(line);
+      const { supplyVoltage: _, ...unsupplied } = line;
+      const supply = lowestSupplyVoltage(unsupplied);
       if (supply.feasible && !supply.unbounded) {
         const at = (low: number) => twoWire({ ...line, supplyVoltage: { low, high: low } });
         putBack(at, supply.supplyVoltage, supply.governedBy, -1);
@@ -134,7 +135,8 @@ test('smallestConductor passes, and the next thinner does not', () => {
   fc.assert(
     fc.property(twoWireRun, (input) => {
       const candidates = gauges.map((gauge) => awg(gauge));
-      const found = smallestConductor({ ...input, candidates });
+      const { conductor: _, ...open } = input;
+      const found = smallestConductor({ ...open, candidates });
       const at = (index: number) => failing(twoWire({ ...input, conductor: candidates[index] as (typeof candidates)[number] }));
       if (!found.feasible) {
         expect(at(candidates.length - 1)).toContain(found.governedBy);

@@ -1,7 +1,7 @@
 /** Homework with one slip in it, on every sheet: found where it shows, and never claimed where the answer is right. */
 import { afterAll, describe, expect, test } from 'vitest';
+import { sheets } from '../../src/working/book/sheets.ts';
 import { type Reviewer, reviewerOf } from '../../src/working/review-answer.ts';
-import { sheets } from '../../src/working/sheets.ts';
 import { pick, seeded } from '../helpers/random.ts';
 import { asked, NAMES, workings } from '../helpers/random-workings.ts';
 import { sampleSize } from '../helpers/sample-size.ts';
@@ -35,7 +35,7 @@ describe.each(NAMES)('%s', (name) => {
 
   test('every slip that the sheet lists is made by other means, below', () => {
     const made = new Set<string>(workings[name].mistakes.map(({ slip }) => slip));
-    expect(sheets[name].slips.map(({ slip }) => slip).filter((slip) => !made.has(slip))).toEqual([]);
+    expect(sheets[name].slips.map(([slip]) => slip).filter((slip) => !made.has(slip))).toEqual([]);
   });
 
   for (const mistake of workings[name].mistakes as readonly Mistake<never>[]) {
@@ -68,7 +68,7 @@ describe.each(NAMES)('%s', (name) => {
 
   test(`every slip, on every result where it shows, is found by its own figure, of ${INPUTS} inputs that show it`, () => {
     const choice = seeded(13);
-    const listed = new Set<string>(sheets[name].slips.map(({ slip }) => slip));
+    const listed = new Set<string>(sheets[name].slips.map(([slip]) => slip));
     const seen = new Map<string, number>();
     const isDone = (slip: string): boolean => (seen.get(slip) ?? 0) >= INPUTS;
     for (let tries = 0; tries < 20 * INPUTS && (tries < INPUTS || ![...listed].every(isDone)); tries++) {
@@ -76,7 +76,7 @@ describe.each(NAMES)('%s', (name) => {
       if (!working.feasible) continue;
       const shown = new Set<string>();
       for (const [place, result] of working.results.entries()) {
-        const found = slips.of(result).filter(({ slip }) => !isDone(slip));
+        const found = slips.slipped(result).filter(({ slip }) => !isDone(slip));
         const rounded = tries < INPUTS && place === tries % working.results.length ? [...slips.rounded(result)] : [];
         for (const { slip, value } of rounded.length > 0 ? [...found, pick(choice, rounded)] : found) {
           const answer = written(value);

@@ -1,14 +1,14 @@
 /** Two-wire lines: drops in volts, ampacities and ranges of supply against the core, which bounds each at another voltage. */
 import { expect, test } from 'vitest';
+import { LIMIT_WORDS } from '../../src/limits/limit-words.ts';
 import type { CheckName } from '../../src/limits/check.ts';
 import { maximumRun } from '../../src/plan/maximum-run.ts';
 import { showWorking } from '../../src/working/index.ts';
-import { LIMIT_WORDS } from '../../src/working/sheets/limit-words.ts';
 import { seeded } from '../helpers/random.ts';
 import { workings } from '../helpers/random-workings.ts';
 
 const INPUTS = 2000;
-const NAMES = new Map(Object.entries(LIMIT_WORDS).map(([name, words]) => [words, name]));
+const NAMES = new Map(Object.entries(LIMIT_WORDS).map(([name, { subject }]) => [subject, name]));
 
 test(`every limit of ${INPUTS} two-wire circuits is that of the core, to 1e-12`, () => {
   const random = seeded(14);
@@ -46,7 +46,7 @@ test(`every limit of ${INPUTS} two-wire circuits is that of the core, to 1e-12`,
     expect(working.steps.filter(({ symbol }) => /^L_\d+$/.test(symbol))).toHaveLength(lengths.length);
     if (core.unbounded !== true) {
       expect(Math.abs(working.result.value - core.length)).toBeLessThanOrEqual(1e-12 * core.length);
-      expect(working.result.meaning).toContain(LIMIT_WORDS[core.governedBy]);
+      expect(working.result.meaning).toContain(LIMIT_WORDS[core.governedBy].subject);
     }
   }
   expect([...bounded].sort()).toEqual(['ampacity', 'collapse', 'device-resistance', 'device-voltage', 'voltage-drop']);
@@ -71,7 +71,7 @@ test.each(['highestLoad', 'lowestSupplyVoltage', 'highestTemperature'] as const)
       const core = workings[name].answer(input as never) as { readonly feasible: boolean; readonly governedBy?: CheckName };
       if (!core.feasible || core.governedBy === undefined) continue;
       const { result } = showWorking(name, input as never);
-      expect(result.meaning, JSON.stringify(input)).toContain(`set by ${LIMIT_WORDS[core.governedBy]}`);
+      expect(result.meaning, JSON.stringify(input)).toContain(`set by ${LIMIT_WORDS[core.governedBy].subject}`);
       const kind = 'load' in input ? Object.keys(input.load)[0] : ((input as { readonly kind?: string }).kind ?? 'power');
       if (core.governedBy === 'ampacity') wanted.delete(`${kind} ampacity`);
       if (core.governedBy === 'voltage-drop' && typeof input.permittedDrop === 'object') wanted.delete(`${kind} volts`);

@@ -6,7 +6,7 @@ export interface Place {
   /** Path below `src`. */
   readonly file: string;
   readonly line: number;
-  /** What is said of it there: the key it is the value of, `.name` of what it is compared with, `case`; empty if nothing is. */
+  /** What is said of it there: the key it is the value of, `.name` of what it is compared with, `case`, the function whose list it stands in; empty if nothing is. */
   readonly role: string;
 }
 
@@ -86,6 +86,7 @@ function roleOf(node: ts.Node): string {
   const { parent } = node;
   if (ts.isPropertyAssignment(parent) && parent.initializer === node) return parent.name.getText();
   if (ts.isCaseClause(parent)) return 'case';
+  if (ts.isArrayLiteralExpression(parent) && ts.isCallExpression(parent.parent)) return parent.parent.expression.getText();
   if (!ts.isBinaryExpression(parent)) return '';
   return lastName(parent.left === node ? parent.right : parent.left) ?? '';
 }

@@ -5,10 +5,10 @@
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { beforeAll, describe, expect, test } from 'vitest';
-import type * as CableRoom from '../../src/cable/index.ts';
 import type * as Root from '../../src/index.ts';
 import type * as Schedule from '../../src/schedule/index.ts';
 import type * as Words from '../../src/words/index.ts';
+import type * as WorkingRoom from '../../src/working/index.ts';
 import { compileErrors, type Edit, edited } from '../support/edited.ts';
 import { ROOT } from '../support/files.ts';
 
@@ -26,7 +26,7 @@ const LIMIT: Addition = {
   name: 'house-loop', aspect: 'power', unit: 'Ω', source: 'library-default',
   asResistance: (_supplyVoltage, _load, bound) => bound };
 export const HOUSE_LOOP_WORDS: LimitWords = {
-  title: 'Loop the house allows', fails: 'the line has {value}; the house allows {limit}', wayOut: 'a shorter or thicker line' };
+  title: 'Loop the house allows', subject: 'the loop', fails: 'the line has {value}; the house allows {limit}', wayOut: 'a shorter line' };
 `,
   },
   rest: [
@@ -89,12 +89,46 @@ const INPUT: Addition = {
   ],
 };
 
-const ADDITIONS = { LIMIT, COLUMN, CABLE, INPUT };
+const CALCULATION: Addition = {
+  record: {
+    file: 'working/book/short-current.ts',
+    head: `/** What flows where a line is shorted. @module */
+import { requirePositive } from '../../quantity/guards.ts';
+import type { Ohms, Volts } from '../../quantity/units.ts';
+import type { BookSheet } from '../engine/rows.ts';
+export interface ShortCurrentInput {
+  readonly supplyVoltage: Volts;
+  readonly resistance: Ohms;
+}
+`,
+    lines: `export const shortCurrentSheet: BookSheet<ShortCurrentInput, never> = {
+  title: 'The current of a short', needs: ['supplyVoltage', 'resistance'], assumptions: [], validity: 'Direct current.', slips: [],
+  givens: [['V', 'V', 'supply voltage', 'supplyVoltage'], ['R', 'Ω', 'resistance of the line', 'resistance']],
+  steps: [['I', 'A', 'V / R', 'current of the short', { core: 'current' }]],
+  guard: ({ supplyVoltage }) => requirePositive(supplyVoltage, 'supplyVoltage', 'V'), read: () => ({}) };
+`,
+  },
+  rest: [
+    {
+      file: 'working/book/sheets.ts',
+      before: 'import { switchBudgetSheet }',
+      lines: "import { type ShortCurrentInput, shortCurrentSheet } from './short-current.ts';\n",
+    },
+    {
+      file: 'working/book/sheets.ts',
+      before: '  readonly switchBudget: ',
+      lines: '  readonly shortCurrent: ShortCurrentInput;\n',
+    },
+    { file: 'working/book/sheets.ts', before: '  switchBudget: switchBudgetSheet,', lines: '  shortCurrent: shortCurrentSheet,\n' },
+  ],
+};
+
+const ADDITIONS = { LIMIT, COLUMN, CABLE, INPUT, CALCULATION };
 const ALL = Object.values(ADDITIONS).flatMap(({ record, rest }) => [record, ...rest]);
 const MODULE =
-  "export * from './src/index.ts'; export * from './src/schedule/index.ts'; export * from './src/words/index.ts'; export { cableNames } from './src/cable/index.ts';";
+  "export * from './src/index.ts'; export * from './src/schedule/index.ts'; export * from './src/words/index.ts'; export * from './src/working/index.ts';";
 
-type Library = typeof Root & typeof Schedule & typeof Words & Pick<typeof CableRoom, 'cableNames'>;
+type Library = typeof Root & typeof Schedule & typeof Words & typeof WorkingRoom;
 let library: Library;
 beforeAll(async () => {
   library = (await edited(ALL, MODULE)) as unknown as Library;
@@ -222,5 +256,33 @@ describe('an input', () => {
     const assumed = { parameter: 'spareLength', value: 3, unit: 'm', source: 'library-default' };
     expect(check({}).assumptions).toContainEqual(assumed);
     expect(check({ spareLength: 1 }).assumptions).not.toContainEqual(assumed);
+  });
+});
+
+describe('a calculation', () => {
+  // Neither its name nor its input is known to the types of this library.
+  const name = 'shortCurrent' as 'loopResistance';
+  const input = { supplyVoltage: 24, resistance: 9 } as never;
+
+  test('is evaluated, and shown as a page', () => {
+    const working = library.showWorking(name, input);
+    expect(working.result).toMatchObject({ symbol: 'I', unit: 'A', shown: '2.667 A', core: 'current' });
+    expect(library.workingText(working)).toContain('= 24 V / (9 Ω)');
+    expect(library.workingLatex(working)).toContain('\\frac{24\\,\\mathrm{V}}{9\\,\\Omega}');
+  });
+
+  test('is guarded, and its answers looked at', () => {
+    expect(() => library.showWorking(name, { supplyVoltage: 0, resistance: 9 } as never)).toThrow('supplyVoltage: expected');
+    expect(library.reviewAnswer(name, input, '2.67 A').verdict).toBe('right');
+    expect(library.reviewAnswer(name, input, '3 A').verdict).toBe('wrong');
+  });
+
+  test('is worked by the command', async () => {
+    const printed: string[] = [];
+    const code = await library.work(['shortCurrent', 'supplyVoltage=24V', 'resistance=9ohm'], {
+      print: (text) => printed.push(text),
+      complain: (text) => printed.push(text),
+    } as Parameters<typeof library.work>[1]);
+    expect([code, printed.join('').includes('The current of a short')]).toEqual([0, true]);
   });
 });

@@ -168,13 +168,12 @@ describe('the rooms export these names', () => {
         "leastPermittedDrop",
         "lowestSupplyVoltage",
         "maximumRun",
-        "poweredRunRemedies",
+        "remedies",
         "roomForMore",
         "smallestConductor",
         "supplyLoss",
         "switchBudget",
         "switchMains",
-        "twoWireRemedies",
         "warmRun",
       ]
     `);
@@ -267,7 +266,7 @@ describe('the rooms export these names', () => {
     expect(namesOf('farend/schedule')).toMatchInlineSnapshot(`
       [
         "InputError",
-        "checkRun",
+        "checkRow",
         "checkSchedule",
         "checkTitle",
         "describeCheck",
@@ -293,6 +292,7 @@ describe('the rooms export these names', () => {
         "work",
         "workingLatex",
         "workingMarkdown",
+        "workingPage",
         "workingText",
       ]
     `);

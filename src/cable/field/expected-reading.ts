@@ -1,4 +1,7 @@
 /** What a meter should show on a pair of a run. @module */
+
+import { CONDUCTOR_TEMPERATURE } from '../../conductor/resistance-per-metre.ts';
+import { ABSOLUTE_ZERO } from '../../conductor/temperature-coefficient.ts';
 import { type Fields, readInput } from '../../quantity/fields.ts';
 import { requireInteger } from '../../quantity/guards.ts';
 import { InputError } from '../../quantity/input-error.ts';
@@ -51,9 +54,6 @@ export interface ExpectedReading {
   readonly source: SourceKey;
 }
 
-/** [°C] */
-const ABSOLUTE_ZERO = -273.15;
-
 /**
  * What a meter should show on one pair of a run, shorted at the far end and with the leads nulled.
  *
@@ -73,7 +73,7 @@ export function expectedReading(input: ExpectedReadingInput): ExpectedReading {
   const { installed, cords, connections, connectionResistance, temperatureSpread, ...read } = readInput(EXPECTED_READING_FIELDS, input);
   const { linkConnections = connections < 3 ? connections : 3 } = read;
   requireInteger(linkConnections, 0, connections, 'linkConnections');
-  const coldest = Math.min(...[...installed, ...cords].map(({ temperature = 20 }) => temperature));
+  const coldest = Math.min(...[...installed, ...cords].map(({ temperature = CONDUCTOR_TEMPERATURE.default }) => temperature));
   if (coldest - temperatureSpread < ABSOLUTE_ZERO) {
     throw new InputError('range', 'temperatureSpread', `so little that no piece may be under ${ABSOLUTE_ZERO} °C`, temperatureSpread);
   }
@@ -104,7 +104,7 @@ export function expectedReading(input: ExpectedReadingInput): ExpectedReading {
 export function loopOf(pieces: readonly Segment[], spread: Kelvins): { low: Ohms; high: Ohms } {
   let low = 0;
   let high = 0;
-  for (const { cable, length, temperature = 20 } of pieces) {
+  for (const { cable, length, temperature = CONDUCTOR_TEMPERATURE.default } of pieces) {
     const perMetre = loopPerMetre(wireOf(cable), temperature - spread, temperature + spread);
     low += perMetre.low * length;
     high += perMetre.high * length;

@@ -1,5 +1,10 @@
 /** What readings of shorted pairs say of a run, and what they cannot. @module */
-import { atTemperature } from '../../conductor/resistance-per-metre.ts';
+
+import { atTemperature, CONDUCTOR_TEMPERATURE } from '../../conductor/resistance-per-metre.ts';
+import { CHANNEL_LOOP } from '../../limits/channel-loop.ts';
+import { PAIR_TO_PAIR_UNBALANCE } from '../../limits/pair-to-pair-unbalance.ts';
+import { PAIR_UNBALANCE } from '../../limits/pair-unbalance.ts';
+import { PERMANENT_LINK_LOOP } from '../../limits/permanent-link-loop.ts';
 import { type Fields, type OptionalField, readInput } from '../../quantity/fields.ts';
 import { requireNonNegative } from '../../quantity/guards.ts';
 import { InputError } from '../../quantity/input-error.ts';
@@ -147,7 +152,7 @@ export const FROM_MEASUREMENT_FIELDS: Fields<
   pairs: { object: () => READINGS_BY_PAIR_FIELDS },
   conductors: { read: (value, path) => conductorsOf(value, path), type: 'ConductorsByPair', optional: true },
   leadResistance: { nonNegative: 'Ω', default: 0 },
-  temperature: { temperature: '°C', range: true, default: 20, source: 'library-default' },
+  temperature: () => ({ temperature: '°C', range: true, default: CONDUCTOR_TEMPERATURE.default, source: 'library-default' }),
   knownLength: { nonNegative: 'm', range: true, optional: true },
   cable: { read: (value, path) => readCable(value, path), type: 'Cable', optional: true },
   scope: { oneOf: () => Object.keys(CONNECTIONS) as MeasuredScope[] },
@@ -233,10 +238,10 @@ export function fromMeasurement(input: FromMeasurementInput): FromMeasurement {
     const highest = readings.reduce((worst, reading) => (reading.at20.value > worst.at20.value ? reading : worst));
     const pairs = [highest.pair];
     if (scope === 'channel') {
-      found.push(upTo({ name: 'channel-loop', pairs, source: 'tia-568.2-d-loop' }, highest.at20, exactly(25), deciding));
+      found.push(upTo({ name: CHANNEL_LOOP.name, pairs, source: 'tia-568.2-d-loop' }, highest.at20, exactly(25), deciding));
     } else if (scope === 'permanent-link') {
       found.push(
-        upTo({ name: 'permanent-link-loop', pairs, source: 'iso-11801-permanent-link-loop' }, highest.at20, exactly(21), deciding),
+        upTo({ name: PERMANENT_LINK_LOOP.name, pairs, source: 'iso-11801-permanent-link-loop' }, highest.at20, exactly(21), deciding),
       );
     }
     if (isLengthKnown) {
@@ -251,7 +256,7 @@ export function fromMeasurement(input: FromMeasurementInput): FromMeasurement {
     }
     for (const [index, one] of readings.entries()) {
       for (const other of readings.slice(index + 1)) {
-        const check = { name: 'pair-to-pair-unbalance', pairs: [one.pair, other.pair], source: 'ieee-802.3-unbalance' } as const;
+        const check = { name: PAIR_TO_PAIR_UNBALANCE.name, pairs: [one.pair, other.pair], source: 'ieee-802.3-unbalance' } as const;
         // Both conductors of a pair side by side are a quarter of its loop.
         found.push(
           alike(
@@ -268,7 +273,7 @@ export function fromMeasurement(input: FromMeasurementInput): FromMeasurement {
         const { low, high } = readingBounds(ohms, accuracy);
         return { low, value: ohms, high };
       }) as [BoundedFigure, BoundedFigure];
-      const check = { name: 'pair-unbalance', pairs: [pair], source: 'ieee-802.3-unbalance' } as const;
+      const check = { name: PAIR_UNBALANCE.name, pairs: [pair], source: 'ieee-802.3-unbalance' } as const;
       found.push(alike(check, [one, other], { fraction: PAIR_FRACTION.default, floor: PAIR_FLOOR.default }, deciding));
     }
     return found;

@@ -1,13 +1,19 @@
 /** Readings held against the limits of cabling: a loop, a loop per length, and the likeness of conductors and pairs. @module */
 
+import type { CHANNEL_LOOP } from '../../limits/channel-loop.ts';
 import type { Check, Deciding } from '../../limits/check.ts';
 import { MARGINAL_BELOW, verdictOf } from '../../limits/held.ts';
+import type { PAIR_TO_PAIR_UNBALANCE } from '../../limits/pair-to-pair-unbalance.ts';
+import type { PAIR_UNBALANCE } from '../../limits/pair-unbalance.ts';
+import type { PERMANENT_LINK_LOOP } from '../../limits/permanent-link-loop.ts';
 import type { BoundedFigure, Interval } from '../../quantity/interval.ts';
 import type { RunPair } from '../unbalance.ts';
 
 /** One reading, or two, against one limit; the shape of every check, with the bounds of its value. */
 export interface FieldCheck extends Omit<Check, 'name' | 'aspect'> {
-  readonly name: 'channel-loop' | 'permanent-link-loop' | 'loop-per-length' | 'pair-unbalance' | 'pair-to-pair-unbalance';
+  readonly name:
+    | (typeof CHANNEL_LOOP | typeof PERMANENT_LINK_LOOP | typeof PAIR_UNBALANCE | typeof PAIR_TO_PAIR_UNBALANCE)['name']
+    | 'loop-per-length';
   readonly aspect: 'measured';
   /** The pair, or the two pairs. */
   readonly pairs: readonly RunPair[];

@@ -1,5 +1,5 @@
 /** The current that a code allows each conductor of a bundle, where that code applies. @module */
-import { type Fields, readInput } from '../../quantity/fields.ts';
+import { type DefaultField, type Fields, readInput } from '../../quantity/fields.ts';
 import type { Amperes, Celsius } from '../../quantity/units.ts';
 import type { SourceKey } from '../../sources/sources.ts';
 import { AMBIENT_FACTORS } from './ambient-factors-table.ts';
@@ -47,18 +47,26 @@ export type Ampacity =
       readonly source: SourceKey;
     };
 
+/** What the cable is rated for. @internal */
+export const TEMPERATURE_RATING: DefaultField<60 | 75 | 90> = {
+  oneOf: () => AMPACITY_RATINGS,
+  unit: '°C',
+  default: 60,
+  source: 'library-default',
+};
+
 /** @internal */
 export const AMPACITY_FIELDS: Fields<AmpacityInput, 'temperatureRating' | 'ambient' | 'halfLoaded'> = {
   code: { oneOf: () => ['NEC 2017'] },
   gauge: { whole: [-3, 40] },
   bundle: { whole: [1, 10_000] },
-  temperatureRating: { oneOf: () => AMPACITY_RATINGS, default: 60, source: 'library-default' },
+  temperatureRating: () => TEMPERATURE_RATING,
   ambient: { temperature: '°C', default: 30, source: 'nec-725.144' },
   halfLoaded: { flag: true, default: false },
 };
 
-/** Table 725.144, note 2. */
-const HALF_LOADED = 1.4;
+/** Table 725.144, note 2: a factor. @internal */
+export const HALF_LOADED = 1.4;
 
 /**
  * Ampacity of each conductor of a 4-pair copper cable in a bundle, by NFPA 70-2017 (NEC), Table 725.144.

@@ -1,5 +1,5 @@
 /** How much hotter than the air the middle of a bundle of powered cables gets. @module */
-import { type Fields, readInput } from '../../quantity/fields.ts';
+import { type Fields, type Read, readInput } from '../../quantity/fields.ts';
 import { HOTTEST, requireInteger } from '../../quantity/guards.ts';
 import { InputError } from '../../quantity/input-error.ts';
 import type { Amperes, Celsius, Kelvins, Millimetres } from '../../quantity/units.ts';
@@ -47,17 +47,22 @@ export const OWN_INSTALLATION_FIELDS: Fields<OwnInstallation, 'thermalResistivit
 };
 
 /** @internal */
-export const BUNDLE_RISE_FIELDS: Fields<BundleRiseInput, 'ambient' | 'basis', { cable: Cable; installation: InstallationRow | undefined }> =
-  {
-    cable: () => CABLE,
-    bundle: { whole: [1, 10_000] },
-    pairCurrent: { nonNegative: 'A' },
-    energisedPairs: { whole: [1, 100], optional: true },
-    ambient: { temperature: '°C', default: 20, source: 'library-default' },
-    installation: { read: (value, path) => installationOf(value, path), type: 'Installation' },
-    outsideDiameter: { positive: 'mm', optional: true },
-    basis: { oneOf: () => CABLE_BASES, default: 'nominal' },
-  };
+export interface ReadBundle {
+  readonly cable: Cable;
+  readonly installation: InstallationRow | undefined;
+}
+
+/** @internal */
+export const BUNDLE_RISE_FIELDS: Fields<BundleRiseInput, 'ambient' | 'basis', ReadBundle> = {
+  cable: () => CABLE,
+  bundle: { whole: [1, 10_000] },
+  pairCurrent: { nonNegative: 'A' },
+  energisedPairs: { whole: [1, 100], optional: true },
+  ambient: { temperature: '°C', default: 20, source: 'library-default' },
+  installation: { read: (value, path) => installationOf(value, path), type: 'Installation' },
+  outsideDiameter: { positive: 'mm', optional: true },
+  basis: { oneOf: () => CABLE_BASES, default: 'nominal' },
+};
 
 /** A bundle that settles. */
 export interface SettledBundle {
@@ -125,7 +130,12 @@ export const VALIDATED = { from: 7, to: 192, error: 0.1 } as const;
  * !drum.feasible && drum.reason; // => 'wound-drum'
  */
 export function bundleRise(input: BundleRiseInput): BundleRise {
-  const { cable, bundle, pairCurrent, ambient, installation: way, basis, ...stated } = readInput(BUNDLE_RISE_FIELDS, input);
+  return riseOf(readInput(BUNDLE_RISE_FIELDS, input));
+}
+
+/** The same of an input that was read. @internal */
+export function riseOf(read: Read<BundleRiseInput, 'ambient' | 'basis', ReadBundle>): BundleRise {
+  const { cable, bundle, pairCurrent, ambient, installation: way, basis, ...stated } = read;
   const perMetre = cableResistancePerMetre(cable, 20, basis);
   const warm = cableResistancePerMetre(cable, ambient, basis) / perMetre;
   const { energisedPairs = cable.pairs, outsideDiameter = cable.outsideDiameter } = stated;

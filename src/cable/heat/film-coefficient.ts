@@ -1,6 +1,7 @@
 /** How a warm cylinder sheds heat to still air. @module */
+import { ABSOLUTE_ZERO } from '../../conductor/temperature-coefficient.ts';
 import { type Fields, readInput } from '../../quantity/fields.ts';
-import type { Celsius, Millimetres } from '../../quantity/units.ts';
+import type { Celsius, Kelvins, Millimetres } from '../../quantity/units.ts';
 
 /** A cylinder in still air. */
 export interface FilmCoefficientInput {
@@ -22,14 +23,15 @@ export const FILM_COEFFICIENT_FIELDS: Fields<FilmCoefficientInput, 'emissivity'>
   emissivity: { between: [0, 1], is: 'a fraction', default: 0.9, source: 'library-default' },
 };
 
-const KELVIN = 273.15;
-/** Stefan-Boltzmann. [W/(m²·K⁴)] */
-const STEFAN_BOLTZMANN = 5.670374419e-8;
-/** [m/s²] */
-const STANDARD_GRAVITY = 9.80665;
-/** Prandtl number of air, which only happens to look like √½. */
+/** 0 °C above absolute zero. [K] @internal */
+export const KELVIN: Kelvins = -ABSOLUTE_ZERO;
+/** Stefan-Boltzmann. [W/(m²·K⁴)] @internal */
+export const STEFAN_BOLTZMANN = 5.670374419e-8;
+/** [m/s²] @internal */
+export const STANDARD_GRAVITY = 9.80665;
+/** Prandtl number of air, which only happens to look like √½. @internal */
 // biome-ignore lint/suspicious/noApproximativeNumericConstant: it is not √½
-const PRANDTL = 0.707;
+export const PRANDTL = 0.707;
 
 /**
  * Film coefficient of a horizontal cylinder in still air: free convection and radiation together.

@@ -13,9 +13,10 @@ export interface RemotePowering {
   readonly source: SourceKey;
 }
 
-/** Greatest mean conductor currents. [A] */
-const RP1 = 0.212;
-const RP2 = 0.5;
+/** Greatest mean conductor current of category RP1. [A] @internal */
+export const RP1 = 0.212;
+/** The same of RP2. [A] @internal */
+export const RP2 = 0.5;
 
 /**
  * Mean conductor current of a bundle, and the remote-powering category that it implies.

@@ -1,9 +1,7 @@
 /** A bundle of powered cables judged: rating of the cable, recommended rise, ampacity. @module */
-
-import { type Ampacity, type AmpacityCode, ampacity } from '../../cable/heat/ampacity.ts';
-import { type BundleRise, type BundleRiseInput, bundleRise } from '../../cable/heat/bundle-rise.ts';
+import { type Ampacity, type AmpacityCode, ampacity, TEMPERATURE_RATING } from '../../cable/heat/ampacity.ts';
+import { BUNDLE_RISE_FIELDS, type BundleRise, type BundleRiseInput, type ReadBundle, riseOf } from '../../cable/heat/bundle-rise.ts';
 import { type RemotePowering, remotePowering } from '../../cable/heat/remote-powering.ts';
-import { readCable } from '../../cable/read-cable.ts';
 import { AMPACITY } from '../../limits/ampacity.ts';
 import { BUNDLE_RISE } from '../../limits/bundle-rise.ts';
 import type { Check, CheckName } from '../../limits/check.ts';
@@ -11,7 +9,8 @@ import { CONDUCTOR_TEMPERATURE } from '../../limits/conductor-temperature.ts';
 import { held, MARGINAL_BELOW } from '../../limits/held.ts';
 import type { Limit } from '../../limits/limit.ts';
 import { type Verdict, worstVerdict } from '../../limits/verdict.ts';
-import { HOTTEST, requireOneOf } from '../../quantity/guards.ts';
+import { type Assumption, assumptionsOf, type Fields, readInput } from '../../quantity/fields.ts';
+import { HOTTEST } from '../../quantity/guards.ts';
 import type { SourceKey } from '../../sources/sources.ts';
 
 /** What a bundle is held against. */
@@ -26,6 +25,17 @@ export interface BundleLimits {
 
 /** A bundle, and what it is held against. */
 export interface CheckBundleInput extends BundleRiseInput, BundleLimits {}
+
+/** @internal */
+export const BUNDLE_LIMIT_FIELDS: Fields<BundleLimits, 'temperatureRating' | 'recommendedRise'> = {
+  temperatureRating: () => TEMPERATURE_RATING,
+  recommendedRise: { oneOf: () => [10, 15], unit: 'K', default: 15, source: 'bundle-rise-15' },
+  code: { oneOf: () => ['NEC 2017'], optional: true },
+};
+
+/** @internal */
+export const CHECK_BUNDLE_FIELDS: Fields<CheckBundleInput, 'ambient' | 'basis' | 'temperatureRating' | 'recommendedRise', ReadBundle> =
+  /* @__PURE__ */ (() => ({ ...BUNDLE_RISE_FIELDS, ...BUNDLE_LIMIT_FIELDS }))();
 
 /** Something about a bundle that no check says. */
 export type BundleFinding =
@@ -49,6 +59,8 @@ export interface CheckedBundle {
   readonly checks: readonly Check[];
   readonly verdict: Verdict;
   readonly findings: readonly BundleFinding[];
+  /** What was taken for what the caller left out. */
+  readonly assumptions: readonly Assumption[];
   /** By what the code allows, where one was chosen. */
   readonly ampacity?: Ampacity;
   /** Mean current of all conductors, if every cable of the bundle is like this one. */
@@ -70,13 +82,9 @@ export interface CheckedBundle {
  * checkBundle(bundle).checks.map(({ name, verdict }) => [name, verdict]); // => [['conductor-temperature', 'fail'], ['bundle-rise', 'fail']]
  */
 export function checkBundle(input: CheckBundleInput): CheckedBundle {
-  const { temperatureRating = 60, recommendedRise = 15, code, ...bundled } = input;
-  const rise = bundleRise(bundled);
-  const { bundle, ambient = 20 } = input;
-  const cable = readCable(input.cable, 'cable');
-  requireOneOf(temperatureRating, [60, 75, 90], 'temperatureRating');
-  requireOneOf(recommendedRise, [10, 15], 'recommendedRise');
-  const { energisedPairs = cable.pairs } = input;
+  const read = readInput(CHECK_BUNDLE_FIELDS, input);
+  const { temperatureRating, recommendedRise, code, cable, bundle, ambient, energisedPairs = cable.pairs } = read;
+  const rise = riseOf(read);
   const findings: BundleFinding[] = [];
   const checks: Check[] = [];
   if (rise.feasible) {
@@ -106,6 +114,7 @@ export function checkBundle(input: CheckBundleInput): CheckedBundle {
     // What has no figure is not passed.
     verdict: findings.length > 0 && worst !== 'fail' ? 'uncertain' : worst,
     findings,
+    assumptions: assumptionsOf(CHECK_BUNDLE_FIELDS, input),
     ...(allowed === undefined ? {} : { ampacity: allowed }),
     remotePowering: remotePowering([(rise.conductorCurrent * energisedPairs) / cable.pairs]),
   };

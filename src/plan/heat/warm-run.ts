@@ -1,14 +1,13 @@
 /** A run to a powered device in a bundle that warms it: current, heat, resistance and current again, solved together. @module */
-import type { Installation } from '../../cable/heat/bundle-rise.ts';
-import type { Segment } from '../../cable/run-resistance.ts';
+import { BUNDLE_RISE_FIELDS, type Installation } from '../../cable/heat/bundle-rise.ts';
+import { CONDUCTOR_TEMPERATURE } from '../../conductor/resistance-per-metre.ts';
 import type { Check } from '../../limits/check.ts';
 import { type Verdict, worse, worstVerdict } from '../../limits/verdict.ts';
-import { readInput } from '../../quantity/fields.ts';
-import { requireObject } from '../../quantity/guards.ts';
+import { type Fields, readInput } from '../../quantity/fields.ts';
 import type { Celsius, Kelvins, Millimetres } from '../../quantity/units.ts';
-import { POWERED_RUN_FIELDS, type PoweredRunInput } from '../powered-input.ts';
+import { type LookedUp, POWERED_RUN_FIELDS, type PoweredFilled, type PoweredRunInput } from '../powered-input.ts';
 import { judgePoweredRun, type PoweredRun, poweredAssumptions } from '../powered-run.ts';
-import { type BundleLimits, type CheckedBundle, checkBundle } from './check-bundle.ts';
+import { BUNDLE_LIMIT_FIELDS, type BundleLimits, type CheckedBundle, checkBundle } from './check-bundle.ts';
 
 /** A run whose installed cable lies in a bundle of its like. The temperatures of its pieces are those of the air. */
 export interface WarmRunInput extends PoweredRunInput, BundleLimits {
@@ -18,6 +17,17 @@ export interface WarmRunInput extends PoweredRunInput, BundleLimits {
   /** Over the sheath of one cable; the cable's own if absent. [mm] */
   readonly outsideDiameter?: Millimetres | undefined;
 }
+
+type Filled = PoweredFilled | 'temperatureRating' | 'recommendedRise';
+
+/** The bundle itself is read piece by piece. @internal */
+export const WARM_RUN_FIELDS: Fields<WarmRunInput, Filled, LookedUp> = /* @__PURE__ */ (() => ({
+  ...POWERED_RUN_FIELDS,
+  ...BUNDLE_LIMIT_FIELDS,
+  bundle: BUNDLE_RISE_FIELDS.bundle,
+  installation: { check: () => undefined, type: 'Installation' },
+  outsideDiameter: BUNDLE_RISE_FIELDS.outsideDiameter,
+}))();
 
 /** One installed piece in its bundle. */
 export interface WarmPiece {
@@ -75,12 +85,13 @@ const TURNS = 400;
  * warm.feasible && [warm.pieces[0]?.rise.toFixed(1), warm.run.verdict.power, warm.verdict]; // => ['6.1', 'pass', 'pass']
  */
 export function warmRun(input: WarmRunInput): WarmRun {
-  requireObject(input, 'input', 'an object with installed, poeClass, bundle and installation');
-  const { bundle, installation, outsideDiameter, temperatureRating, recommendedRise, code, ...described } = input;
-  const facts = readInput(POWERED_RUN_FIELDS, described);
-  const { installed } = facts;
+  const facts = readInput(WARM_RUN_FIELDS, input);
+  const { installed, bundle, installation, outsideDiameter } = facts;
+  // As they were given: what was left out is an assumption of each bundle.
+  const { temperatureRating, recommendedRise, code } = input;
+  const ambients = installed.map(({ temperature = CONDUCTOR_TEMPERATURE.default }) => temperature);
   const cool = judgePoweredRun(facts);
-  const assumptions = poweredAssumptions(described, cool);
+  const assumptions = poweredAssumptions(input, cool);
   let run: PoweredRun = { ...cool, assumptions };
   const energisedPairs = run.classLimits.pairs;
   let rises: Kelvins[] = installed.map(() => 0);
@@ -88,20 +99,8 @@ export function warmRun(input: WarmRunInput): WarmRun {
   for (let turn = 0; turn < TURNS; turn++) {
     const pairCurrent = run.pairsetCurrent;
     if (pairCurrent === undefined) return { feasible: false, reason: 'collapse', run, verdict: 'fail' };
-    const judged = installed.map(({ cable, temperature: ambient = 20 }) =>
-      checkBundle({
-        cable,
-        bundle,
-        pairCurrent,
-        energisedPairs,
-        ambient,
-        installation,
-        outsideDiameter,
-        temperatureRating,
-        recommendedRise,
-        code,
-      }),
-    );
+    const loaded = { bundle, pairCurrent, energisedPairs, installation, outsideDiameter, temperatureRating, recommendedRise, code };
+    const judged = installed.map(({ cable }, index) => checkBundle({ cable, ambient: ambients[index], ...loaded }));
     const next: Kelvins[] = [];
     for (const { rise } of judged) {
       if (!rise.feasible) {
@@ -115,8 +114,7 @@ export function warmRun(input: WarmRunInput): WarmRun {
         feasible: true,
         run,
         pieces: judged.map((one, index) => {
-          const ambient = installed[index]?.temperature ?? 20;
-          const rise = rises[index] as Kelvins;
+          const [ambient, rise] = [ambients[index] as Celsius, rises[index] as Kelvins];
           return { ambient, rise, temperature: ambient + rise, bundle: one };
         }),
         checks,
@@ -124,11 +122,8 @@ export function warmRun(input: WarmRunInput): WarmRun {
       };
     }
     rises = next;
-    run = { ...judgePoweredRun({ ...facts, installed: warmed(installed, rises) }), assumptions };
+    const warm = installed.map((piece, index) => ({ ...piece, temperature: (ambients[index] as Celsius) + (rises[index] as Kelvins) }));
+    run = { ...judgePoweredRun({ ...facts, installed: warm }), assumptions };
   }
   return { feasible: false, reason: 'no-steady-state', run, verdict: 'fail' };
-}
-
-function warmed(installed: readonly Segment[], rises: readonly Kelvins[]): Segment[] {
-  return installed.map((piece, index) => ({ ...piece, temperature: (piece.temperature ?? 20) + (rises[index] as Kelvins) }));
 }

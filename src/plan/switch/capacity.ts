@@ -1,7 +1,7 @@
 /** What a switch has to give: published, or estimated from its supplies. @module */
-import { readInput } from '../../quantity/fields.ts';
-import { requireArray, requireInteger, requirePositive } from '../../quantity/guards.ts';
+import { refuse, requireArray, requireInteger, requireObject, requirePositive } from '../../quantity/guards.ts';
 import { InputError } from '../../quantity/input-error.ts';
+import { refuseUnknown } from '../../quantity/nearest.ts';
 import type { Watts } from '../../quantity/units.ts';
 import { PER_WATT, requireWatts, wholeNanowatts } from './nanowatts.ts';
 import { POWER_SUPPLY_FIELDS, type PowerSupply, type SwitchBudgetInput } from './switch-input.ts';
@@ -67,8 +67,12 @@ function published(budgets: readonly Watts[], input: SwitchBudgetInput, moreLost
 function estimated(supplies: readonly PowerSupply[], { systemLoad, failed = 0 }: SwitchBudgetInput, moreLost: number): Capacity {
   requireSome(supplies, 'supplies', 'a list of { power }');
   for (const [index, supply] of supplies.entries()) {
-    const { power } = readInput(POWER_SUPPLY_FIELDS, supply, `supplies[${index}]`);
+    requireObject(supply, `supplies[${index}]`, 'an object with power');
+    refuseUnknown(supply, Object.keys(POWER_SUPPLY_FIELDS), `supplies[${index}]`);
+    const { power, name } = supply;
     requirePositive(power, `supplies[${index}].power`, 'W');
+    requireWatts(power, `supplies[${index}].power`);
+    if (name !== undefined && typeof name !== 'string') refuse(name, `supplies[${index}].name`, 'a text', 'type');
   }
   const named = Array.isArray(failed) ? namedSupplies(supplies, failed) : new Set<PowerSupply>();
   const left = supplies.filter((supply) => !named.has(supply)).sort((a, b) => b.power - a.power);

@@ -1,7 +1,6 @@
 /** Which ports a switch can power. @module */
 import type { PoeClassNumber } from '../../ethernet/class-table.ts';
-import { readInput } from '../../quantity/fields.ts';
-import { requireArray, requireFraction, requireObject } from '../../quantity/guards.ts';
+import { refuse, requireArray, requireFraction, requireObject } from '../../quantity/guards.ts';
 import { InputError } from '../../quantity/input-error.ts';
 import { refuseUnknown, requireName } from '../../quantity/nearest.ts';
 import type { Watts } from '../../quantity/units.ts';
@@ -142,7 +141,7 @@ export function budgetWithLost(input: SwitchBudgetInput, moreLost: number): Swit
   if (basis === 'measured' && ports.length > 0 && ports.every(({ measured }) => measured === undefined)) {
     throw new InputError('conflict', 'basis', "another basis: no port has 'measured'", basis);
   }
-  wanted.sort((a, b) => PRIORITIES.indexOf(a.priority) - PRIORITIES.indexOf(b.priority) || a.port - b.port);
+  const inOrder = PRIORITIES.flatMap((priority) => wanted.filter((port) => port.priority === priority).sort((a, b) => a.port - b.port));
 
   const powered: BudgetedPort[] = [];
   const denied: BudgetedPort[] = [];
@@ -151,7 +150,7 @@ export function budgetWithLost(input: SwitchBudgetInput, moreLost: number): Swit
   let full = false;
   // Strict: shedding from the end until the rest fits leaves the longest run from the front that fits, on each card and
   // on the switch. Fill: admitting again, in order, what still fits comes to the same as passing over what does not.
-  for (const port of wanted) {
+  for (const port of inOrder) {
     const power = wholeNanowatts(port.power, 'up');
     demand += power;
     const card = port.group === undefined ? undefined : (groups.get(port.group) as GroupState);
@@ -182,7 +181,7 @@ export function budgetWithLost(input: SwitchBudgetInput, moreLost: number): Swit
     powered,
     denied: denied.reverse(),
     ...(groups.size === 0 ? {} : { groups: [...groups.values()].map((group) => groupBudget(group, largestAddition)) }),
-    assumptions: [...assumptions, ...assumptionsOf(wanted)],
+    assumptions: [...assumptions, ...assumptionsOf(inOrder)],
     source: basis === 'measured' ? 'measured-power' : capacityBasis === 'published' ? 'switch-data-sheet' : 'supply-ratings',
   };
 
@@ -207,7 +206,11 @@ function groupsOf(groups: readonly PortGroup[]): Map<string, GroupState> {
   requireArray(groups, 'groups', 'a list of { group, limit }');
   const found = new Map<string, GroupState>();
   for (const [index, entry] of groups.entries()) {
-    const { group, limit } = readInput(PORT_GROUP_FIELDS, entry, `groups[${index}]`);
+    requireObject(entry, `groups[${index}]`, 'an object with group and limit');
+    refuseUnknown(entry, Object.keys(PORT_GROUP_FIELDS), `groups[${index}]`);
+    const { group, limit } = entry;
+    if (typeof group !== 'string') refuse(group, `groups[${index}].group`, 'a text', 'type');
+    requireWatts(limit, `groups[${index}].limit`);
     if (found.has(group)) throw new InputError('conflict', `groups[${index}].group`, 'a name that is not listed already', group);
     found.set(group, { group, watts: limit, limit: wholeNanowatts(limit, 'down'), allocated: 0, full: false });
   }

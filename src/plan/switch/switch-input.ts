@@ -1,14 +1,7 @@
 /** A switch, its supplies, its cards and what is plugged into it. @module */
 import type { RunResistance } from '../../cable/run-resistance.ts';
 import type { PoeClassNumber, PseType } from '../../ethernet/class-table.ts';
-import {
-  PAIRS_FIELD,
-  PD_POWER_FIELD,
-  POE_CLASS_FIELD,
-  PSE_TYPE_FIELD,
-  PSE_VOLTAGE_FIELD,
-  RESISTANCE_FIELD,
-} from '../../ethernet/port-fields.ts';
+import * as port from '../../ethernet/port-fields.ts';
 import type { Field, Fields, OptionalField } from '../../quantity/fields.ts';
 import { requireObject } from '../../quantity/guards.ts';
 import type { Ohms, Volts, Watts } from '../../quantity/units.ts';
@@ -127,14 +120,14 @@ const OPTIONAL_POWER: OptionalField<Watts> = { check: (watts, path) => requireWa
 /** Guarded by hand, for speed: there may be ten thousand ports. @internal */
 export const BUDGET_PORT_FIELDS: Fields<BudgetPort, 'priority'> = {
   port: { whole: [1, 1e6] },
-  poeClass: () => POE_CLASS_FIELD,
-  pseType: () => PSE_TYPE_FIELD,
-  requested: () => PD_POWER_FIELD,
+  poeClass: () => port.POE_CLASS_FIELD,
+  pseType: () => port.PSE_TYPE_FIELD,
+  requested: () => port.PD_POWER_FIELD,
   priority: { oneOf: () => PRIORITIES, default: 'low' },
-  pdPower: () => PD_POWER_FIELD,
-  resistance: () => RESISTANCE_FIELD,
-  pseVoltage: () => PSE_VOLTAGE_FIELD,
-  pairs: () => PAIRS_FIELD,
+  pdPower: () => port.PD_POWER_FIELD,
+  resistance: () => port.RESISTANCE_FIELD,
+  pseVoltage: () => port.PSE_VOLTAGE_FIELD,
+  pairs: () => port.PAIRS_FIELD,
   measured: () => OPTIONAL_POWER,
   group: { text: 'any', optional: true },
   limit: () => OPTIONAL_POWER,

@@ -1,5 +1,6 @@
 /** The columns of the switches. @module */
 import type { PseType } from '../../ethernet/class-table.ts';
+import { PSE_VOLTAGE_MAX } from '../../ethernet/port-table.ts';
 import { pieces, quantity, readPortType, whole } from '../cells/read-values.ts';
 import type { Column } from './column.ts';
 
@@ -77,9 +78,9 @@ export const SWITCH_COLUMNS: SwitchColumns = {
     title: 'Minimum output voltage',
     also: ['Minimum voltage', 'Min. output voltage'],
     about: 'lowest voltage at its ports, from its data sheet',
-    allowed: 'a voltage above 0 and up to 57 V, such as 50 V',
+    allowed: `a voltage above 0 and up to ${PSE_VOLTAGE_MAX} V, such as 50 V`,
     quantity: ['voltage'],
-    read: quantity('voltage', { above: 0, to: 57 }),
+    read: quantity('voltage', { above: 0, to: PSE_VOLTAGE_MAX }),
     instead: 'the lowest of its type is used',
     noted: true,
   },

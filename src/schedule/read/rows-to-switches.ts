@@ -1,5 +1,6 @@
 /** From the rows of a table to the switches of a schedule. @module */
 import { poeClass } from '../../ethernet/poe-class.ts';
+import { PSE_VOLTAGE_MAX } from '../../ethernet/port-table.ts';
 import { keysOf } from '../columns/column-use.ts';
 import { SWITCH_COLUMNS, type SwitchColumns } from '../columns/switch-columns.ts';
 import type { Draft, ScheduledSwitch } from '../schedule.ts';
@@ -75,7 +76,7 @@ function withFigures(reader: RowReader<SwitchColumns>, entry: Draft<ScheduledSwi
   const lowest = LOWEST[entry.type - 1] as number;
   if (minimumVoltage < lowest) {
     const words = `IEEE 802.3 has at least ${lowest} V at a Type ${entry.type} port; ${minimumVoltage} V is used as it stands`;
-    reader.say('minimumVoltage', 'voltage-outside-type', 'warning', words, `${lowest} V to 57 V for Type ${entry.type}`);
+    reader.say('minimumVoltage', 'voltage-outside-type', 'warning', words, `${lowest} V to ${PSE_VOLTAGE_MAX} V for Type ${entry.type}`);
   }
   return entry;
 }

@@ -11,6 +11,7 @@ import { lowestSupplyVoltage } from '../../../src/plan/lowest-supply-voltage.ts'
 import { maximumRun } from '../../../src/plan/maximum-run.ts';
 import type { PoweredFacts as PoweredRunInput } from '../../../src/plan/powered-input.ts';
 import { smallestConductor } from '../../../src/plan/smallest-conductor.ts';
+import { withCables } from '../../../src/working/engine/with-cables.ts';
 import type { WorkingInputs } from '../../../src/working/index.ts';
 import { logUniform, pick, type Random, uniform, whole } from '../random.ts';
 import { type Asked, again, conductor, figureOf, load, number, segment, temperature } from './kit.ts';
@@ -341,7 +342,8 @@ const temperedLine = (random: Random): Tempered => {
 const temperedRun = (random: Random): Tempered => {
   const input: PoweredRunInput = { ...openRun(random), cabling: 'none' };
   const [{ cable: own } = segment(random)] = input.installed;
-  const longest = maximumRun({ ...input, cable: own, temperature: uniform(random, pick(random, [-60, 310, 310]), 395) });
+  const { installed: _, ...open } = input;
+  const longest = maximumRun({ ...open, cable: own, temperature: uniform(random, pick(random, [-60, 310, 310]), 395) });
   if (!longest.feasible || longest.unbounded || longest.length < 1) return input;
   const length = longest.length * uniform(random, 0.97, 1);
   const share = pick(random, [1, uniform(random, 0.1, 0.9)]);
@@ -367,7 +369,9 @@ const highestTemperatureAsked: Asked<'highestTemperature'> = {
       slip: 'cold-resistance',
       make: (input, answer) => {
         if (!('installed' in input) || input.cords === undefined) return undefined;
-        const cool = runResistance({ ...input, segments: input.cords.map((cord) => ({ ...cord, temperature: 20 })) }).twoPair;
+        const { connections, connectionResistance } = input;
+        const segments = input.cords.map((cord) => ({ ...cord, temperature: 20 }));
+        const cool = runResistance({ segments, connections, connectionResistance }).twoPair;
         return temperatureWith(input, answer, (allowed, rest) => allowed + rest - cool);
       },
     },
@@ -432,7 +436,8 @@ const smallestConductorAsked: Asked<'smallestConductor'> = {
     if (random() < 0.5) {
       const { conductor: own = conductor(random), out: _out, back: _back, ...line } = openLine(random);
       // As much resistance as the length allows it, where it allows any.
-      const longest = maximumRun({ ...line, conductor: own });
+      const { length: _, ...open } = line;
+      const longest = maximumRun({ ...open, conductor: own });
       const times = longest.feasible && !longest.unbounded && random() < 0.9 ? longest.length / line.length : 1;
       return { ...line, candidates: gaugesAround(random, own.resistancePerMetre * times) };
     }
@@ -461,12 +466,16 @@ const smallestConductorAsked: Asked<'smallestConductor'> = {
     {
       slip: 'pair-loop-for-pairset',
       make: (input) =>
-        'load' in input || input.maximumResistance !== undefined || limitsOf(input).pairs === 4 ? undefined : thinnestOf(doubled(input)),
+        'load' in input || input.maximumResistance !== undefined || limitsOf(input).pairs === 4
+          ? undefined
+          : thinnestOf(doubled(withCables(input))),
     },
     {
       slip: 'pairset-for-four-pair',
       make: (input) =>
-        'load' in input || input.maximumResistance !== undefined || limitsOf(input).pairs === 2 ? undefined : thinnestOf(doubled(input)),
+        'load' in input || input.maximumResistance !== undefined || limitsOf(input).pairs === 2
+          ? undefined
+          : thinnestOf(doubled(withCables(input))),
     },
   ],
 };

@@ -1,7 +1,8 @@
 import { expect, test } from 'vitest';
 import type { Check, CheckName } from '../../../src/limits/check.ts';
-import { held, requireMarginalBelow, verdictOf } from '../../../src/limits/held.ts';
+import { held, heldInOhms, requireMarginalBelow, verdictOf } from '../../../src/limits/held.ts';
 import type { Limit } from '../../../src/limits/limit.ts';
+import { NO_LINE } from '../../../src/limits/resistance-at.ts';
 import { type Verdict, worse, worstVerdict } from '../../../src/limits/verdict.ts';
 import { as, expectInputError, NOT_NUMBERS } from '../../helpers/expectations.ts';
 
@@ -71,13 +72,21 @@ test('a bound of 0 has no fraction', () => {
 });
 
 test('a margin keeps to the side that was settled in ohms', () => {
-  const margin = (value: number, isMet: boolean): number => held(LEAST, value, 100, 0.05, isMet).margin;
-  expect(margin(103, true)).toBe(3);
-  expect(margin(100 - 1e-13, true)).toBe(0);
-  expect(margin(97, false)).toBe(-3);
-  expect(margin(100 + 1e-13, false)).toBeLessThan(0);
-  expect(margin(100, false)).toBeLessThan(0);
-  expect(held(LEAST, 100, 100, 0, false).verdict).toBe('fail');
+  const ohms = (value: number, isMet: boolean) => heldInOhms(LEAST, value, 100, 0.05, 7, 5, isMet);
+  expect(ohms(103, true).margin).toBe(3);
+  expect(ohms(100 - 1e-13, true).margin).toBe(0);
+  expect(ohms(97, false).margin).toBe(-3);
+  expect(ohms(100 + 1e-13, false).margin).toBeLessThan(0);
+  expect(ohms(100, false)).toMatchObject({ verdict: 'fail', loop: { limit: 7, margin: 2 } });
+});
+
+test('ohms up to the most are met; nothing bounds it, or not even none will do', () => {
+  const at = (most: number | undefined, resistance: number) => heldInOhms(LEAST, 100, 100, 0, most, resistance);
+  expect(at(5, 5)).toMatchObject({ verdict: 'pass', loop: { limit: 5, margin: 0 } });
+  expect(at(5, 5.1).verdict).toBe('fail');
+  expect(at(undefined, 1e9)).toMatchObject({ verdict: 'pass' });
+  expect(at(NO_LINE, 0).verdict).toBe('fail');
+  for (const most of [undefined, NO_LINE]) expect(at(most, 0)).not.toHaveProperty('loop');
 });
 
 test('the marginal fraction is a number from 0 to 1', () => {

@@ -1,6 +1,16 @@
 import { describe, expect, test } from 'vitest';
-import { awg, cable, checkPoweredRun, checkTwoWireRun, type PoweredRunInput, remedies, type TwoWireRunInput } from '../../../src/index.ts';
+import {
+  awg,
+  cable,
+  checkPoweredRun,
+  checkTwoWireRun,
+  maximumRun,
+  type PoweredRunInput,
+  remedies,
+  type TwoWireRunInput,
+} from '../../../src/index.ts';
 import type { Check } from '../../../src/limits/check.ts';
+import { type CordAllowanceInput, cordAllowance } from '../../../src/plan/cord-allowance.ts';
 import { governingCheck } from '../../../src/plan/governing-check.ts';
 import { judgement } from '../../../src/plan/judged-run.ts';
 import { POWERED_RUN_FIELDS, type PoweredFacts } from '../../../src/plan/powered-input.ts';
@@ -159,6 +169,8 @@ describe('nothing is passed over', () => {
     ],
     ['temprature', () => checkTwoWireRun(as<TwoWireRunInput>({ ...cue, temprature: 60 })), 'temperature'],
     ['poeClas', () => checkTwoWireRun(as<TwoWireRunInput>({ ...cue, poeClas: 4 })), 'the keys are supplyVoltage, conductor'],
+    ['cordloss', () => cordAllowance(as<CordAllowanceInput>({ installedLength: 80, cord: 'cord-26', cordloss: 0.3 })), 'cordLoss'],
+    ['length', () => maximumRun(as<TwoWireRunInput>(cue)), 'the keys are'],
     ['minVoltage', () => remedies(as<TwoWireRunInput>({ ...cue, minVoltage: 60 })), 'minimumVoltage'],
     [
       'permittedDrop.percent',

@@ -11,7 +11,7 @@ import {
   runResistance,
 } from '../../../src/index.ts';
 import { bundleRemedies, type WarmRunInput, warmRun } from '../../../src/plan/index.ts';
-import { expectInputError, expectPlain, expectWithin, frozen } from '../../helpers/expectations.ts';
+import { as, expectInputError, expectPlain, expectWithin, frozen } from '../../helpers/expectations.ts';
 
 const hot: CheckBundleInput = { cable: cable('cat5e'), bundle: 100, pairCurrent: 0.96, ambient: 45, installation: 'open-air' };
 const cords = [{ cable: cable('cord-24'), length: 5, temperature: 25 }];
@@ -100,8 +100,7 @@ describe('bundleRemedies', () => {
       expect(isGood({ ...failing, bundle: largest + 1 })).toBe(false);
       expect(isGood({ ...failing, bundle: found.apart?.size as number })).toBe(true);
       expect((found.apart?.size as number) * (found.apart?.bundles as number)).toBeGreaterThanOrEqual(190);
-      const { code: _, ...heated } = failing;
-      const alone = bundleRise({ ...heated, bundle: found.apart?.size as number });
+      const { rise: alone } = checkBundle({ ...failing, bundle: found.apart?.size as number });
       expect(alone.feasible && alone.diameter).toBe(found.apart?.gap);
     }
   });
@@ -111,6 +110,28 @@ describe('bundleRemedies', () => {
     expect(isGood(failing)).toBe(false);
     expect(bundleRemedies(failing).gauge).toBe(23);
     expect(bundleRemedies({ ...failing, pairCurrent: 3 })).toEqual({});
+  });
+});
+
+describe('the inputs of heat', () => {
+  test('a cable goes by its name, a misspelt key is refused, what was left out is listed', () => {
+    const named = { cable: 'cat5e', bundle: 100, pairCurrent: 0.96, ambient: 45, installation: 'open-air' } as const;
+    expect(checkBundle(named)).toEqual(checkBundle({ ...named, cable: cable('cat5e') }));
+    expect(bundleRemedies(named)).toEqual(bundleRemedies({ ...named, cable: cable('cat5e') }));
+    expect(checkBundle(named).assumptions).toEqual([
+      { parameter: 'temperatureRating', value: 60, unit: '°C', source: 'library-default' },
+      { parameter: 'recommendedRise', value: 15, unit: 'K', source: 'bundle-rise-15' },
+    ]);
+    expectInputError(() => checkBundle(as({ ...named, temperaturRating: 90 })), 'temperaturRating', 'unknown');
+    expectInputError(() => checkBundle(as({ ...named, temperatureRating: 80 })), 'temperatureRating', 'unknown');
+    expectInputError(() => checkBundle(as({ ...named, cable: 'Cat5e' })), 'cable', 'unknown');
+    expectInputError(() => warmRun(as({ ...run, recomendedRise: 10 })), 'recomendedRise', 'unknown');
+    expectInputError(() => warmRun(as({ ...run, conections: 2 })), 'conections', 'unknown');
+    expectInputError(() => warmRun({ ...run, installed: [] }), 'installed', 'missing');
+    const byName = warmRun({ ...run, installed: run.installed.map((piece) => ({ ...piece, cable: 'cat6' as const })) });
+    expect(byName).toEqual(warmRun(run));
+    const taken = byName.feasible && byName.pieces[0]?.bundle.assumptions.map(({ parameter }) => parameter);
+    expect(taken).toEqual(['temperatureRating', 'recommendedRise']);
   });
 });
 

@@ -36,7 +36,7 @@ describe('a bundle in a schedule', () => {
   test('conductors are at ambient + rise, and the run is judged there', () => {
     const run = powered(report);
     expect(errors(report)).toEqual([]);
-    const current = run.farEnd.feasible ? (run.farEnd.pairsetCurrent as number) : Number.NaN;
+    const current = run.pairsetCurrent as number;
     const rise = bundleRise({
       cable: cable('cat6'),
       bundle: 48,
@@ -47,13 +47,13 @@ describe('a bundle in a schedule', () => {
     });
     expect(Math.abs((rise.feasible ? rise.rise : Number.NaN) - (run.heat?.rise as number))).toBeLessThan(1e-8);
     expect(run.pieces[0]?.temperature).toBe(35 + (run.heat?.rise as number));
-    expect(run.loops.pairLoop).toBeCloseTo(120 * 0.0938 * (1 + 0.00393 * (15 + (run.heat?.rise as number))) + 0.8, 9);
-    expect(run).toMatchObject({ outcome: 'pass', heat: { verdict: 'pass', cables: 48 } });
+    expect(run.resistance.pairLoop).toBeCloseTo(120 * 0.0938 * (1 + 0.00393 * (15 + (run.heat?.rise as number))) + 0.8, 9);
+    expect(run).toMatchObject({ outcome: 'pass', verdict: { heat: 'pass' }, heat: { cables: 48 } });
   });
 
   test('a bundle over its limits fails the run, and a smaller one that passes is named', () => {
     const run = powered(report, 1);
-    expect(run.heat?.verdict).toBe('fail');
+    expect(run.verdict.heat).toBe('fail');
     expect(run.outcome).toBe('fail');
     expect(run.heat?.largestBundle).toBeGreaterThan(7);
     const largest = run.heat?.largestBundle as number;
@@ -118,8 +118,8 @@ describe('readings in a schedule', () => {
     );
     expect(errors(report)).toEqual([]);
     const run = powered(report);
-    expect(run.loops.pairLoop).toBeCloseTo(9.3 * (1 + 0.00393 * 15) + 4 * 0.14, 9);
-    expect(run.pairLoopAt20).toBeCloseTo(9.3 + 4 * 0.14, 9);
+    expect(run.resistance.pairLoop).toBeCloseTo(9.3 * (1 + 0.00393 * 15) + 4 * 0.14, 9);
+    expect(run.at20.pairLoop).toBeCloseTo(9.3 + 4 * 0.14, 9);
     expect(run.connections).toBe(2);
     expect(run.measured).toMatchObject({ status: 'consistent', distance: 0 });
     expect(run.measured?.readings.map(({ ohms }) => ohms)).toEqual([9.1, 9.3, 9.2, 9.25]);
@@ -157,7 +157,7 @@ describe('readings in a schedule', () => {
     const [cool, warm] = ['', '48'].map((bundle) =>
       powered(checked(`A,,Stage rack,1,8,cat6,60 m,2,35 °C,${bundle},${bundle && 'open air'},9.3 ohm`)),
     );
-    expect(warm?.loops.pairLoop).toBeCloseTo(9.3 * (1 + 0.00393 * (15 + (warm?.heat?.rise as number))), 9);
-    expect(warm?.loops.pairLoop).toBeGreaterThan(cool?.loops.pairLoop as number);
+    expect(warm?.resistance.pairLoop).toBeCloseTo(9.3 * (1 + 0.00393 * (15 + (warm?.heat?.rise as number))), 9);
+    expect(warm?.resistance.pairLoop).toBeGreaterThan(cool?.resistance.pairLoop as number);
   });
 });

@@ -4,6 +4,7 @@ import { tmpdir } from 'node:os';
 import { basename, join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { type CommandWorld, main } from '../../../src/cli.ts';
+import { DATA_EDITION } from '../../../src/sources/data-edition.ts';
 import { ROOT } from '../../support/files.ts';
 
 const RUNS = 'Run,Switch,Port,Device,PoE class,Cable,Length,Connections,Cords,Ambient,PD power,Priority\n';
@@ -124,10 +125,17 @@ describe('farend check', () => {
     expect((await run('check long.csv --format markdown')).out).toContain('## What fails, and what puts it right');
     expect((await run('check long.csv --format csv')).out).toContain('\r\nHP-01,Help point,powered,');
     const { out } = await run('check long.csv --format json --cabling iso/iec-11801 --basis requested --policy fill');
+    const { version } = JSON.parse(readFileSync(join(ROOT, 'package.json'), 'utf8')) as { version: string };
     expect(JSON.parse(out)).toMatchObject({
+      schema: 1,
+      version,
       file: 'long.csv',
+      dataEdition: DATA_EDITION,
       settings: { cabling: 'ISO/IEC 11801', budget: { basis: 'requested', policy: 'fill' } },
-      runs: [{ run: 'HP-01' }, { run: 'HP-02' }],
+      runs: [
+        { run: 'HP-01', outcome: expect.stringMatching(/^(?:pass|fail)$/), verdict: { worst: expect.any(String) } },
+        { run: 'HP-02', checks: expect.arrayContaining([expect.objectContaining({ aspect: 'power' })]) },
+      ],
       totals: { runs: 2 },
     });
   });

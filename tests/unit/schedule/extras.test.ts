@@ -10,7 +10,7 @@ const broken = vi.hoisted(() => () => {
 });
 vi.mock(import('../../../src/plan/remedies.ts'), () => ({ remedies: broken }));
 vi.mock(import('../../../src/plan/heat/bundle-remedies.ts'), async (real) => ({ ...(await real()), largestPassing: broken }));
-vi.mock(import('../../../src/schedule/as-built.ts'), async (real) => ({ ...(await real()), beside: broken }));
+vi.mock(import('../../../src/schedule/as-built.ts'), async (real) => ({ ...(await real()), besideExpected: broken }));
 
 test('extras that cannot be worked out cost no run and no verdict', () => {
   const report = checkSchedule({
@@ -27,10 +27,10 @@ test('extras that cannot be worked out cost no run and no verdict', () => {
   });
   expect(report.findings).toEqual([]);
   expect(report.runs.map(({ run, verdict, remedies }) => [run, verdict, remedies])).toEqual([
-    ['LONG', { power: 'pass', cabling: 'fail' }, []],
-    ['CUE', { power: 'fail' }, []],
+    ['LONG', { power: 'pass', cabling: 'fail', worst: 'fail' }, []],
+    ['CUE', { power: 'fail', worst: 'fail' }, []],
     ['HOT', expect.anything(), []],
-    ['READ', { power: 'pass', cabling: 'pass' }, []],
+    ['READ', { power: 'pass', cabling: 'pass', worst: 'pass' }, []],
   ]);
   expect(report.runs[0]?.notes).toContain('what would put it right could not be worked out');
   expect(report.runs[1]?.notes).toContain('what would put it right could not be worked out');

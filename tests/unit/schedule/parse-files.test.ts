@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import type { Finding } from '../../../src/schedule/finding.ts';
-import { type ParsedSchedule, type ParseScheduleInput, parseSchedule } from '../../../src/schedule/parse-schedule.ts';
+import { type ParseScheduleInput, parseSchedule } from '../../../src/schedule/parse-schedule.ts';
+import type { ParsedSchedule } from '../../../src/schedule/read/read-schedule.ts';
 import type { ScheduledPoweredRun } from '../../../src/schedule/schedule.ts';
 import { expectInputError, expectPlain } from '../../helpers/expectations.ts';
 

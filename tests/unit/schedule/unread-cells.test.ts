@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { checkRun } from '../../../src/schedule/check-run.ts';
+import { checkRow } from '../../../src/schedule/check-row.ts';
 import { checkSchedule } from '../../../src/schedule/check-schedule.ts';
 import { parseSchedule } from '../../../src/schedule/parse-schedule.ts';
 import type { Report } from '../../../src/schedule/report.ts';
@@ -38,12 +38,12 @@ describe.each(CELLS)('a run whose %s is "%s"', (column, cell, words, cabling) =>
   const [run] = report.runs;
 
   test('would pass without that cell', () => {
-    expect(judged(POWERED).runs[0]?.verdict).toEqual({ power: 'pass', cabling: 'pass' });
+    expect(judged(POWERED).runs[0]?.verdict).toEqual({ power: 'pass', cabling: 'pass', worst: 'pass' });
     expect(judged(POWERED).runs[0]).not.toHaveProperty('unread');
   });
 
   test('is uncertain, in power and wherever else the cell bears', () => {
-    expect(run?.verdict).toEqual({ power: 'uncertain', cabling });
+    expect(run?.verdict).toEqual({ power: 'uncertain', cabling, worst: 'uncertain' });
     expect(run?.outcome).toBe('uncertain');
     expect(report.totals.outcomes).toMatchObject({ pass: 0, uncertain: 1 });
   });
@@ -73,7 +73,7 @@ test.each([
 
 test('an installation that cannot be read makes the heat uncertain, too', () => {
   const [run] = judged({ ...POWERED, Bundle: '6', Installation: 'duct' }).runs;
-  expect(run?.kind === 'powered' && run.heat?.verdict).toBe('uncertain');
+  expect(run?.verdict.heat).toBe('uncertain');
   expect(judged({ ...POWERED, Bundle: '6', Installation: 'open air' }).runs[0]?.outcome).toBe('pass');
   const text = smooth(reportText(judged({ ...POWERED, Bundle: '6', Installation: 'duct' })));
   expect(text).toContain('Heat is UNCERTAIN: Installation could not be used: "duct".');
@@ -81,7 +81,7 @@ test('an installation that cannot be read makes the heat uncertain, too', () => 
 
 test('a run that fails still fails, and says what could not be read', () => {
   const report = judged({ ...POWERED, Length: '94 m', 'Minimum voltage': '46 V?' });
-  expect(report.runs[0]?.verdict).toEqual({ power: 'uncertain', cabling: 'fail' });
+  expect(report.runs[0]?.verdict).toEqual({ power: 'uncertain', cabling: 'fail', worst: 'fail' });
   const far = judged({ ...POWERED, Length: '400 m', 'PoE class': '4', 'Minimum voltage': '46 V?' });
   expect(far.runs[0]?.verdict.power).toBe('fail');
   expect(smooth(reportText(far))).toContain('Minimum voltage could not be read: "46 V?".');
@@ -99,9 +99,9 @@ test('a cell that is empty, or says nothing about the burden of the run, leaves 
   expect(judged({ ...TWO_WIRE, Cords: 'three' }).runs[0]?.outcome).toBe('pass');
 });
 
-test.each([[{ unread: 3 }], [{ unread: [3] }], [{ unread: [{ column: 'Cords', words: '' }] }]])('checkRun refuses %j', (change) => {
+test.each([[{ unread: 3 }], [{ unread: [3] }], [{ unread: [{ column: 'Cords', words: '' }] }]])('checkRow refuses %j', (change) => {
   for (const run of [powered(), cueLight()])
-    expect(() => checkRun({ ...run, ...change } as never)).toThrow(
-      expect.objectContaining({ name: 'InputError', parameter: expect.stringContaining('run.unread') }),
+    expect(() => checkRow({ ...run, ...change } as never)).toThrow(
+      expect.objectContaining({ name: 'InputError', parameter: expect.stringContaining('unread') }),
     );
 });

@@ -31,7 +31,7 @@ describe('the figures', () => {
       ['cable/CABLES', 24],
       ['conductor/IEC_60228', 100],
       ['conductor/NEC_TABLE_8', 100],
-      ['ethernet/CLASS_TABLE', 70],
+      ['ethernet/CLASS_TABLE', 60],
       ['ethernet/PORT_TABLE', 16],
     ] as const) {
       expect(figures[name]?.length, name).toBeGreaterThanOrEqual(least);

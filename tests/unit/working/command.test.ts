@@ -1,8 +1,8 @@
 import { describe, expect, test } from 'vitest';
 import { type CommandWorld, main } from '../../../src/cli.ts';
-import { NEEDED, WORDS } from '../../../src/working/command-keys.ts';
+import { sheets } from '../../../src/working/book/sheets.ts';
+import { keysOf, WORDS } from '../../../src/working/command-keys.ts';
 import { showWorking, type WorkingName } from '../../../src/working/index.ts';
-import { sheets } from '../../../src/working/sheets.ts';
 
 async function run(...argv: string[]): Promise<{ code: number; out: string; complaints: string }> {
   let out = '';
@@ -166,13 +166,13 @@ describe('farend work', () => {
     expect(out).toContain('rho = 0.0172 Ω·mm²/m');
   });
 
-  test.each(Object.entries(NEEDED).flatMap(([name, needed]) => needed.map((keys) => [name as WorkingName, keys] as const)))(
+  test.each(Object.entries(sheets).flatMap(([name, { needs = [] }]) => needs.map((keys) => [name as WorkingName, keys] as const)))(
     '%s says that it needs %s, by the name of the key',
     async (name, keys) => {
       const { code, complaints } = await run(name);
       expect(code).toBe(2);
-      expect(complaints).toContain(`${NEEDED[name][0]?.split('|')[0]}: expected`);
-      for (const key of keys.split('|')) expect(sheets[name].keys).toContain(key);
+      expect(complaints).toContain(`${sheets[name].needs?.[0]?.split('|')[0]}: expected`);
+      for (const key of keys.split('|')) expect(keysOf(name)).toContain(key);
     },
   );
 

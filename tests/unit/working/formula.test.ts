@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import { evaluateTo, formulaOf, measured, written } from '../../../src/working/formula.ts';
-import type { WorkingUnit } from '../../../src/working/working-unit.ts';
+import { evaluateTo, formulaOf, measured, written } from '../../../src/working/engine/formula.ts';
+import type { WorkingUnit } from '../../../src/working/engine/working-unit.ts';
 
 const scope = {
   V: measured(50, 'V'),

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
+import type { WorkingUnit } from '../../../src/working/engine/working-unit.ts';
 import { readAnswer } from '../../../src/working/read-answer.ts';
-import type { WorkingUnit } from '../../../src/working/working-unit.ts';
 import { expectInputError } from '../../helpers/expectations.ts';
 
 describe('an answer, in the unit of the result, and half a unit of its last figure', () => {

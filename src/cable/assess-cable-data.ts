@@ -128,8 +128,7 @@ export function assess(sheet: ReadCableData, wire: CorrectableConductor): CableD
   const warm = atTemperature(1, wire.temperatureCoefficient, sheet.temperature);
   const least = leastResistance(expected, wire);
   const findings: CableDataFinding[] = [];
-  const nominal = at20('nominalOhmsPerKilometre');
-  const maximum = at20('maximumOhmsPerKilometre');
+  const [nominal, maximum] = [sheet.nominalOhmsPerKilometre, sheet.maximumOhmsPerKilometre].map((figure) => figure && figure / warm);
   if (nominal !== undefined) {
     hold('nominalOhmsPerKilometre', nominal, expected * FAR);
     if (nominal > expected * HIGH && nominal <= expected * FAR) add('high-nominal', 'nominalOhmsPerKilometre', nominal, expected * HIGH);
@@ -140,24 +139,19 @@ export function assess(sheet: ReadCableData, wire: CorrectableConductor): CableD
     hold('maximumOhmsPerKilometre', maximum, Math.max(expected * FAR, limit));
     if (nominal !== undefined && nominal > maximum) add('nominal-above-maximum', 'nominalOhmsPerKilometre', nominal, maximum);
   }
-  const impossible = findings.some(({ severity }) => severity === 'impossible');
+  const { severity: worst = 'plausible' } = findings.find(({ severity }) => severity === 'impossible') ?? findings[0] ?? {};
   return {
-    verdict: impossible ? 'impossible' : findings.length > 0 ? 'doubtful' : 'plausible',
+    verdict: worst,
     expectedOhmsPerKilometre: expected,
     findings,
   };
 
-  function at20(parameter: CableDataFinding['parameter']): number | undefined {
-    const figure = sheet[parameter];
-    return figure === undefined ? figure : figure / warm;
-  }
-
-  function hold(parameter: CableDataFinding['parameter'], figure: number, most: number): void {
+  function hold(parameter: CableDataFinding['parameter'], figure: number, most: number) {
     if (figure < least) add('below-the-metal', parameter, figure, least);
     else if (figure > most) add(tooHigh(figure / expected, wire), parameter, figure, most);
   }
 
-  function add(code: CableDataCode, parameter: CableDataFinding['parameter'], figure: number, allowed: number): void {
+  function add(code: CableDataCode, parameter: CableDataFinding['parameter'], figure: number, allowed: number) {
     const ratio = figure / expected;
     const [severity, words] = FINDINGS[code];
     const metal = wire.material === 'annealed-copper' ? ' copper' : '';
@@ -166,9 +160,9 @@ export function assess(sheet: ReadCableData, wire: CorrectableConductor): CableD
   }
 }
 
-function tooHigh(ratio: number, { material }: Conductor): CableDataCode {
+function tooHigh(ratio: number, { material }: Conductor) {
   const { 'clad-aluminium-least': best, 'clad-aluminium-most': worst } = CABLING_FIGURES;
-  if (material === 'annealed-copper' && ratio >= best.value && ratio <= worst.value) return 'consistent-with-clad-aluminium';
+  if (material === 'annealed-copper' && ratio >= best[1] && ratio <= worst[1]) return 'consistent-with-clad-aluminium';
   return ratio >= 2 * LEAST_OF_NOMINAL.solid && ratio <= 2 * HIGH ? 'consistent-with-a-loop' : 'above-the-metal';
 }
 

@@ -1,7 +1,7 @@
 /** Looking up a single published figure. @module */
 import { requireName } from '../quantity/nearest.ts';
 import type { SourceKey } from '../sources/sources.ts';
-import { CABLING_FIGURES, type CablingFigureName } from './cabling-figures-table.ts';
+import { CABLING_FIGURES, type CablingFigureName, type FigureRow } from './cabling-figures-table.ts';
 
 /** One published figure about cables, connections or unbalance. */
 export interface CablingFigure {
@@ -10,7 +10,7 @@ export interface CablingFigure {
   readonly about: string;
   readonly value: number;
   /** `1`: a fraction or a ratio. */
-  readonly unit: 'Ω' | 'A' | '1';
+  readonly unit: FigureRow[2];
   readonly source: SourceKey;
 }
 
@@ -28,5 +28,6 @@ export interface CablingFigure {
  */
 export function cablingFigure(name: CablingFigureName): CablingFigure {
   requireName(name, Object.keys(CABLING_FIGURES), 'name');
-  return { name, ...CABLING_FIGURES[name] };
+  const [about, value, unit, source]: FigureRow = CABLING_FIGURES[name];
+  return { name, about, value, unit, source };
 }

@@ -83,53 +83,45 @@ export const CABLE_SHEET_FIELDS: Fields<CableSheet, 'use' | 'temperature' | 'pai
  */
 export function defineCable(sheet: CableSheet): Cable {
   const read = readInput(CABLE_SHEET_FIELDS, sheet);
-  const { name, title = name, category, use, pairs, screened, outsideDiameter } = read;
+  const { name, title = name, category, use, pairs, screened, outsideDiameter, temperature, material } = read;
+  const { nominalOhmsPerKilometre: usual, maximumOhmsPerKilometre: most } = read;
   const wire = claimedWire(read);
   if (wire !== undefined) refuseImpossible(read, wire);
-  const { nominal, maximum, metal } = resistances(read, wire);
+  const stated = usual ?? most;
+  if (wire === undefined && stated === undefined) {
+    throw new InputError('missing', 'gauge', 'a gauge, a conductor, or a resistance', undefined);
+  }
+  // As claimed, or the copper that the figures are equal to.
+  const metal =
+    wire ?? conductorFromResistance({ ohmsPerKilometre: stated as number, temperature, material, stranding: claimedStranding(read) });
+  const toMetres = 1000 * atTemperature(1, metal.temperatureCoefficient, temperature);
+  const own = wire === undefined ? metal.resistancePerMetre : nominalPerMetre(wire);
+  const nominal = usual === undefined ? own : usual / toMetres;
+  const stating = usual === undefined ? metal : { ...metal, resistancePerMetre: nominal, basis: 'nominal' as const };
+  const maximum = most === undefined ? atMaximum(stating).resistancePerMetre : most / toMetres;
   return {
     name,
     title,
-    ...(category === undefined ? {} : { category }),
+    ...(category && { category }),
     use,
     pairs,
     gauge: read.gauge ?? Math.round(gaugeOfDiameter(metal.diameter)),
     stranding: metal.stranding,
     material: metal.material,
     screened,
-    nominalResistancePerMetre: nominal < maximum ? nominal : maximum,
+    nominalResistancePerMetre: Math.min(nominal, maximum),
     maximumResistancePerMetre: maximum,
     temperatureCoefficient: metal.temperatureCoefficient,
     limits: [{ standard: 'data-sheet', circuit: 'conductor', perMetre: maximum, source: 'data-sheet' }],
     source: 'data-sheet',
-    ...(outsideDiameter === undefined ? {} : { outsideDiameter, outsideDiameterSource: 'data-sheet' }),
+    ...(outsideDiameter && { outsideDiameter, outsideDiameterSource: 'data-sheet' }),
   };
 }
 
-function refuseImpossible(sheet: ReadCableData, wire: CorrectableConductor): void {
+function refuseImpossible(sheet: ReadCableData, wire: CorrectableConductor) {
   const impossible = assess(sheet, wire).findings.find(({ severity }) => severity === 'impossible');
   if (impossible === undefined) return;
   const { code, parameter, allowed, message } = impossible;
   const bound = code === 'below-the-metal' ? 'at least' : 'at most';
   throw new InputError('conflict', parameter, `${bound} ${allowed.toFixed(1)} Ω/km at 20 °C (${message})`, sheet[parameter]);
-}
-
-/** Both resistances at 20 °C [Ω/m], and what the conductors are: as claimed, or the copper that the figures are equal to. */
-function resistances(
-  sheet: ReadCableData,
-  wire: CorrectableConductor | undefined,
-): { readonly nominal: number; readonly maximum: number; readonly metal: CorrectableConductor } {
-  const { nominalOhmsPerKilometre: usual, maximumOhmsPerKilometre: most, temperature, material } = sheet;
-  const stated = usual ?? most;
-  if (wire === undefined && stated === undefined) {
-    throw new InputError('missing', 'gauge', 'a gauge, a conductor, or a resistance', undefined);
-  }
-  const stranding = claimedStranding(sheet);
-  const metal = wire ?? conductorFromResistance({ ohmsPerKilometre: stated as number, temperature, material, stranding });
-  const toMetres = 1000 * atTemperature(1, metal.temperatureCoefficient, temperature);
-  const own = wire === undefined ? metal.resistancePerMetre : nominalPerMetre(wire);
-  const nominal = usual === undefined ? own : usual / toMetres;
-  if (most !== undefined) return { nominal, maximum: most / toMetres, metal };
-  const from = usual === undefined ? metal : { ...metal, resistancePerMetre: nominal, basis: 'nominal' as const };
-  return { nominal, maximum: atMaximum(from).resistancePerMetre, metal };
 }

@@ -31,9 +31,9 @@ export type DeratedLength =
       /** Which of the two that is; the table where they agree. */
       readonly governedBy: 'table' | 'percentage';
       /** By the published table, on a straight line between its rows. [m] */
-      readonly table: { readonly length: Metres; readonly source: SourceKey };
+      readonly table: SourcedLength;
       /** 90 m divided by the insertion-loss factor. [m] */
-      readonly percentage: { readonly length: Metres; readonly source: SourceKey };
+      readonly percentage: SourcedLength;
       /** Table less percentage rule: by how much the two published rules disagree. [m] */
       readonly difference: Metres;
       readonly source: SourceKey;
@@ -66,20 +66,18 @@ export function deratedLength(input: DeratedLengthInput): DeratedLength {
   if (temperature > HOTTEST_CABLING) {
     return { feasible: false, hottest: HOTTEST_CABLING, shortfall: temperature - HOTTEST_CABLING, source: 'cabling-temperature' };
   }
-  const { table, percentage, shorter } = deratingRules(temperature, screened);
+  const { shorter, ...rules } = deratingRules(temperature, screened);
   return {
     feasible: true,
-    length: shorter.length,
-    governedBy: shorter === table ? 'table' : 'percentage',
-    table,
-    percentage,
-    difference: table.length - percentage.length,
-    source: shorter.source,
+    ...shorter,
+    governedBy: shorter === rules.table ? 'table' : 'percentage',
+    ...rules,
+    difference: rules.table.length - rules.percentage.length,
   };
 }
 
 /** A length and where it is from. */
-interface SourcedLength {
+export interface SourcedLength {
   readonly length: Metres;
   readonly source: SourceKey;
 }
@@ -88,9 +86,9 @@ interface SourcedLength {
 export function deratingRules(
   temperature: Celsius,
   screened: boolean,
-): { readonly table: SourcedLength; readonly percentage: SourcedLength; readonly shorter: SourcedLength } {
+): Readonly<Record<'table' | 'percentage' | 'shorter', SourcedLength>> {
   const table = fromTable(temperature, screened);
-  const percentage: SourcedLength = { length: COOL_LENGTH / lossFactor(temperature, screened), source: 'insertion-loss-temperature' };
+  const percentage = { length: COOL_LENGTH / lossFactor(temperature, screened), source: 'insertion-loss-temperature' } as const;
   return { table, percentage, shorter: table.length <= percentage.length ? table : percentage };
 }
 

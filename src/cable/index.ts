@@ -15,11 +15,11 @@ export { type CableCategory, type CableName, cableNames } from './cables.ts';
 export { type CablingFigure, cablingFigure } from './cabling-figure.ts';
 export type { CablingFigureName } from './cabling-figures-table.ts';
 export { type CableSheet, defineCable } from './define-cable.ts';
-export { type DeratedLength, type DeratedLengthInput, deratedLength } from './derated-length.ts';
+export { type DeratedLength, type DeratedLengthInput, deratedLength, type SourcedLength } from './derated-length.ts';
+export type { Ambiguity } from './field/ambiguities.ts';
 export { type ExpectedLoop, type ExpectedReading, type ExpectedReadingInput, expectedReading } from './field/expected-reading.ts';
 export type { Explanation, ExplanationName } from './field/explanations.ts';
 export {
-  type Ambiguity,
   type FromMeasurement,
   type FromMeasurementInput,
   fromMeasurement,

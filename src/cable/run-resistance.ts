@@ -106,10 +106,8 @@ export function loopsOf(
 ): RunResistance {
   let length = 0;
   let oneWay = connections * connectionResistance + 0;
-  for (let i = 0; i < segments.length; i++) {
-    const { cable, length: piece, temperature = CONDUCTOR_TEMPERATURE.default } = segments[i] as Segment;
-    const at20 = basis === 'maximum' ? cable.maximumResistancePerMetre : cable.nominalResistancePerMetre;
-    oneWay += atTemperature(at20, cable.temperatureCoefficient, cooled ? 20 : temperature) * piece;
+  for (const { cable, length: piece, temperature } of segments) {
+    oneWay += cableResistancePerMetre(cable, cooled ? 20 : temperature, basis) * piece;
     length += piece;
   }
   return { pairLoop: 2 * oneWay, twoPair: oneWay, fourPair: oneWay / 2, length, basis };
@@ -123,28 +121,31 @@ export function requireJoints(connections: number, connectionResistance: Ohms): 
 
 /** One conductor of one piece, end to end. [Ω] @internal */
 export function segmentResistance({ cable, length, temperature }: Segment, basis: CableBasis): Ohms {
-  return cableResistancePerMetre(cable, temperature ?? CONDUCTOR_TEMPERATURE.default, basis) * length;
+  return cableResistancePerMetre(cable, temperature, basis) * length;
 }
 
 /** The pieces of a list, each with its cable; an error names the list that a piece stands in. @internal */
 export function readSegments(segments: readonly RunPiece[], parameter: string): readonly Segment[] {
   requireArray(segments, parameter, 'a list of { cable, length, temperature }');
   // By index: a hole in the list is no piece.
-  return Array.from(segments, (segment, index) => readSegment(segment, `${parameter}[${index}]`));
-}
-
-function readSegment(segment: RunPiece, path: string): Segment {
-  requireObject(segment, path, 'an object with cable and length');
-  const { cable, length, temperature } = segment;
-  if (hasMoreKeys(segment, cable, length, temperature)) refuseUnknown(segment, ['cable', 'length', 'temperature'], path);
-  const known = readCable(cable, `${path}.cable`);
-  requireNonNegative(length, `${path}.length`, 'm');
-  if (temperature !== undefined) requireTemperature(temperature, `${path}.temperature`);
-  return known === cable ? (segment as Segment) : { ...segment, cable: known };
+  return Array.from(segments, (segment, index) => {
+    const path = `${parameter}[${index}]`;
+    requireObject(segment, path, 'an object with cable and length');
+    const { cable, length, temperature } = segment;
+    if (hasMoreKeys(segment, cable, length, temperature)) refuseUnknown(segment, ['cable', 'length', 'temperature'], path);
+    const known = readCable(cable, `${path}.cable`);
+    requireNonNegative(length, `${path}.length`, 'm');
+    if (temperature !== undefined) requireTemperature(temperature, `${path}.temperature`);
+    return known === cable ? (segment as Segment) : { ...segment, cable: known };
+  });
 }
 
 /** One conductor of a cable at a temperature. [Ω/m] @internal */
-export function cableResistancePerMetre(cable: Cable, temperature: Celsius, basis: CableBasis): number {
+export function cableResistancePerMetre(
+  cable: Cable,
+  temperature: Celsius | undefined = CONDUCTOR_TEMPERATURE.default,
+  basis: CableBasis,
+): number {
   const at20 = basis === 'maximum' ? cable.maximumResistancePerMetre : cable.nominalResistancePerMetre;
   return atTemperature(at20, cable.temperatureCoefficient, temperature);
 }

@@ -36,8 +36,7 @@ export const STRANDED_LEAD_FIELDS: Fields<StrandedLeadInput, 'basis'> = {
  */
 export function strandedLead(input: StrandedLeadInput): Conductor {
   const { gauge, basis } = readInput(STRANDED_LEAD_FIELDS, input);
-  const row = STRANDED_LEADS.find((entry) => entry.gauge === gauge);
-  const { maximum, chart, strands } = row as StrandedLeadRow;
+  const { maximum, chart, strands } = STRANDED_LEADS.find((row) => row.gauge === gauge) as StrandedLeadRow;
   if (basis === 'nominal' && chart === undefined) throw new InputError('unknown', 'gauge', 'a gauge of the chart, 22 to 28', gauge);
   const nominal = basis === 'nominal' && chart !== undefined;
   return {

@@ -96,13 +96,10 @@ function screenConductor(back: 'conductor' | ScreenReturn, path: string): Conduc
   if (back === 'conductor') return undefined;
   // Someone who only says that it is the screen is asked for the figure, at the place where it belongs.
   const given: unknown = back;
-  if (typeof given === 'string' && given !== 'screen') refuse(given, path, "'conductor', or an object with screen", 'unknown');
   if (typeof given !== 'string') requireObject(given, path, "'conductor', or an object with screen");
-  const screen = typeof given === 'string' ? undefined : back.screen;
-  if (
-    (screen as Partial<Screen> | null | undefined)?.ohmsPerKilometre === undefined &&
-    (screen === undefined || typeof screen === 'object')
-  ) {
+  else if (given !== 'screen') refuse(given, path, "'conductor', or an object with screen", 'unknown');
+  const { screen = {} }: { readonly screen?: Partial<Screen> | null } = Object(given);
+  if (typeof screen === 'object' && screen?.ohmsPerKilometre === undefined) {
     const expected = 'the resistance of the screen in Ω/km, from its data sheet or measured: none is assumed';
     throw new InputError('missing', `${path}.screen.ohmsPerKilometre`, expected, undefined);
   }

@@ -77,32 +77,22 @@ export interface PairOfConductors {
   readonly resistances: readonly [Ohms, Ohms];
 }
 
-/** @internal */
-export const PAIR_FRACTION: DefaultField<number> = { between: [0, 0.99], is: 'a fraction', default: 0.03, source: 'ieee-802.3-unbalance' };
-/** @internal */
-export const PAIR_FLOOR: DefaultField<Ohms> = { nonNegative: 'Ω', default: 0.2, source: 'ieee-802.3-unbalance' };
-/** @internal */
-export const PAIR_TO_PAIR_FRACTION: DefaultField<number> = {
-  between: [0, 0.99],
-  is: 'a fraction',
-  default: 0.07,
-  source: 'ieee-802.3-unbalance',
-};
-/** @internal */
-export const PAIR_TO_PAIR_FLOOR: DefaultField<Ohms> = { nonNegative: 'Ω', default: 0.1, source: 'ieee-802.3-unbalance' };
+type LimitKey = keyof UnbalanceLimits;
 
 /** @internal */
-export const UNBALANCE_LIMIT_FIELDS: Fields<UnbalanceLimits, keyof UnbalanceLimits> = {
-  pairFraction: () => PAIR_FRACTION,
-  pairFloor: () => PAIR_FLOOR,
-  pairToPairFraction: () => PAIR_TO_PAIR_FRACTION,
-  pairToPairFloor: () => PAIR_TO_PAIR_FLOOR,
+export const UNBALANCE_LIMIT_FIELDS: Readonly<Record<LimitKey, DefaultField<number>>> = {
+  pairFraction: { between: [0, 0.99], is: 'a fraction', default: 0.03, source: 'ieee-802.3-unbalance' },
+  pairFloor: { nonNegative: 'Ω', default: 0.2, source: 'ieee-802.3-unbalance' },
+  pairToPairFraction: { between: [0, 0.99], is: 'a fraction', default: 0.07, source: 'ieee-802.3-unbalance' },
+  pairToPairFloor: { nonNegative: 'Ω', default: 0.1, source: 'ieee-802.3-unbalance' },
 };
 
-type ReadUnbalance = { readonly pairs: readonly PairOfConductors[]; readonly limits: Required<Record<keyof UnbalanceLimits, number>> };
-
 /** @internal */
-export const UNBALANCE_FIELDS: Fields<UnbalanceInput, 'limits', ReadUnbalance> = {
+export const UNBALANCE_FIELDS: Fields<
+  UnbalanceInput,
+  'limits',
+  { pairs: readonly PairOfConductors[]; limits: Readonly<Record<LimitKey, number>> }
+> = {
   pairs: { read: (value, path) => conductorsOf(value, path), type: 'ConductorsByPair' },
   limits: { object: () => UNBALANCE_LIMIT_FIELDS, default: {} },
 };
@@ -130,25 +120,18 @@ export const UNBALANCED_PAIRS_FIELDS: Fields<UnbalancedPairsInput, 'within' | 'b
  * [pairs[0]?.fraction.toFixed(3), pairs[0]?.limit.toFixed(3), pairs[0]?.withinLimit]; // => ['0.016', '0.549', true]
  */
 export function unbalance(input: UnbalanceInput): RunUnbalance {
-  const { pairs: conductors, limits } = readInput(UNBALANCE_FIELDS, input);
-  const { pairFraction, pairFloor, pairToPairFraction, pairToPairFloor } = limits;
-
-  const pairs = conductors.map(({ pair, resistances: [first, second] }) => ({
+  const { pairs: given, limits } = readInput(UNBALANCE_FIELDS, input);
+  const pairs = given.map(({ pair, resistances: conductors }) => ({
     pair,
-    conductors: [first, second] as const,
-    parallel: parallel(first, second),
-    ...againstLimit(first, second, pairFraction, pairFloor),
+    conductors,
+    parallel: parallel(...conductors),
+    ...againstLimit(...conductors, limits.pairFraction, limits.pairFloor),
   }));
-  const pairToPair: RunUnbalance['pairToPair'][number][] = [];
-  for (const [index, one] of pairs.entries()) {
-    for (const other of pairs.slice(index + 1)) {
-      pairToPair.push({
-        pairs: [one.pair, other.pair],
-        ...againstLimit(one.parallel, other.parallel, pairToPairFraction, pairToPairFloor),
-      });
-    }
-  }
-  const withinLimits = pairs.every(({ withinLimit }) => withinLimit) && pairToPair.every(({ withinLimit }) => withinLimit);
+  const pairToPair = everyTwo(pairs).map(([one, other]) => ({
+    pairs: [one.pair, other.pair] as const,
+    ...againstLimit(one.parallel, other.parallel, limits.pairToPairFraction, limits.pairToPairFloor),
+  }));
+  const withinLimits = [...pairs, ...pairToPair].every(({ withinLimit }) => withinLimit);
   return { pairs, pairToPair, withinLimits, source: 'ieee-802.3-unbalance' };
 }
 
@@ -174,6 +157,11 @@ export function unbalancedPairs(input: UnbalancedPairsInput): Readonly<Record<Ru
   return { '1,2': pair(low), '3,6': pair(low), '4,5': pair(high), '7,8': pair(high) };
 }
 
+/** Each with each that comes after it. @internal */
+export function everyTwo<T>(list: readonly T[]): (readonly [one: T, other: T])[] {
+  return list.flatMap((one, index) => list.slice(index + 1).map((other) => [one, other] as const));
+}
+
 /** Two resistances side by side. [Ω] @internal */
 export function parallel(first: Ohms, second: Ohms): Ohms {
   return (first * second) / (first + second);
@@ -189,18 +177,16 @@ export function conductorsOf(pairs: ConductorsByPair, path = 'pairs'): readonly 
     const parameter = `${path}['${pair}']`;
     requireArray(resistances, parameter, 'the resistances of its two conductors');
     if (resistances.length !== 2) throw new InputError('range', parameter, 'two resistances', resistances.length);
-    requirePositive(resistances[0], `${parameter}[0]`, 'Ω');
-    requirePositive(resistances[1], `${parameter}[1]`, 'Ω');
+    for (const end of [0, 1] as const) requirePositive(resistances[end], `${parameter}[${end}]`, 'Ω');
     return { pair, resistances };
   });
   if (found.length === 0) throw new InputError('missing', path, 'at least one pair', undefined);
   return found;
 }
 
-function againstLimit(first: Ohms, second: Ohms, fractionLimit: number, floor: Ohms): ResistanceUnbalance {
+function againstLimit(first: Ohms, second: Ohms, fraction: number, floor: Ohms) {
   const sum = first + second;
   const difference = Math.abs(first - second);
-  const permitted = fractionLimit * sum;
-  const limit = permitted > floor ? permitted : floor;
+  const limit = Math.max(fraction * sum, floor);
   return { difference, fraction: difference / sum, limit, margin: limit - difference, withinLimit: difference <= limit };
 }

@@ -23,6 +23,9 @@ export interface AwgOptions {
 
 const FAMILIES = ['formula', 'astm-b258'] as const;
 
+/** Strands of a conductor whose make is not stated. @internal */
+export const USUAL_STRANDS = 7;
+
 /** @internal */
 export const AWG_FIELDS: Fields<AwgOptions, 'material' | 'family'> = {
   stranding: { oneOf: () => STRANDINGS, optional: true },
@@ -71,8 +74,8 @@ export function awg(size: AwgSize, options: AwgOptions = {}): Conductor {
   }
   requireOneOf(family, FAMILIES, 'options.family');
   const diameter = family === 'formula' ? formulaDiameter(gauge) : tabulatedDiameter(gauge);
-  const strandDiameter = stranding === 'solid' ? diameter : diameter / Math.sqrt(strands ?? 7);
-  const { conductivity, temperatureCoefficient } = wireMetal(material, 'options.material', strandDiameter);
+  const strandDiameter = stranding === 'solid' ? diameter : diameter / Math.sqrt(strands ?? USUAL_STRANDS);
+  const { conductivity, ...line } = wireMetal(material, 'options.material', strandDiameter);
 
   const area = (Math.PI / 4) * diameter * diameter;
   const metal = material === 'annealed-copper' ? '' : ` ${material.replaceAll('-', ' ')}`;
@@ -83,9 +86,9 @@ export function awg(size: AwgSize, options: AwgOptions = {}): Conductor {
     geometry: 'nominal',
     material,
     stranding,
-    ...(strands === undefined ? {} : { strands }),
+    ...(strands && { strands }),
     resistancePerMetre: layFactor(stranding) / (conductivity * area),
-    ...(temperatureCoefficient === undefined ? {} : { temperatureCoefficient }),
+    ...line,
     basis: 'nominal',
     source: family === 'formula' ? 'astm-b258' : 'astm-b258-rounded',
   };

@@ -62,10 +62,10 @@ export function conductorFromResistance(input: CorrectableResistanceInput): Corr
 export function conductorFromResistance(input: ConductorFromResistanceInput): Conductor;
 export function conductorFromResistance(input: ConductorFromResistanceInput): Conductor {
   const { ohmsPerKilometre, temperature, material, basis, stranding, name } = readInput(CONDUCTOR_FROM_RESISTANCE_FIELDS, input);
-  const { conductivity, temperatureCoefficient } = wireMetal(material, 'material');
-  if (temperatureCoefficient === undefined) requireTwenty(temperature, material, 'temperature');
+  const { conductivity, ...line } = wireMetal(material, 'material');
+  const { temperatureCoefficient = requireTwenty(temperature, material, 'temperature') } = line;
 
-  const resistancePerMetre = ohmsPerKilometre / 1000 / (1 + (temperatureCoefficient ?? 0) * (temperature - 20));
+  const resistancePerMetre = ohmsPerKilometre / 1000 / (1 + temperatureCoefficient * (temperature - 20));
   const area = 1 / (conductivity * resistancePerMetre);
   return {
     name: name ?? `${ohmsPerKilometre} Ω/km`,
@@ -75,7 +75,7 @@ export function conductorFromResistance(input: ConductorFromResistanceInput): Co
     material,
     stranding,
     resistancePerMetre,
-    ...(temperatureCoefficient === undefined ? {} : { temperatureCoefficient }),
+    ...line,
     basis,
     source: 'data-sheet',
   };

@@ -91,10 +91,10 @@ export function findMaterial(name: MaterialName, parameter: string, diameter?: M
   return {
     name,
     resistivity: figure !== null && figure < 1 ? figure : 1 / metal.conductivity,
-    ...(best === undefined ? {} : { bestResistivity: best }),
+    ...(best && { bestResistivity: best }),
     ...metal,
     iacs: (100 * metal.conductivity) / COPPER_CONDUCTIVITY,
-    ...(density === null ? {} : { density }),
+    ...(density && { density }),
     source,
   };
 }

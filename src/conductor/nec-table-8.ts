@@ -48,22 +48,23 @@ export function necTable8(input: NecTable8Input): CorrectableConductor {
   const row = NEC_TABLE_8.find(([listed, strands]) => listed === gauge && (stranding === 'solid') === (strands === 1));
   if (row === undefined) throw new InputError('conflict', 'size', `a gauge that the table prints for ${stranding} conductors`, input.size);
   const isCoated = coating === 'coated';
-  if (isCoated && material === 'aluminium') {
+  const isAluminium = material === 'aluminium';
+  if (isCoated && isAluminium) {
     throw new InputError('conflict', 'coating', 'uncoated: the table prints no coated aluminium', coating);
   }
   const coefficientAt75 = NEC_COEFFICIENT_AT_75[material];
-  const at75 = row[material === 'aluminium' ? 4 : isCoated ? 3 : 2] / 304.8;
+  const at75 = row[isAluminium ? 4 : isCoated ? 3 : 2] / 304.8;
   const toTwenty = 1 + coefficientAt75 * (20 - 75);
   const diameter = tabulatedDiameter(gauge);
-  const metal = material === 'aluminium' ? ' aluminium' : isCoated ? ' coated copper' : '';
+  const metal = isAluminium ? ' aluminium' : isCoated ? ' coated copper' : '';
   return {
     name: `${gaugeName(gauge)} AWG${stranding === 'stranded' ? ' stranded' : ''}${metal}`,
     area: (Math.PI / 4) * diameter * diameter,
     diameter,
     geometry: 'nominal',
-    material: material === 'aluminium' ? 'aluminium' : isCoated ? 'tinned-copper' : 'annealed-copper',
+    material: isAluminium ? 'aluminium' : isCoated ? 'tinned-copper' : 'annealed-copper',
     stranding,
-    ...(stranding === 'stranded' ? { strands: row[1] } : {}),
+    ...(stranding === 'stranded' && { strands: row[1] }),
     resistancePerMetre: at75 * toTwenty,
     temperatureCoefficient: coefficientAt75 / toTwenty,
     basis: 'nominal',

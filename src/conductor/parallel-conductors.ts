@@ -25,14 +25,9 @@ export function parallelConductors(conductors: readonly Conductor[]): Conductor 
   for (const [index, conductor] of conductors.entries()) {
     requireConductor(conductor, `conductors[${index}]`);
     for (const same of ['material', 'basis'] as const) {
-      if (conductor[same] !== first[same]) {
-        throw new InputError(
-          'conflict',
-          `conductors[${index}].${same}`,
-          `the same ${same} as the first, '${first[same]}'`,
-          conductor[same],
-        );
-      }
+      if (conductor[same] === first[same]) continue;
+      const expected = `the same ${same} as the first, '${first[same]}'`;
+      throw new InputError('conflict', `conductors[${index}].${same}`, expected, conductor[same]);
     }
     conductance += 1 / conductor.resistancePerMetre;
     area += conductor.area;

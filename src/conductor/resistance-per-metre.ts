@@ -22,11 +22,7 @@ import type { Conductor } from './conductor.ts';
 export function resistancePerMetre(conductor: Conductor, temperature: Celsius = 20): OhmsPerMetre {
   requireConductor(conductor, 'conductor');
   requireTemperature(temperature, 'temperature');
-  const { temperatureCoefficient } = conductor;
-  if (temperatureCoefficient === undefined) {
-    requireTwenty(temperature, conductor.material, 'temperature');
-    return conductor.resistancePerMetre;
-  }
+  const { temperatureCoefficient = requireTwenty(temperature, conductor.material, 'temperature') } = conductor;
   return atTemperature(conductor.resistancePerMetre, temperatureCoefficient, temperature);
 }
 
@@ -41,19 +37,18 @@ export const CONDUCTOR_TEMPERATURE: DefaultField<Celsius> = { temperature: '°C'
 /** @internal */
 export const CONDUCTOR: Field<Conductor> = { check: (value, path) => requireConductor(value, path), type: 'Conductor' };
 
-/** @internal */
-export function requireTwenty(temperature: Celsius, material: string, parameter: string): void {
-  if (temperature === 20) return;
+/** The slope that stands in for one that is not known: none, and so for 20 °C only. [1/K] @internal */
+export function requireTwenty(temperature: Celsius, material: string, parameter: string): number {
+  if (temperature === 20) return 0;
   throw new InputError('conflict', parameter, `20 °C, because no temperature coefficient of ${material} is known`, temperature);
 }
 
 /** @internal */
 export function requireConductor(conductor: Conductor, parameter: string): void {
   requireObject(conductor, parameter, 'a conductor, such as awg(24)');
-  const { resistancePerMetre } = conductor;
-  requireComputed(resistancePerMetre, `${parameter}.resistancePerMetre`, 'Ω/m');
-  if (resistancePerMetre === 0) requirePositive(resistancePerMetre, `${parameter}.resistancePerMetre`, 'Ω/m');
-  const { temperatureCoefficient, material } = conductor;
+  const { resistancePerMetre, temperatureCoefficient, material } = conductor;
+  const guard = resistancePerMetre === 0 ? requirePositive : requireComputed;
+  guard(resistancePerMetre, `${parameter}.resistancePerMetre`, 'Ω/m');
   // Absent means not known, in a conductor that says its metal; in anything else it was forgotten.
   if (temperatureCoefficient === undefined && typeof material === 'string') return;
   requireCoefficient(temperatureCoefficient as number, `${parameter}.temperatureCoefficient`);

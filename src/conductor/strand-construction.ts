@@ -62,7 +62,7 @@ export function strandConstruction(input: StrandConstructionInput): Conductor {
   const { construction, material, layAllowance } = readInput(STRAND_CONSTRUCTION_FIELDS, input);
   const { strands, diameter: strandDiameter } = construction;
   const lay = layAllowance ?? (strands === 1 ? 0 : LAY_ALLOWANCE);
-  const { conductivity, temperatureCoefficient } = wireMetal(material, 'material', strandDiameter);
+  const { conductivity, ...line } = wireMetal(material, 'material', strandDiameter);
   const area = strands * (Math.PI / 4) * strandDiameter * strandDiameter;
   return {
     name: input.construction.trim(),
@@ -73,7 +73,7 @@ export function strandConstruction(input: StrandConstructionInput): Conductor {
     stranding: strands === 1 ? 'solid' : 'stranded',
     strands,
     resistancePerMetre: (1 + lay) / (conductivity * area),
-    ...(temperatureCoefficient === undefined ? {} : { temperatureCoefficient }),
+    ...line,
     basis: 'nominal',
     source: 'astm-b496',
   };

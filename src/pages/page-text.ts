@@ -14,6 +14,9 @@ export interface PageTextOptions {
   readonly colour?: boolean | undefined;
 }
 
+/** Columns of a plain terminal. @internal */
+export const TERMINAL_WIDTH = 80;
+
 /** Escape sequences of ECMA-48: bold, and the colours of a verdict. */
 const COLOURS: Readonly<Record<string, string>> = {
   heading: '1',
@@ -43,7 +46,7 @@ const LOUD = /\b(?:FAILS?|DENIED|UNCERTAIN|ERROR)\b/g;
  */
 export function pageText(page: Page, options: PageTextOptions = {}): string {
   requireObject(options, 'options', 'an object with width and colour');
-  const { width = 80, colour = false } = options;
+  const { width = TERMINAL_WIDTH, colour = false } = options;
   requireInteger(width, 40, 400, 'options.width');
   if (typeof colour !== 'boolean') throw new InputError('type', 'options.colour', 'true or false', colour);
   const paint = (text: string, as: string): string => {

@@ -281,7 +281,7 @@ function assumed(field: AnyField, given: unknown, path: string): readonly Assump
     if (field.source === undefined || field.default === undefined) return [];
     const unit = unitOf(field);
     const value = Array.isArray(field.default) ? 'none' : (field.default as Assumption['value']);
-    return [{ parameter: path, value, ...(unit === undefined ? {} : { unit }), source: field.source }];
+    return [{ parameter: path, value, ...(unit && { unit }), source: field.source }];
   }
   const { list, object } = field;
   if (list) return (given as readonly unknown[]).flatMap((element, index) => assumed(list, element, `${path}[${index}]`));

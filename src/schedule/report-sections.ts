@@ -50,7 +50,7 @@ export const REPORT_SECTIONS: readonly ReportSection[] = [
     lines: ({ report }) => list(withHeat(report.runs).map(({ run, heat }) => `${run}: ${heatInWords(heat)}`)),
     tables: ({ report }) =>
       table(
-        [RUN.title, 'Bundle', 'Rise, K', 'Conductors, °C', 'Verdict'],
+        [RUN.title, RUN_COLUMNS.bundle.title, 'Rise, K', 'Conductors, °C', 'Verdict'],
         withHeat(report.runs).map(({ run, heat, verdict }) => [
           run,
           [bundleInWords(heat), ...bundleFindings(heat)].join('; '),

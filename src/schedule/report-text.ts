@@ -1,5 +1,5 @@
 /** A report for a terminal: what fails first, one line for every run, figures where there is something to see. @module */
-import { pageText } from '../pages/page-text.ts';
+import { pageText, TERMINAL_WIDTH } from '../pages/page-text.ts';
 import { requireInteger, requireObject } from '../quantity/guards.ts';
 import type { Report } from './report.ts';
 import { reportPage } from './report-page.ts';
@@ -38,7 +38,7 @@ export interface ReportTextOptions {
 export function reportText(report: Report, options: ReportTextOptions = {}): string {
   requireReport(report);
   requireObject(options, 'options', 'an object with width, colour and full');
-  const { width = 80, colour = false, full = false } = options;
+  const { width = TERMINAL_WIDTH, colour = false, full = false } = options;
   requireInteger(width, 72, 400, 'options.width');
   requireFlag(full, 'options.full');
   return pageText(reportPage({ report, full, width }, 'lines'), { width, colour });

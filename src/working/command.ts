@@ -51,6 +51,8 @@ const RENDER: Readonly<Record<string, (working: Working) => string>> = {
  * @param argv - Its arguments, without `work`.
  * @param screen - Where it writes.
  * @returns The exit code: 0 an answer, 1 a physical no, 2 a question that cannot be read.
+ * @example
+ * await work(['operatingPoint', 'supplyVoltage=24V', 'resistance=8ohm'], { print: () => undefined, complain: () => undefined }); // => 2
  */
 export async function work(argv: readonly string[], screen: Screen): Promise<0 | 1 | 2> {
   const refuse = (message: string): 2 => {

@@ -15,6 +15,8 @@ const DIGITS_NOTE =
  *
  * @param working - What {@link showWorking} returned.
  * @returns The page, as plain data.
+ * @example
+ * workingPage(showWorking('operatingPoint', { supplyVoltage: 24, resistance: 8, load: { power: 6 } }))[0]?.kind; // => 'heading'
  */
 export function workingPage(working: Working): Page {
   const { title, givens, steps, no, assumptions, validity, cautions } = working;

@@ -5,8 +5,8 @@ import { ABSOLUTE_ZERO } from '../../conductor/temperature-coefficient.ts';
 import { type Fields, readInput } from '../../quantity/fields.ts';
 import { requireInteger } from '../../quantity/guards.ts';
 import { InputError } from '../../quantity/input-error.ts';
-import type { BoundedFigure } from '../../quantity/interval.ts';
-import type { Kelvins, Metres, Ohms } from '../../quantity/units.ts';
+import type { BoundedFigure, Interval } from '../../quantity/interval.ts';
+import type { Kelvins, Metres } from '../../quantity/units.ts';
 import type { SourceKey } from '../../sources/sources.ts';
 import { CONNECTION_COUNT, CONNECTION_RESISTANCE, CORDS, INSTALLED, type RunInput, type Segment } from '../read-cable.ts';
 import { loopsOf } from '../run-resistance.ts';
@@ -77,15 +77,11 @@ export function expectedReading(input: ExpectedReadingInput): ExpectedReading {
   if (coldest - temperatureSpread < ABSOLUTE_ZERO) {
     throw new InputError('range', 'temperatureSpread', `so little that no piece may be under ${ABSOLUTE_ZERO} °C`, temperatureSpread);
   }
-  const loop = (segments: readonly Segment[], count: number): ExpectedLoop => ({
+  const loop = (segments: readonly Segment[], count: number) => ({
     length: segments.reduce((sum, { length }) => sum + length, 0),
     connections: count,
-    at20: figure(
-      segments.map((segment) => ({ ...segment, temperature: 20 })),
-      count,
-      0,
-    ),
-    atTemperature: figure(segments, count, temperatureSpread),
+    at20: figure(coldLoopOf(segments), segments, count, true),
+    atTemperature: figure(loopOf(segments, temperatureSpread), segments, count, false),
   });
   return {
     permanentLink: loop(installed, linkConnections),
@@ -93,21 +89,28 @@ export function expectedReading(input: ExpectedReadingInput): ExpectedReading {
     source: 'field-loop-reading',
   };
 
-  function figure(segments: readonly Segment[], count: number, spread: Kelvins): BoundedFigure {
-    const { low, high } = loopOf(segments, spread);
-    const value = loopsOf(segments, count, connectionResistance, 'nominal', false).pairLoop;
+  function figure({ low, high }: Interval, segments: readonly Segment[], count: number, isCold: boolean): BoundedFigure {
+    const value = loopsOf(segments, count, connectionResistance, 'nominal', isCold).pairLoop;
     return { low, value, high: high + 2 * count * connectionResistance };
   }
 }
 
 /** The pair loop of pieces alone, at least and at most. [Ω] @internal */
-export function loopOf(pieces: readonly Segment[], spread: Kelvins): { low: Ohms; high: Ohms } {
+export function loopOf(pieces: readonly Segment[], spread: Kelvins): Interval {
   let low = 0;
   let high = 0;
   for (const { cable, length, temperature = CONDUCTOR_TEMPERATURE.default } of pieces) {
-    const perMetre = loopPerMetre(wireOf(cable), temperature - spread, temperature + spread);
+    const perMetre = loopPerMetre(wireOf(cable), { low: temperature - spread, high: temperature + spread });
     low += perMetre.low * length;
     high += perMetre.high * length;
   }
   return { low, high };
+}
+
+/** The same of pieces at 20 °C. [Ω] @internal */
+export function coldLoopOf(pieces: readonly Segment[]): Interval {
+  return loopOf(
+    pieces.map((piece) => ({ ...piece, temperature: 20 })),
+    0,
+  );
 }

@@ -9,27 +9,26 @@ import { type Fields, type OptionalField, readInput } from '../../quantity/field
 import { requireNonNegative } from '../../quantity/guards.ts';
 import { InputError } from '../../quantity/input-error.ts';
 import type { BoundedFigure, Interval } from '../../quantity/interval.ts';
-import type { Celsius, Metres, Ohms, OhmsPerMetre } from '../../quantity/units.ts';
+import type { Celsius, Metres, Ohms } from '../../quantity/units.ts';
 import type { Cable } from '../cable.ts';
 import { CABLES } from '../cables.ts';
 import { type CableOrName, CONNECTION_RESISTANCE, CORDS, type RunPiece, readCable, type Segment } from '../read-cable.ts';
 import {
   type ConductorsByPair,
   conductorsOf,
-  PAIR_FLOOR,
-  PAIR_FRACTION,
-  PAIR_TO_PAIR_FLOOR,
-  PAIR_TO_PAIR_FRACTION,
+  everyTwo,
   type PairOfConductors,
   parallel,
   RUN_PAIRS,
   type RunPair,
+  UNBALANCE_LIMIT_FIELDS,
 } from '../unbalance.ts';
-import { loopOf } from './expected-reading.ts';
-import { ANY_LENGTH, type Explanation, type ExplanationName, explanationsOf } from './explanations.ts';
-import { fitOf, type PairBounds } from './fit.ts';
+import { type Ambiguity, ambiguities } from './ambiguities.ts';
+import { coldLoopOf, loopOf } from './expected-reading.ts';
+import { ANY_LENGTH, type Explanation, explanationsOf } from './explanations.ts';
+import { fitOf, inOrder } from './fit.ts';
 import { METER_ACCURACY_FIELDS, type MeterAccuracy, readingBounds } from './loaded-voltage.ts';
-import { alike, type FieldCheck, type Undecided, upTo } from './reading-checks.ts';
+import { alike, type FieldCheck, upTo } from './reading-checks.ts';
 import { categoryWire, cladWire, copperWire, loopPerMetre, type Wire, wireOf } from './wire.ts';
 
 /** What was measured between: the cable alone, the permanent link, or the channel with its cords. */
@@ -97,13 +96,6 @@ export interface LengthOfCandidate {
   readonly distance: Ohms;
 }
 
-/** Explanations that the readings cannot tell apart, and what would. */
-export interface Ambiguity {
-  readonly between: readonly ExplanationName[];
-  /** The reading that would tell. */
-  readonly tells: string;
-}
-
 /** What the readings say. */
 export interface FromMeasurement {
   readonly readings: readonly PairReading[];
@@ -137,17 +129,11 @@ export const READINGS_BY_PAIR_FIELDS: Fields<ReadingsByPair> = {
   '7,8': () => READING,
 };
 
-interface ReadMeasurement {
-  readonly conductors: readonly PairOfConductors[];
-  readonly cable: Cable;
-  readonly cords: readonly Segment[];
-}
-
 /** @internal */
 export const FROM_MEASUREMENT_FIELDS: Fields<
   FromMeasurementInput,
   'leadResistance' | 'temperature' | 'cords' | 'connectionResistance',
-  ReadMeasurement
+  { conductors: readonly PairOfConductors[]; cable: Cable; cords: readonly Segment[] }
 > = {
   pairs: { object: () => READINGS_BY_PAIR_FIELDS },
   conductors: { read: (value, path) => conductorsOf(value, path), type: 'ConductorsByPair', optional: true },
@@ -188,248 +174,158 @@ const CLAD_GAUGES = [23, 24, 26] as const;
  */
 export function fromMeasurement(input: FromMeasurementInput): FromMeasurement {
   const given = readInput(FROM_MEASUREMENT_FIELDS, input);
-  const { scope, cable, cords, leadResistance, connectionResistance, accuracy, conductors = [], knownLength } = given;
+  const { scope, cable, cords, leadResistance, connectionResistance, accuracy, conductors = [] } = given;
   const { connections = CONNECTIONS[scope] } = given;
   const temperature = bothEnds(given.temperature);
-  const isLengthKnown = knownLength !== undefined;
-  const length = isLengthKnown ? bothEnds(knownLength) : ANY_LENGTH;
-  const most = cable === undefined ? categoryLimit() : cable.maximumResistancePerMetre;
+  const knownLength = given.knownLength === undefined ? undefined : bothEnds(given.knownLength);
+  const most = cable === undefined ? CABLES.cat6[5][0] : cable.maximumResistancePerMetre;
   const wire = cable === undefined ? categoryWire(most) : wireOf(cable);
   const joints = 2 * connections * connectionResistance;
   const cordLoop = loopOf(cords, 0);
-  const rest: PairBounds = { low: cordLoop.low, high: cordLoop.high + joints };
+  const rest = { low: cordLoop.low, high: cordLoop.high + joints };
 
-  const { readings, open } = readingsOf(given.pairs, { leadResistance, accuracy, temperature, coefficient: wire.coefficient, joints });
-  const deciding: Undecided = [
-    ...(accuracy === undefined ? [] : [{ parameter: 'accuracy' }]),
-    ...(temperature.low === temperature.high ? [] : [{ parameter: 'temperature' }]),
-  ];
-  const bounds = readings.map(({ measured }) => measured);
-  const isRead = readings.length > 0;
-  const explanations = isRead
-    ? explanationsOf({ names: readings.map(({ pair }) => pair), pairs: bounds, open, wire, rest, length, isLengthKnown, temperature })
-    : [];
+  const open = RUN_PAIRS.filter((pair) => given.pairs[pair] === 'open');
+  const readings = RUN_PAIRS.flatMap((pair) => {
+    const { [pair]: shown } = given.pairs;
+    return typeof shown === 'number' ? reading(pair, shown) : [];
+  });
+  if (readings.length + open.length === 0) throw new InputError('missing', 'pairs', 'at least one pair', undefined);
+  const assumptions = assumed(input, connections);
+  if (readings.length === 0) return { readings, open, lengths: [], checks: [], explanations: [], cannotTell: [], assumptions };
+  const bounds = readings.map(({ pair, measured: { low, high } }) => ({ pair, low, high }));
+  const explanations = explanationsOf({ pairs: bounds, open, wire, rest, knownLength, temperature });
   return {
     readings,
     open,
-    ...(isRead ? { loops: { at20: loopsOf(readings, ({ at20 }) => at20), measured: loopsOf(readings, ({ measured }) => measured) } } : {}),
-    lengths: isRead ? candidates(cable === undefined ? [] : [wire], cable?.gauge).map(lengthOf) : [],
-    checks: isRead ? checks() : [],
+    loops: { at20: loopsOf(readings, 'at20'), measured: loopsOf(readings, 'measured') },
+    lengths: [...(cable === undefined ? [] : [wire]), ...GAUGES.map(copperWire), ...cladGauges(cable?.gauge).map(cladWire)].map(lengthOf),
+    checks: checks(),
     explanations,
-    cannotTell: ambiguities(explanations, readings.length, open, isLengthKnown, conductors.length > 0),
-    assumptions: assumptions(input, connections),
+    cannotTell: ambiguities(explanations, {
+      'unknown-length': knownLength === undefined,
+      'one-pair': readings.length + open.length === 1,
+      'loops-alone': readings.length + open.length > 1 && conductors.length === 0,
+    }),
+    assumptions,
   };
 
+  function reading(pair: RunPair, shown: Ohms): PairReading {
+    const may = readingBounds(shown, accuracy);
+    if (may.high < leadResistance) {
+      throw new InputError('conflict', 'leadResistance', `at most ${shown} Ω, the reading of pair ${pair}`, leadResistance);
+    }
+    const measured = eachBound((ohms) => Math.max(0, ohms - leadResistance), may);
+    // Copper changes with temperature, connections do not: they may be none or all they may be.
+    const cooled = (ohms: Ohms, celsius: Celsius, fixed: Ohms) => {
+      const still = Math.min(fixed, ohms);
+      return (ohms - still) / atTemperature(1, wire.coefficient, celsius) + still;
+    };
+    const corners = (ohms: Ohms) =>
+      [temperature.low, temperature.high].flatMap((celsius) => [0, joints].map((fixed) => cooled(ohms, celsius, fixed)));
+    const value = cooled(measured.value, temperature.value, 0);
+    return { pair, measured, at20: { low: Math.min(...corners(measured.low)), value, high: Math.max(...corners(measured.high)) } };
+  }
+
   function lengthOf(candidate: Wire): LengthOfCandidate {
-    const perMetre = loopPerMetre(candidate, temperature.low, temperature.high);
-    const alone = fitOf(bounds, { perMetre, rest, length: ANY_LENGTH });
-    const { distance } = fitOf(bounds, { perMetre, rest, length });
-    const { low, high } = alone.length;
+    const supposed = { perMetre: loopPerMetre(candidate, temperature), rest, length: ANY_LENGTH };
+    const alone = fitOf(bounds, supposed);
+    const { distance } = fitOf(bounds, { ...supposed, length: knownLength ?? ANY_LENGTH });
     return {
       wire: candidate.title,
       status: distance === 0 ? 'consistent' : 'inconsistent',
-      ...(alone.distance === 0 ? { length: { low: Math.min(low, high), high: Math.max(low, high) } } : {}),
+      ...(alone.distance === 0 ? { length: inOrder(alone.range) } : {}),
       distance,
     };
   }
 
   function checks(): FieldCheck[] {
+    const { pair, at20 } = highest(readings, 'at20');
+    const pairs = [pair];
     const found: FieldCheck[] = [];
-    const highest = readings.reduce((worst, reading) => (reading.at20.value > worst.at20.value ? reading : worst));
-    const pairs = [highest.pair];
-    if (scope === 'channel') {
-      found.push(upTo({ name: CHANNEL_LOOP.name, pairs, source: 'tia-568.2-d-loop' }, highest.at20, exactly(25), deciding));
-    } else if (scope === 'permanent-link') {
-      found.push(
-        upTo({ name: PERMANENT_LINK_LOOP.name, pairs, source: 'iso-11801-permanent-link-loop' }, highest.at20, exactly(21), deciding),
-      );
+    if (scope === 'channel') found.push(upTo(CHANNEL_LOOP, pairs, at20, bothEnds(25)));
+    if (scope === 'permanent-link') found.push(upTo(PERMANENT_LINK_LOOP, pairs, at20, bothEnds(21)));
+    if (knownLength !== undefined) {
+      const cold = coldLoopOf(cords).high;
+      const limit = eachBound((metres) => 2 * most * metres + joints + cold, knownLength);
+      found.push(upTo({ name: 'loop-per-length', source: cable?.source ?? 'tia-568.2-d-cable' }, pairs, at20, limit));
     }
-    if (isLengthKnown) {
-      const cordsAt20 = loopOf(
-        cords.map((cord) => ({ ...cord, temperature: 20 })),
-        0,
-      ).high;
-      const limit = (metres: Metres): Ohms => 2 * most * metres + joints + cordsAt20;
-      const limits = { low: limit(length.low), value: limit((length.low + length.high) / 2), high: limit(length.high) };
-      const source = cable === undefined ? 'tia-568.2-d-cable' : cable.source;
-      found.push(upTo({ name: 'loop-per-length', pairs, source }, highest.at20, limits, [...deciding, { parameter: 'knownLength' }]));
+    const { pairFraction, pairFloor, pairToPairFraction, pairToPairFloor } = UNBALANCE_LIMIT_FIELDS;
+    for (const [one, other] of everyTwo(readings)) {
+      const sides = [side(one.at20), side(other.at20)] as const;
+      found.push(alike(PAIR_TO_PAIR_UNBALANCE, [one.pair, other.pair], sides, pairToPairFraction.default, pairToPairFloor.default));
     }
-    for (const [index, one] of readings.entries()) {
-      for (const other of readings.slice(index + 1)) {
-        const check = { name: PAIR_TO_PAIR_UNBALANCE.name, pairs: [one.pair, other.pair], source: 'ieee-802.3-unbalance' } as const;
-        // Both conductors of a pair side by side are a quarter of its loop.
-        found.push(
-          alike(
-            check,
-            [share(one.at20, 4), share(other.at20, 4)],
-            { fraction: PAIR_TO_PAIR_FRACTION.default, floor: PAIR_TO_PAIR_FLOOR.default },
-            deciding,
-          ),
-        );
-      }
+    for (const { pair: own, resistances } of conductors) {
+      const [one, other] = resistances;
+      const both = [readingBounds(one, accuracy), readingBounds(other, accuracy)] as const;
+      found.push(alike(PAIR_UNBALANCE, [own], both, pairFraction.default, pairFloor.default));
     }
-    for (const { pair, resistances } of conductors) {
-      const [one, other] = resistances.map((ohms) => {
-        const { low, high } = readingBounds(ohms, accuracy);
-        return { low, value: ohms, high };
-      }) as [BoundedFigure, BoundedFigure];
-      const check = { name: PAIR_UNBALANCE.name, pairs: [pair], source: 'ieee-802.3-unbalance' } as const;
-      found.push(alike(check, [one, other], { fraction: PAIR_FRACTION.default, floor: PAIR_FLOOR.default }, deciding));
-    }
-    return found;
+    return found.map((check) => (check.verdict === 'uncertain' ? { ...check, deciding: deciding(check) } : check));
   }
-}
 
-/** Circumstances of the readings. */
-interface Circumstances {
-  readonly leadResistance: Ohms;
-  readonly accuracy: MeterAccuracy | undefined;
-  readonly temperature: Interval;
-  readonly coefficient: number;
-  readonly joints: Ohms;
-}
-
-function readingsOf(given: ReadingsByPair, circumstances: Circumstances): { readings: PairReading[]; open: RunPair[] } {
-  const open = RUN_PAIRS.filter((pair) => given[pair] === 'open');
-  const readings = RUN_PAIRS.flatMap((pair) => {
-    const { [pair]: shown } = given;
-    return shown === undefined || shown === 'open' ? [] : pairReading(pair, shown, circumstances);
-  });
-  if (readings.length + open.length === 0) throw new InputError('missing', 'pairs', 'at least one pair', undefined);
-  return { readings, open };
-}
-
-function pairReading(
-  pair: RunPair,
-  shown: Ohms,
-  { leadResistance, accuracy, temperature, coefficient, joints }: Circumstances,
-): PairReading {
-  const may = readingBounds(shown, accuracy);
-  if (may.high < leadResistance) {
-    throw new InputError('conflict', 'leadResistance', `at most ${shown} Ω, the reading of pair ${pair}`, leadResistance);
+  /** What decides where the bounds of a reading lie on both sides of a limit. */
+  function deciding({ name }: FieldCheck) {
+    const parameters = { accuracy, temperature: temperature.low < temperature.high, knownLength: name === 'loop-per-length' };
+    return Object.entries(parameters).flatMap(([parameter, decides]) => (decides ? { parameter } : []));
   }
-  const clear = (ohms: Ohms): Ohms => (ohms > leadResistance ? ohms - leadResistance : 0);
-  const measured: BoundedFigure = { low: clear(may.low), value: clear(shown), high: clear(may.high) };
-  // Copper changes with temperature, connections do not: they may be none or all they may be.
-  const cooled = (ohms: Ohms, celsius: Celsius, fixed: Ohms): Ohms => {
-    const still = fixed < ohms ? fixed : ohms;
-    return (ohms - still) / atTemperature(1, coefficient, celsius) + still;
-  };
-  const corners = (ohms: Ohms): Ohms[] =>
-    [temperature.low, temperature.high].flatMap((celsius) => [cooled(ohms, celsius, 0), cooled(ohms, celsius, joints)]);
-  const middle = (temperature.low + temperature.high) / 2;
-  return {
-    pair,
-    measured,
-    at20: {
-      low: Math.min(...corners(measured.low)),
-      value: cooled(measured.value, middle, 0),
-      high: Math.max(...corners(measured.high)),
-    },
-  };
 }
 
 /** Loops of pairs whose conductors are alike; a pair that was not read lies between those that were. */
-function loopsOf(readings: readonly PairReading[], pick: (reading: PairReading) => BoundedFigure): MeasuredLoops {
-  const read = readings.map(pick);
-  const unread: BoundedFigure = {
+function loopsOf(readings: readonly PairReading[], state: 'at20' | 'measured'): MeasuredLoops {
+  const read = readings.map(({ [state]: figure }) => figure);
+  const unread = {
     low: Math.min(...read.map(({ low }) => low)),
     value: read.reduce((sum, { value }) => sum + value, 0) / read.length,
     high: Math.max(...read.map(({ high }) => high)),
   };
-  const [first, second, third, fourth] = RUN_PAIRS.map((pair) => {
-    const own = readings.find((reading) => reading.pair === pair);
-    return share(own === undefined ? unread : pick(own), 4);
-  }) as [BoundedFigure, BoundedFigure, BoundedFigure, BoundedFigure];
-  const pairsetA = combine(first, second, (a, b) => a + b);
-  const pairsetB = combine(third, fourth, (a, b) => a + b);
+  const sideOf = (pair: RunPair) => side(readings.find((reading) => reading.pair === pair)?.[state] ?? unread);
+  const pairsetA = eachBound(sum, sideOf('1,2'), sideOf('3,6'));
+  const pairsetB = eachBound(sum, sideOf('4,5'), sideOf('7,8'));
   return {
-    pairLoop: read.reduce((worst, figure) => (figure.value > worst.value ? figure : worst)),
+    pairLoop: highest(readings, state)[state],
     pairsetA,
     pairsetB,
     twoPair: pairsetB.value > pairsetA.value ? pairsetB : pairsetA,
     // Two loops of no resistance at all are one of none.
-    fourPair: combine(pairsetA, pairsetB, (a, b) => (a + b === 0 ? 0 : parallel(a, b))),
+    fourPair: eachBound((one, other) => (one + other === 0 ? 0 : parallel(one, other)), pairsetA, pairsetB),
   };
 }
 
-/** Of figures that all rise with both: corner by corner. */
-function combine(one: BoundedFigure, other: BoundedFigure, sum: (a: number, b: number) => number): BoundedFigure {
-  return { low: sum(one.low, other.low), value: sum(one.value, other.value), high: sum(one.high, other.high) };
+function highest(readings: readonly PairReading[], state: 'at20' | 'measured') {
+  return readings.reduce((worst, reading) => (reading[state].value > worst[state].value ? reading : worst));
 }
 
-function share({ low, value, high }: BoundedFigure, parts: number): BoundedFigure {
-  return { low: low / parts, value: value / parts, high: high / parts };
+/** Of figures that all rise with each: corner by corner. */
+function eachBound(make: (one: number, other: number) => number, one: BoundedFigure, other: BoundedFigure = one): BoundedFigure {
+  return { low: make(one.low, other.low), value: make(one.value, other.value), high: make(one.high, other.high) };
 }
 
-function bothEnds(given: number | Interval): Interval {
-  return typeof given === 'number' ? { low: given, high: given } : given;
+function sum(one: number, other: number) {
+  return one + other;
 }
 
-/** Most of one conductor of a category cable. [Ω/m] */
-function categoryLimit(): OhmsPerMetre {
-  return CABLES.cat6[5][0];
+/** Both conductors of a pair side by side: a quarter of its loop. */
+function side(loop: BoundedFigure) {
+  return eachBound((ohms) => ohms / 4, loop);
 }
 
-function exactly(value: number): BoundedFigure {
-  return { low: value, value, high: value };
+function bothEnds(given: number | Interval): BoundedFigure {
+  const { low, high } = typeof given === 'number' ? { low: given, high: given } : given;
+  return { low, value: (low + high) / 2, high };
 }
 
-/** The cable as thought, then copper and clad aluminium by gauge. */
-function candidates(thought: readonly Wire[], gauge: number | undefined): Wire[] {
-  const clad = new Set<number>(gauge === undefined || gauge > 28 ? CLAD_GAUGES : [...CLAD_GAUGES, gauge]);
-  return [...thought, ...GAUGES.map(copperWire), ...[...clad].sort((a, b) => a - b).map(cladWire)];
+function cladGauges(gauge = 24): number[] {
+  return [...new Set([...CLAD_GAUGES, gauge])].filter((own) => own <= 28).sort((one, other) => one - other);
 }
 
-function ambiguities(
-  explanations: readonly Explanation[],
-  count: number,
-  open: readonly RunPair[],
-  isLengthKnown: boolean,
-  hasConductors: boolean,
-): Ambiguity[] {
-  const consistent = explanations.filter(({ status }) => status === 'consistent').map(({ name }) => name);
-  const among = (...names: ExplanationName[]): ExplanationName[] => names.filter((name) => consistent.includes(name));
-  const found: Ambiguity[] = [];
-  const add = (between: ExplanationName[], tells: string, least = 2): void => {
-    if (between.length >= least) found.push({ between, tells });
-  };
-  if (!isLengthKnown) {
-    add(
-      among('as-described', 'hotter', 'clad-aluminium', 'thinner-gauge', 'many-joints'),
-      'A length found in another way: the metre marks on the sheath, or the time a pulse takes.',
-    );
-  }
-  add(among('longer', 'hotter'), 'The temperature along the run, or the same reading on a day that is much cooler or warmer.');
-  add(
-    among('longer', 'clad-aluminium', 'thinner-gauge'),
-    'An end of the conductor: its diameter, and whether it is copper all through where it is cut.',
-  );
-  add(
-    among('longer', 'many-joints', 'leads-not-nulled'),
-    'The reading with the leads shorted together, and the same pair without its cords.',
-  );
-  if (count + open.length === 1)
-    add(
-      among('as-described', 'longer', 'hotter', 'one-bad-joint', 'many-joints'),
-      'Readings of the other pairs: what all share is cable, what one has is a joint.',
-    );
-  else if (!hasConductors)
-    add(
-      among('one-bad-joint', 'one-pair-longer'),
-      'Each conductor of that pair against one of another: a joint is on one of them, a length on both.',
-    );
-  return found;
-}
-
-function assumptions(input: FromMeasurementInput, connections: number): string[] {
-  const found: string[] = [];
-  if (input.leadResistance === undefined) found.push('leads: nulled');
-  if (input.temperature === undefined) found.push('temperature: 20 °C');
-  if (input.accuracy === undefined) found.push('accuracy: exact');
-  if (input.connections === undefined && connections > 0) found.push(`connections: none to ${connections}`);
-  if (input.scope === 'channel' && input.cords === undefined) found.push('cords: as the cable');
-  if (input.cable === undefined) found.push('cable: copper of 22 to 24 AWG, at most 9.38 Ω/100 m');
-  if (Object.keys(input.pairs).length < 4) found.push('pairs not read: like those that were');
-  return found;
+function assumed(input: FromMeasurementInput, connections: number) {
+  const rows: readonly (readonly [isAssumed: boolean, words: string])[] = [
+    [input.leadResistance === undefined, 'leads: nulled'],
+    [input.temperature === undefined, 'temperature: 20 °C'],
+    [input.accuracy === undefined, 'accuracy: exact'],
+    [input.connections === undefined && connections > 0, `connections: none to ${connections}`],
+    [input.scope === 'channel' && input.cords === undefined, 'cords: as the cable'],
+    [input.cable === undefined, 'cable: copper of 22 to 24 AWG, at most 9.38 Ω/100 m'],
+    [Object.keys(input.pairs).length < 4, 'pairs not read: like those that were'],
+  ];
+  return rows.flatMap(([isAssumed, words]) => (isAssumed ? words : []));
 }

@@ -96,22 +96,16 @@ export function loadedVoltage(input: LoadedVoltageInput): LoadedVoltage {
     minimumVoltage === undefined
       ? undefined
       : mostPower((v0, v, i) => ((clipped(v0 - minimumVoltage) * minimumVoltage) / clipped(v0 - v)) * i, false);
-  const left = [maximumPower, powerAtMinimum].filter((power) => power !== undefined);
-  const least = (pick: (power: BoundedFigure) => number): number => Math.min(...left.map(pick));
+  const powers = [maximumPower, powerAtMinimum].filter((power) => power !== undefined);
+  const least = (bound: keyof BoundedFigure) => Math.min(...powers.map((power) => power[bound]));
   return {
     resistance,
     loadPower,
-    ...(maximumPower === undefined ? {} : { maximumPower }),
-    ...(powerAtMinimum === undefined ? {} : { powerAtMinimum }),
-    ...(left.length === 0
-      ? {}
-      : {
-          powerLeft: {
-            low: least(({ low }) => low) - loadPower.high,
-            value: least(({ value }) => value) - loadPower.value,
-            high: least(({ high }) => high) - loadPower.low,
-          },
-        }),
+    ...(maximumPower && { maximumPower }),
+    ...(powerAtMinimum && { powerAtMinimum }),
+    ...(powers.length > 0 && {
+      powerLeft: { low: least('low') - loadPower.high, value: least('value') - loadPower.value, high: least('high') - loadPower.low },
+    }),
   };
 
   /** Corners, and where one is inside them the turning point `V0 = 2 V` of `V0²/(V0 - V)`. */
@@ -125,7 +119,7 @@ export function loadedVoltage(input: LoadedVoltageInput): LoadedVoltage {
 }
 
 /** What the reading may stand for. @internal */
-export function readingBounds(reading: number, { fraction = 0, fixed = 0 }: MeterAccuracy = {}): { low: number; high: number } {
-  const off = reading * fraction + fixed;
-  return { low: reading > off ? reading - off : 0, high: reading + off };
+export function readingBounds(value: number, { fraction = 0, fixed = 0 }: MeterAccuracy = {}): BoundedFigure {
+  const off = value * fraction + fixed;
+  return { low: value > off ? value - off : 0, value, high: value + off };
 }

@@ -1,7 +1,6 @@
 /** Readings held against the limits of cabling: a loop, a loop per length, and the likeness of conductors and pairs. @module */
-
 import type { CHANNEL_LOOP } from '../../limits/channel-loop.ts';
-import type { Check, Deciding } from '../../limits/check.ts';
+import type { Check } from '../../limits/check.ts';
 import { MARGINAL_BELOW, verdictOf } from '../../limits/held.ts';
 import type { PAIR_TO_PAIR_UNBALANCE } from '../../limits/pair-to-pair-unbalance.ts';
 import type { PAIR_UNBALANCE } from '../../limits/pair-unbalance.ts';
@@ -21,53 +20,47 @@ export interface FieldCheck extends Omit<Check, 'name' | 'aspect'> {
   readonly range: Interval;
 }
 
-/** What decides where the bounds of a reading lie on both sides of a limit. @internal */
-export type Undecided = readonly Deciding[];
+type About = Pick<FieldCheck, 'name' | 'source'>;
 
 /** A value between bounds against a limit that has bounds of its own. @internal */
-export function upTo(
-  check: Pick<FieldCheck, 'name' | 'pairs' | 'source'>,
-  { value, low, high }: BoundedFigure,
-  limit: BoundedFigure,
-  deciding: Undecided,
-): FieldCheck {
-  const margin = limit.value - value;
-  return finished(check, { value, low, high }, limit.value, margin, limit.low - high, limit.high - low, deciding);
+export function upTo(about: About, pairs: readonly RunPair[], { value, low, high }: BoundedFigure, limit: BoundedFigure): FieldCheck {
+  const margin = { low: limit.low - high, value: limit.value - value, high: limit.high - low };
+  return check(about, pairs, { value, low, high }, limit.value, margin);
 }
 
 /** Two figures that should be alike: the fraction of their sum, or the floor, whichever is more. @internal */
 export function alike(
-  check: Pick<FieldCheck, 'name' | 'pairs' | 'source'>,
+  about: About,
+  pairs: readonly RunPair[],
   [one, other]: readonly [BoundedFigure, BoundedFigure],
-  { fraction, floor }: { readonly fraction: number; readonly floor: number },
-  deciding: Undecided,
+  fraction: number,
+  floor: number,
 ): FieldCheck {
-  const limitOf = (a: number, b: number): number => Math.max(fraction * (a + b), floor);
-  const marginOf = (a: number, b: number): number => limitOf(a, b) - Math.abs(a - b);
-  // The margin falls as the larger grows and rises as the smaller does: the corners hold the worst, and the meeting point or a corner the best.
-  const worst = Math.min(marginOf(one.high, other.low), marginOf(one.low, other.high));
+  const limitOf = (a: number, b: number) => Math.max(fraction * (a + b), floor);
+  const marginOf = (a: number, b: number) => limitOf(a, b) - Math.abs(a - b);
+  const corners = [marginOf(one.high, other.low), marginOf(one.low, other.high)];
+  const apart = Math.max(one.low - other.high, other.low - one.high);
   const meeting = Math.min(one.high, other.high);
-  const overlap = one.low <= other.high && other.low <= one.high;
-  const best = overlap ? marginOf(meeting, meeting) : Math.max(marginOf(one.low, other.high), marginOf(one.high, other.low));
-  const value = Math.abs(one.value - other.value);
-  const range = {
-    value,
-    low: overlap ? 0 : Math.max(one.low - other.high, other.low - one.high),
+  const figure = {
+    value: Math.abs(one.value - other.value),
+    low: Math.max(0, apart),
     high: Math.max(one.high - other.low, other.high - one.low),
   };
-  return finished(check, range, limitOf(one.value, other.value), marginOf(one.value, other.value), worst, best, deciding);
+  return check(about, pairs, figure, limitOf(one.value, other.value), {
+    // The margin falls as the larger grows and rises as the smaller does: the corners hold the worst, and the meeting point or a corner the best.
+    low: Math.min(...corners),
+    value: marginOf(one.value, other.value),
+    high: apart > 0 ? Math.max(...corners) : marginOf(meeting, meeting),
+  });
 }
 
-function finished(
-  { name, pairs, source }: Pick<FieldCheck, 'name' | 'pairs' | 'source'>,
+function check(
+  { name, source }: About,
+  pairs: readonly RunPair[],
   { value, low, high }: BoundedFigure,
   limit: number,
-  margin: number,
-  worst: number,
-  best: number,
-  deciding: Undecided,
+  margin: BoundedFigure,
 ): FieldCheck {
-  const verdict = best < 0 ? 'fail' : worst < 0 ? 'uncertain' : verdictOf(margin, limit, MARGINAL_BELOW);
   return {
     name,
     aspect: 'measured',
@@ -76,10 +69,9 @@ function finished(
     range: { low, high },
     limit,
     unit: 'Ω',
-    margin,
-    marginFraction: limit > 0 ? margin / limit : 0,
-    verdict,
-    ...(verdict === 'uncertain' ? { deciding } : {}),
+    margin: margin.value,
+    marginFraction: limit > 0 ? margin.value / limit : 0,
+    verdict: margin.high < 0 ? 'fail' : margin.low < 0 ? 'uncertain' : verdictOf(margin.value, limit, MARGINAL_BELOW),
     source,
   };
 }

@@ -1,8 +1,8 @@
 /** What the conductors of a cable may have, at least and at most, and which conductors a reading may be of. @module */
 import { awg } from '../../conductor/awg.ts';
-import type { MaterialName } from '../../conductor/material.ts';
 import { atTemperature } from '../../conductor/resistance-per-metre.ts';
-import type { Celsius, OhmsPerMetre } from '../../quantity/units.ts';
+import type { Interval } from '../../quantity/interval.ts';
+import type { OhmsPerMetre } from '../../quantity/units.ts';
 import type { Cable } from '../cable.ts';
 import { CABLING_FIGURES } from '../cabling-figures-table.ts';
 import { LEAST_OF_NOMINAL, leastResistance } from '../least-resistance.ts';
@@ -12,7 +12,6 @@ export interface Wire {
   /** As in `24 AWG clad aluminium`. */
   readonly title: string;
   readonly gauge: number;
-  readonly material: MaterialName;
   /** [Ω/m] */
   readonly least: OhmsPerMetre;
   /** [Ω/m] */
@@ -35,36 +34,33 @@ export function leastShare(cable: Pick<Cable, 'stranding' | 'material'>): number
 
 /** The wire of a cable: from a thick conductor of its gauge to the most that its limit allows. @internal */
 export function wireOf(cable: Cable): Wire {
-  const { gauge, material, nominalResistancePerMetre: nominal, maximumResistancePerMetre: most } = cable;
-  const least = leastResistance(nominal, cable);
-  return { title: cable.title, gauge, material, least: least < most ? least : most, most, coefficient: cable.temperatureCoefficient };
+  const { title, gauge, maximumResistancePerMetre: most, temperatureCoefficient: coefficient } = cable;
+  return { title, gauge, least: Math.min(leastResistance(cable.nominalResistancePerMetre, cable), most), most, coefficient };
 }
 
 /** Copper of a gauge, twisted into pairs. @internal */
 export function copperWire(gauge: number): Wire {
   const stranding = gauge > LAST_SOLID ? 'stranded' : 'solid';
-  const { resistancePerMetre, material, temperatureCoefficient } = awg(gauge, { stranding });
+  const conductor = awg(gauge, { stranding });
+  const { resistancePerMetre, temperatureCoefficient: coefficient } = conductor;
   return {
     title: `${gauge} AWG copper`,
     gauge,
-    material,
-    least: leastResistance(resistancePerMetre, { stranding, material }),
+    least: leastResistance(resistancePerMetre, conductor),
     most: resistancePerMetre * THIN_AND_TWISTED,
-    coefficient: temperatureCoefficient,
+    coefficient,
   };
 }
 
 /** Clad aluminium of a gauge and of any make. @internal */
 export function cladWire(gauge: number): Wire {
   const copper = awg(gauge).resistancePerMetre;
-  const { temperatureCoefficient } = awg(gauge, { material: 'copper-clad-aluminium' });
   return {
     title: `${gauge} AWG clad aluminium`,
     gauge,
-    material: 'copper-clad-aluminium',
-    least: copper * CABLING_FIGURES['clad-aluminium-least'].value * LEAST_OF_NOMINAL.solid,
-    most: copper * CABLING_FIGURES['clad-aluminium-most'].value * THIN_AND_TWISTED,
-    coefficient: temperatureCoefficient,
+    least: copper * CABLING_FIGURES['clad-aluminium-least'][1] * LEAST_OF_NOMINAL.solid,
+    most: copper * CABLING_FIGURES['clad-aluminium-most'][1] * THIN_AND_TWISTED,
+    coefficient: awg(gauge, { material: 'copper-clad-aluminium' }).temperatureCoefficient,
   };
 }
 
@@ -74,9 +70,6 @@ export function categoryWire(most: OhmsPerMetre): Wire {
 }
 
 /** What a pair of the wire adds per metre of cable, at least and at most, between two temperatures. [Ω/m] @internal */
-export function loopPerMetre(wire: Wire, coldest: Celsius, hottest: Celsius): { readonly low: OhmsPerMetre; readonly high: OhmsPerMetre } {
-  return {
-    low: 2 * atTemperature(wire.least, wire.coefficient, coldest),
-    high: 2 * atTemperature(wire.most, wire.coefficient, hottest),
-  };
+export function loopPerMetre({ least, most, coefficient }: Wire, { low, high }: Interval): Interval {
+  return { low: 2 * atTemperature(least, coefficient, low), high: 2 * atTemperature(most, coefficient, high) };
 }

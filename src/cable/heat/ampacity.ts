@@ -88,25 +88,14 @@ export const HALF_LOADED = 1.4;
  */
 export function ampacity(input: AmpacityInput): Ampacity {
   const { gauge, bundle, temperatureRating, ambient, halfLoaded } = readInput(AMPACITY_FIELDS, input);
+  const told = { caution: HEAT_CAUTION, source: 'nec-725.144' } as const;
   const column = AMPACITY_BUNDLES.findIndex((most) => bundle <= most);
-  if (gauge > 26 || column < 0) return none('engineering-supervision', 'nec-725.144');
+  if (gauge > 26 || column < 0) return { feasible: false, reason: 'engineering-supervision', ...told };
   const rating = AMPACITY_RATINGS.indexOf(temperatureRating);
   const table = AMPACITIES.find(([size]) => size === gauge)?.[1][column]?.[rating];
-  if (typeof table !== 'number') return none('no-figure', 'nec-725.144');
+  if (typeof table !== 'number') return { feasible: false, reason: 'no-figure', ...told };
   const ambientFactor = AMBIENT_FACTORS.find(([most]) => ambient <= most)?.[1][rating];
-  if (typeof ambientFactor !== 'number') return none('too-warm', 'nec-310.15-ambient');
+  if (typeof ambientFactor !== 'number') return { feasible: false, reason: 'too-warm', ...told, source: 'nec-310.15-ambient' };
   const loadFactor = halfLoaded ? HALF_LOADED : 1;
-  return {
-    feasible: true,
-    ampacity: table * ambientFactor * loadFactor,
-    table,
-    ambientFactor,
-    loadFactor,
-    caution: HEAT_CAUTION,
-    source: 'nec-725.144',
-  };
-}
-
-function none(reason: 'engineering-supervision' | 'no-figure' | 'too-warm', source: SourceKey): Ampacity {
-  return { feasible: false, reason, caution: HEAT_CAUTION, source };
+  return { feasible: true, ampacity: table * ambientFactor * loadFactor, table, ambientFactor, loadFactor, ...told };
 }

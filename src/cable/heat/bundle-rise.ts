@@ -149,8 +149,8 @@ export function riseOf(read: Read<BundleRiseInput, 'ambient' | 'basis', ReadBund
   }
 
   const perCable = 2 * energisedPairs * conductorCurrent ** 2 * perMetre; // cold, at 20 °C [W/m]
-  const model = { way, ambient, warm, coefficient: cable.temperatureCoefficient };
-  const surfaceRise = settledSurface({ ...model, bundle, outsideDiameter, perCable });
+  const model = { way, ambient, warm, coefficient: cable.temperatureCoefficient, bundle, outsideDiameter, perCable };
+  const surfaceRise = settledSurface(model);
   const common = { conductorCurrent, caution: HEAT_CAUTION, source: way.source };
   if (surfaceRise === undefined) return { feasible: false, reason: 'no-steady-state', ...common };
 
@@ -162,7 +162,7 @@ export function riseOf(read: Read<BundleRiseInput, 'ambient' | 'basis', ReadBund
   return {
     feasible: true,
     rise,
-    ...(range === undefined ? {} : { range }),
+    ...(range && { range }),
     conductorTemperature: ambient + rise,
     surfaceRise,
     diameter: diameter * 1000,
@@ -178,12 +178,9 @@ export function riseOf(read: Read<BundleRiseInput, 'ambient' | 'basis', ReadBund
     if (bundle > to) return undefined;
     if (bundle >= from) return { low: own * (1 - error), high: own * (1 + error) };
     // Fewer cables are never hotter than seven.
-    const seven = settledSurface({ ...model, bundle: from, outsideDiameter: outsideDiameter as number, perCable });
+    const seven = settledSurface({ ...model, bundle: from });
     if (seven === undefined) return undefined;
-    return {
-      low: 0,
-      high: riseAbove(seven, bundleDiameter(from, outsideDiameter as number), way as InstallationRow, ambient) * (1 + error),
-    };
+    return { low: 0, high: riseAbove(seven, bundleDiameter(from, model.outsideDiameter), model.way, ambient) * (1 + error) };
   }
 }
 

@@ -1,5 +1,6 @@
 /** A wire: its gauge, its metal, its temperature. @module */
 
+import { USUAL_STRANDS } from '../../conductor/awg.ts';
 import { COPPER_COEFFICIENT, LAY_ALLOWANCE } from '../../conductor/copper-standard.ts';
 import { gaugeNumber } from '../../conductor/gauge.ts';
 import {
@@ -88,7 +89,7 @@ export const awgSheet: BookSheet<AwgWorkingInput, 'formula' | 'rounded' | 'solid
   }) => {
     // Tinned and hard-drawn copper are graded by the diameter of the strand: which grade, is looked up.
     const { diameter } = awg(size, { family });
-    const wire = stranding === 'solid' ? diameter : diameter / Math.sqrt(strands ?? 7);
+    const wire = stranding === 'solid' ? diameter : diameter / Math.sqrt(strands ?? USUAL_STRANDS);
     return {
       values: { n: gaugeNumber(size), sigma: material({ name, diameter: wire }).conductivity },
       cases: [family === 'formula' ? 'formula' : 'rounded', stranding, name === 'annealed-copper' ? 'copper' : 'metal'],

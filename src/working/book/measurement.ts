@@ -221,7 +221,7 @@ function lengthReading(
   const readings = Object.values(input.pairs).flatMap((x) => (typeof x === 'number' ? [readingBounds(x, accuracy)] : []));
   const high = Math.max(...readings.map(({ low }) => Math.max(low - leadResistance, 0)));
   const low = Math.min(...readings.map((reading) => reading.high - leadResistance));
-  const perMetre = loopPerMetre(wireOf(cable), temperature.low, temperature.high);
+  const perMetre = loopPerMetre(wireOf(cable), temperature);
   const rest = loopOf(cords, 0);
   const shortest = (high - rest.high - 2 * connections * connectionResistance) / perMetre.high;
   const longest = (low - rest.low) / perMetre.low;

@@ -1,6 +1,6 @@
 /** Unlike conductors and pairs: how unlike they are, and how the current of a device divides between them. @module */
 import { type RunPair, type UnbalanceInput, type UnbalanceLimits, unbalance } from '../../cable/index.ts';
-import { conductorsOf, PAIR_FLOOR, PAIR_FRACTION, PAIR_TO_PAIR_FLOOR, PAIR_TO_PAIR_FRACTION } from '../../cable/unbalance.ts';
+import { conductorsOf, UNBALANCE_LIMIT_FIELDS } from '../../cable/unbalance.ts';
 import { type PairResistance, type PairUnbalanceInput, pairUnbalance } from '../../ethernet/index.ts';
 import { appliedLimits } from '../../ethernet/power-at-pd.ts';
 import { type BookSheet, givens, steps } from '../engine/rows.ts';
@@ -42,10 +42,10 @@ export const unbalanceSheet: BookSheet<UnbalanceInput, never> = {
   // biome-ignore format: one figure a row
   givens: [
     givens([
-    ['k_p', '1', 'difference permitted within a pair, as a fraction of the sum', 'limits.pairFraction', { latex: 'k_{\\mathrm{p}}', value: PAIR_FRACTION.default }],
-    ['F_p', 'Ω', 'difference permitted within a pair, whatever the fraction says', 'limits.pairFloor', { latex: 'F_{\\mathrm{p}}', value: PAIR_FLOOR.default }],
-    ['k_t', '1', 'difference permitted between two pairs, as a fraction of the sum', 'limits.pairToPairFraction', { latex: 'k_{\\mathrm{t}}', value: PAIR_TO_PAIR_FRACTION.default }],
-    ['F_t', 'Ω', 'difference permitted between two pairs, whatever the fraction says', 'limits.pairToPairFloor', { latex: 'F_{\\mathrm{t}}', value: PAIR_TO_PAIR_FLOOR.default }],
+    ['k_p', '1', 'difference permitted within a pair, as a fraction of the sum', 'limits.pairFraction', { latex: 'k_{\\mathrm{p}}', value: UNBALANCE_LIMIT_FIELDS.pairFraction.default }],
+    ['F_p', 'Ω', 'difference permitted within a pair, whatever the fraction says', 'limits.pairFloor', { latex: 'F_{\\mathrm{p}}', value: UNBALANCE_LIMIT_FIELDS.pairFloor.default }],
+    ['k_t', '1', 'difference permitted between two pairs, as a fraction of the sum', 'limits.pairToPairFraction', { latex: 'k_{\\mathrm{t}}', value: UNBALANCE_LIMIT_FIELDS.pairToPairFraction.default }],
+    ['F_t', 'Ω', 'difference permitted between two pairs, whatever the fraction says', 'limits.pairToPairFloor', { latex: 'F_{\\mathrm{t}}', value: UNBALANCE_LIMIT_FIELDS.pairToPairFloor.default }],
   ], { source: 'row' }),
     conductorGivens,
   ],

@@ -32,7 +32,7 @@ describe('the figures', () => {
       ['conductor/IEC_60228', 100],
       ['conductor/NEC_TABLE_8', 100],
       ['ethernet/CLASS_TABLE', 60],
-      ['ethernet/PORT_TABLE', 16],
+      ['ethernet/PORT_TABLE', 12],
     ] as const) {
       expect(figures[name]?.length, name).toBeGreaterThanOrEqual(least);
     }

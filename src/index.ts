@@ -111,6 +111,7 @@ export {
   type PoeClass,
   type PoeClassNumber,
   type PoeClassOptions,
+  type PortCurrents,
   type PowerAtPd,
   type PowerAtPdInput,
   type PseType,

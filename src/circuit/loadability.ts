@@ -5,7 +5,7 @@ import { InputError } from '../quantity/input-error.ts';
 import { refuseUnknown } from '../quantity/nearest.ts';
 import type { Volts } from '../quantity/units.ts';
 import { type Drops, scaledLoads, solverFor, stableDrops } from './network-newton.ts';
-import { type NetworkInput, type NetworkProblem, networkProblem, SECTION_FIELDS, SUPPLY_FIELDS, TAP_FIELDS } from './network-problem.ts';
+import { type NetworkInput, type NetworkProblem, networkProblem, SOLVE_NETWORK_FIELDS } from './network-problem.ts';
 import { largestFactor } from './solve-network.ts';
 
 /** A network, how its loads may grow, and where they must stop. */
@@ -18,9 +18,9 @@ export interface LoadabilityInput extends NetworkInput {
 
 /** The network is guarded by hand, as for `solveNetwork`. @internal */
 export const LOADABILITY_FIELDS: Fields<LoadabilityInput> = {
-  supplies: { list: { object: () => SUPPLY_FIELDS }, least: 'supply' },
-  sections: { list: { object: () => SECTION_FIELDS } },
-  taps: { list: { object: () => TAP_FIELDS } },
+  supplies: () => SOLVE_NETWORK_FIELDS.supplies,
+  sections: () => SOLVE_NETWORK_FIELDS.sections,
+  taps: () => SOLVE_NETWORK_FIELDS.taps,
   minimumVoltage: { positive: 'V', optional: true },
   tap: { whole: [0, 1e6], optional: true },
 };

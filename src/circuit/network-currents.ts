@@ -28,12 +28,12 @@ export function sectionCurrents(problem: NetworkProblem, drop: Float64Array, tap
   for (let i = 0; i < from.length; i++) {
     const [a, b] = [fromName[i] as number, toName[i] as number];
     if (byNeed[i] === 1) continue;
-    need[a] = (need[a] as number) + (currents[i] as number);
-    need[b] = (need[b] as number) - (currents[i] as number);
+    (need[a] as number) += currents[i] as number;
+    (need[b] as number) -= currents[i] as number;
   }
   for (let i = 0; i < tapName.length; i++) {
     const name = tapName[i] as number;
-    need[name] = (need[name] as number) + (tapCurrents[i] as number);
+    (need[name] as number) += tapCurrents[i] as number;
   }
   // The supply is the root of its group, so that what the group needs comes from there; a group without one begins at any name.
   const roots = holder.filter((name) => name !== -1);
@@ -45,7 +45,7 @@ export function sectionCurrents(problem: NetworkProblem, drop: Float64Array, tap
     const inward = toName[section] === name;
     currents[section] = inward ? (need[name] as number) : -(need[name] as number);
     const up = inward ? (fromName[section] as number) : (toName[section] as number);
-    need[up] = (need[up] as number) + (need[name] as number);
+    (need[up] as number) += need[name] as number;
   }
   return currents;
 }

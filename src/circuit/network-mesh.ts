@@ -36,14 +36,14 @@ export function meshSolver(problem: NetworkProblem): LinearSolver {
         for (let i = 0; i < g.length; i++) {
           const k = (g[i] as number) / G;
           const end = ends[i] as number;
-          drawn[end] = (drawn[end] as number) + k * (drawn[node] as number);
-          slope[end] = (slope[end] as number) + k * (slope[node] as number);
+          (drawn[end] as number) += k * (drawn[node] as number);
+          (slope[end] as number) += k * (slope[node] as number);
           for (let j = i + 1; j < g.length; j++) {
             const row = plan[t++] as number;
             const column = plan[t++] as number;
             if (row >= 0) {
               const target = value[row] as Float64Array;
-              target[column] = (target[column] as number) + k * (g[j] as number);
+              (target[column] as number) += k * (g[j] as number);
             }
           }
         }
@@ -63,15 +63,7 @@ export function meshSolver(problem: NetworkProblem): LinearSolver {
 }
 
 /** The order of elimination, and where each product of it is added: found once, used by every solve. */
-function eliminationPlan({ nodes, from, to, resistance, held }: NetworkProblem): {
-  order: number[];
-  /** By node: the nodes it is still joined to when its turn comes. */
-  neighbours: Int32Array[];
-  /** By node: the conductances to them before anything is eliminated. */
-  conductance: Float64Array[];
-  /** By node: for each pair of its neighbours, the row and column that their product is added to. */
-  targets: Int32Array[];
-} {
+function eliminationPlan({ nodes, from, to, resistance, held }: NetworkProblem) {
   const joined: Map<number, number>[] = Array.from({ length: nodes }, () => new Map());
   for (let i = 0; i < from.length; i++) {
     const [a, b] = [from[i] as number, to[i] as number];
@@ -89,7 +81,9 @@ function eliminationPlan({ nodes, from, to, resistance, held }: NetworkProblem):
   for (let node = 0; node < nodes; node++) if (held[node] === 0) move(node, (joined[node] as Map<number, number>).size);
 
   const order: number[] = [];
+  /** By node: the nodes it is still joined to when its turn comes. */
   const neighbours: Int32Array[] = Array.from({ length: nodes }, () => new Int32Array(0));
+  /** By node: the conductances to them before anything is eliminated. */
   const conductance: Float64Array[] = Array.from({ length: nodes }, () => new Float64Array(0));
   let least = 0;
   for (;;) {
@@ -118,6 +112,7 @@ function eliminationPlan({ nodes, from, to, resistance, held }: NetworkProblem):
   const turn = new Int32Array(nodes).fill(nodes);
   for (const [i, node] of order.entries()) turn[node] = i;
   const column = neighbours.map((ends) => new Map([...ends].map((end, i) => [end, i])));
+  /** By node: for each pair of its neighbours, the row and column that their product is added to. */
   const targets = neighbours.map((ends) => {
     const plan: number[] = [];
     for (let i = 0; i < ends.length; i++) {

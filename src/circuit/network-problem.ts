@@ -6,7 +6,7 @@ import { refuse, requireArray, requireNonNegative, requireObject, requirePositiv
 import { InputError } from '../quantity/input-error.ts';
 import { refuseUnknown } from '../quantity/nearest.ts';
 import type { Celsius, Metres, Ohms, Volts } from '../quantity/units.ts';
-import { LOAD, LOAD_FIELDS, type Load } from './operating-point.ts';
+import { isPlain, isPlainLoad, LOAD_FIELDS, type Load, requireLoad } from './operating-point.ts';
 import { type SpanningOrder, sectionsByNode, spanningOrder } from './spanning-order.ts';
 import { LEG } from './voltage-drop.ts';
 
@@ -237,10 +237,8 @@ function sectionResistance(section: NetworkSection, i: number): Ohms {
   const { resistance, conductor } = section;
   if (conductor === undefined) {
     // The path is built only when it is needed: a network may have a hundred thousand sections.
-    if (!(typeof resistance === 'number' && resistance >= 1e-12 && resistance <= 1e12)) {
-      requireNonNegative(resistance as number, `sections[${i}].resistance`, 'Ω');
-    }
-    return resistance as number;
+    if (!isPlain(resistance)) requireNonNegative(resistance as Ohms, `sections[${i}].resistance`, 'Ω');
+    return resistance as Ohms;
   }
   if (resistance !== undefined) {
     throw new InputError('conflict', `sections[${i}].resistance`, 'either a resistance, or a conductor with its length', resistance);
@@ -256,24 +254,11 @@ function sectionResistance(section: NetworkSection, i: number): Ohms {
 }
 
 function addLoad(problem: NetworkProblem, node: number, load: Load, i: number): void {
-  // Paths are put together only where they are needed: there may be a hundred thousand taps.
-  if (typeof load !== 'object' || load === null) requireObject(load, `taps[${i}].load`, LOAD);
-  const { power, current, resistance } = load;
-  const inDomain = (value: number): boolean => value >= 1e-12 && value <= 1e12;
-  if (+(power === undefined) + +(current === undefined) + +(resistance === undefined) !== 2) {
-    requireObject(load, `taps[${i}].load`, LOAD);
-    throw new InputError('conflict', `taps[${i}].load`, 'exactly one of power, current and resistance', load);
-  }
-  if (power !== undefined) {
-    if (typeof power !== 'number' || !inDomain(power)) requireNonNegative(power, `taps[${i}].load.power`, 'W');
-    (problem.power[node] as number) += power;
-  } else if (current !== undefined) {
-    if (typeof current !== 'number' || !inDomain(current)) requireNonNegative(current, `taps[${i}].load.current`, 'A');
-    (problem.current[node] as number) += current;
-  } else {
-    requirePositive(resistance as Ohms, `taps[${i}].load.resistance`, 'Ω');
-    (problem.conductance[node] as number) += 1 / (resistance as Ohms);
-  }
+  // The path is put together only where it is needed: there may be a hundred thousand taps.
+  if (!isPlainLoad(load)) requireLoad(load, 0, `taps[${i}].load`);
+  if (load.power !== undefined) (problem.power[node] as number) += load.power;
+  else if (load.current !== undefined) (problem.current[node] as number) += load.current;
+  else (problem.conductance[node] as number) += 1 / load.resistance;
 }
 
 /** One node for all names that sections of 0 Ω join, in order of first mention. */

@@ -51,8 +51,8 @@ export function treeSolver(problem: NetworkProblem): LinearSolver | undefined {
         }
         const k = 1 / ownPivot;
         share[node] = k;
-        drawn[up] = (drawn[up] as number) + (drawn[node] as number) * k;
-        slope[up] = (slope[up] as number) + (slope[node] as number) * k;
+        (drawn[up] as number) += (drawn[node] as number) * k;
+        (slope[up] as number) += (slope[node] as number) * k;
       }
       for (let i = 0; i < heldCount; i++) drop[order[i] as number] = reference - (heldVoltage[order[i] as number] as number);
       for (let i = heldCount; i < nodes; i++) {

@@ -2,7 +2,7 @@
 import type { Load } from '../limits/load.ts';
 import { differenceOfProducts, nextDown, nextUp } from '../quantity/exact.ts';
 import type { Fields } from '../quantity/fields.ts';
-import { requireNonNegative, requireObject, requirePositive } from '../quantity/guards.ts';
+import { LARGEST, requireNonNegative, requireObject, requirePositive, SMALLEST } from '../quantity/guards.ts';
 import { InputError } from '../quantity/input-error.ts';
 import type { Amperes, Ohms, Volts, Watts } from '../quantity/units.ts';
 
@@ -93,28 +93,39 @@ export function operatingPoint(input: OperatingPointInput): OperatingPoint {
 /** The same for a line resistance that the library itself has made, however small. @internal */
 export function settle(supplyVoltage: Volts, resistance: Ohms, load: Load): OperatingPoint {
   requirePositive(supplyVoltage, 'supplyVoltage', 'V');
-  requireLoad(load, resistance);
+  if (!isPlainLoad(load)) requireLoad(load, resistance);
   if (load.power !== undefined) return constantPower(supplyVoltage, resistance, load.power + 0);
   if (load.current !== undefined) return constantCurrent(supplyVoltage, resistance, load.current + 0);
   return constantResistance(supplyVoltage, resistance, load.resistance + 0);
 }
 
-/** What a load is, in words. @internal */
-export const LOAD = 'an object with power, current or resistance';
-
 /** Requires exactly one of the three, at the end of a line of so many ohms. @internal */
-export function requireLoad(load: Load, lineResistance: Ohms): void {
-  if (typeof load !== 'object' || load === null) requireObject(load, 'load', LOAD);
+export function requireLoad(load: Load, lineResistance: Ohms, path: string = 'load'): void {
+  if (typeof load !== 'object' || load === null) requireObject(load, path, LOAD);
   const { power, current, resistance } = load;
   if (+(power === undefined) + +(current === undefined) + +(resistance === undefined) !== 2) {
-    requireObject(load, 'load', LOAD);
-    throw new InputError('conflict', 'load', 'exactly one of power, current and resistance', load);
+    requireObject(load, path, LOAD);
+    throw new InputError('conflict', path, 'exactly one of power, current and resistance', load);
   }
-  if (power !== undefined) requireNonNegative(power, 'load.power', 'W');
-  else if (current !== undefined) requireNonNegative(current, 'load.current', 'A');
+  if (power !== undefined) requireNonNegative(power, `${path}.power`, 'W');
+  else if (current !== undefined) requireNonNegative(current, `${path}.current`, 'A');
   // A load of 0 Ω is a short, which a line without resistance cannot limit.
-  else (lineResistance > 0 ? requireNonNegative : requirePositive)(resistance as Ohms, 'load.resistance', 'Ω');
+  else (lineResistance > 0 ? requireNonNegative : requirePositive)(resistance as Ohms, `${path}.resistance`, 'Ω');
 }
+
+/** Whether a load passes every guard as it is: most do. @internal */
+export function isPlainLoad(load: Load): boolean {
+  if (typeof load !== 'object' || load === null) return false;
+  const { power, current, resistance } = load;
+  return +(power === undefined) + +(current === undefined) + +(resistance === undefined) === 2 && isPlain(power ?? current ?? resistance);
+}
+
+/** Whether a value is a number that no guard refuses. @internal */
+export function isPlain(value: unknown): boolean {
+  return typeof value === 'number' && value >= SMALLEST && value <= LARGEST;
+}
+
+const LOAD = 'an object with power, current or resistance';
 
 /** The stable root for a constant power. Arguments are already within their domains. @internal */
 export function constantPower(V: Volts, R: Ohms, P: Watts): OperatingPoint {

@@ -3,8 +3,7 @@ import type { Fields } from '../quantity/fields.ts';
 import { LARGEST, requireArray, requireObject, requireOneOf, requirePositive, SMALLEST } from '../quantity/guards.ts';
 import { refuseUnknown } from '../quantity/nearest.ts';
 import type { Volts } from '../quantity/units.ts';
-import { type NetworkInput, type NetworkTap, NODE_NAME, SECTION_FIELDS, SUPPLY_FIELDS } from './network-problem.ts';
-import { LOAD_FIELDS } from './operating-point.ts';
+import { type NetworkInput, type NetworkTap, SOLVE_NETWORK_FIELDS, TAP_FIELDS } from './network-problem.ts';
 import { type NetworkSolution, solveNetwork } from './solve-network.ts';
 
 /** A tap that turns itself off under a voltage. */
@@ -22,15 +21,15 @@ export interface ShedTapsInput extends Omit<NetworkInput, 'taps'> {
 
 /** @internal */
 export const SHEDDING_TAP_FIELDS: Fields<SheddingTap> = {
-  at: () => NODE_NAME,
-  load: { exactlyOne: () => LOAD_FIELDS },
+  at: () => TAP_FIELDS.at,
+  load: () => TAP_FIELDS.load,
   turnOff: { positive: 'V', optional: true },
 };
 
 /** The network is guarded by hand, as for `solveNetwork`. @internal */
 export const SHED_TAPS_FIELDS: Fields<ShedTapsInput> = {
-  supplies: { list: { object: () => SUPPLY_FIELDS }, least: 'supply' },
-  sections: { list: { object: () => SECTION_FIELDS } },
+  supplies: () => SOLVE_NETWORK_FIELDS.supplies,
+  sections: () => SOLVE_NETWORK_FIELDS.sections,
   taps: { list: { object: () => SHEDDING_TAP_FIELDS } },
   shed: { oneOf: () => ['allBelow', 'furthestBelow'] },
 };

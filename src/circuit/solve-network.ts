@@ -77,10 +77,10 @@ export function solveNetwork(input: NetworkInput): Network {
     return { feasible: false, at: nameOfNode(problem, found.node), loadability, nearCollapse: carries(1 - 2e-9) };
   }
   // A small pivot, or a voltage near 0 under current loads, is how collapse announces itself; only then is it worth asking.
-  const least = problem.reference - largest(found.drop);
+  const least = problem.reference - found.drop.reduce((most, drop) => Math.max(most, drop), 0);
   const nearCollapse =
     (found.pivot < 0.01 || least < 1e-6 * problem.reference) && !stableDrops(problem, solver, scaledLoads(problem, 1 + 1e-9)).feasible;
-  return solution(problem, input.taps, found.drop, solver.tree, nearCollapse);
+  return { ...solution(problem, input.taps, found.drop, solver.tree), nearCollapse };
 }
 
 function solution(
@@ -88,8 +88,7 @@ function solution(
   taps: readonly NetworkTap[],
   drop: Float64Array,
   tree: boolean,
-  nearCollapse: boolean,
-): NetworkSolution {
+): Omit<NetworkSolution, 'nearCollapse'> {
   const { names, nodeOfName, reference, tapName, resistance, fromName, toName, holder } = problem;
   const voltageOf = (name: number): Volts => reference - (drop[nodeOfName[name] as number] as number);
   const nodes = names.map((node, name) => ({ node, voltage: voltageOf(name) }));
@@ -116,20 +115,18 @@ function solution(
   });
 
   const flow = sectionCurrents(problem, drop, tapCurrents, tree);
-  const currents: Amperes[] = [];
   const outflow = new Float64Array(names.length);
   let lineLoss = 0;
   for (let i = 0; i < flow.length; i++) {
     const I = flow[i] as number;
-    currents.push(I);
     lineLoss += I * I * (resistance[i] as number);
     const [a, b] = [nodeOfName[fromName[i] as number] as number, nodeOfName[toName[i] as number] as number];
-    outflow[a] = (outflow[a] as number) + I;
-    outflow[b] = (outflow[b] as number) - I;
+    (outflow[a] as number) += I;
+    (outflow[b] as number) -= I;
   }
   for (let i = 0; i < taps.length; i++) {
     const node = nodeOfName[tapName[i] as number] as number;
-    outflow[node] = (outflow[node] as number) + (tapCurrents[i] as number);
+    (outflow[node] as number) += tapCurrents[i] as number;
   }
   let supplyPower = 0;
   const supplies: { at: string; current: Amperes; power: Watts }[] = [];
@@ -144,21 +141,14 @@ function solution(
     feasible: true,
     nodes,
     voltages,
-    currents,
+    currents: [...flow],
     taps: solvedTaps,
     supplies,
     lowest: { ...lowest },
     supplyPower,
     loadPower,
     lineLoss,
-    nearCollapse,
   };
-}
-
-function largest(drop: Float64Array): number {
-  let most = 0;
-  for (let node = 0; node < drop.length; node++) most = Math.max(most, drop[node] as number);
-  return most;
 }
 
 /** @internal */

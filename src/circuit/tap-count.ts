@@ -1,7 +1,6 @@
 /** How many equal taps a line can hold: a chain of packs. @module */
 import { type Fields, readInput } from '../quantity/fields.ts';
 import type { Ohms, Volts } from '../quantity/units.ts';
-import type { NetworkInput } from './network-problem.ts';
 import { LOAD_FIELDS, type Load } from './operating-point.ts';
 import { solveNetwork } from './solve-network.ts';
 
@@ -53,57 +52,28 @@ export interface TapCount {
  * maximumTaps({ supplyVoltage: 30, spacingResistance: 2, load: { power: 3 }, minimumVoltage: 20 }).count; // => 7
  */
 export function maximumTaps(input: TapCountInput): TapCount {
-  const {
-    supplyVoltage,
-    spacingResistance,
-    feedResistance = spacingResistance,
-    load,
-    minimumVoltage,
-    most,
-  } = readInput(MAXIMUM_TAPS_FIELDS, input);
-  let limitedBy: TapCount['limitedBy'] = 'most';
-  let lowestVoltage = supplyVoltage;
-  const works = (count: number): boolean => {
-    const chain = solveNetwork(chainOf(count));
-    if (!chain.feasible || (minimumVoltage !== undefined && chain.lowest.voltage < minimumVoltage)) {
-      limitedBy = chain.feasible ? 'minimum-voltage' : 'collapse';
-      return false;
-    }
-    lowestVoltage = chain.lowest.voltage;
-    return true;
-  };
-  let good = 0;
-  let bad = 1;
-  while (bad <= most && works(bad)) {
-    good = bad;
-    bad *= 2;
-  }
-  if (bad > most) {
-    if (good === most || works(most)) return { count: most, limitedBy: 'most', lowestVoltage };
-    bad = most;
-  }
-  while (bad - good > 1) {
-    const middle = Math.floor((good + bad) / 2);
-    if (works(middle)) good = middle;
-    else bad = middle;
-  }
-  // What ends the chain is what the next tap would meet; both closures are put on that count and on the last good one.
-  works(good + 1);
-  lowestVoltage = supplyVoltage;
-  const ends = limitedBy;
-  if (good > 0) works(good);
-  return { count: good, limitedBy: ends, lowestVoltage };
-
-  function chainOf(count: number): NetworkInput {
-    const sections = Array.from({ length: count }, (_, i) => ({
-      from: i,
-      to: i + 1,
-      resistance: i === 0 ? feedResistance : spacingResistance,
+  const read = readInput(MAXIMUM_TAPS_FIELDS, input);
+  const { supplyVoltage, spacingResistance, feedResistance = spacingResistance, minimumVoltage = 0, load, most } = read;
+  /** Voltage at the last of so many taps, or why they are too many. */
+  const last = (count: number): Volts | 'collapse' | 'minimum-voltage' => {
+    const sections = Array.from({ length: count }, (_, from) => ({
+      from,
+      to: from + 1,
+      resistance: from === 0 ? feedResistance : spacingResistance,
     }));
-    return {
-      supplies: [{ at: 0, voltage: supplyVoltage }],
-      sections,
-      taps: sections.map(({ to }) => ({ at: to, load })),
-    };
+    const taps = sections.map(({ to }) => ({ at: to, load }));
+    const chain = solveNetwork({ supplies: [{ at: 0, voltage: supplyVoltage }], sections, taps });
+    if (!chain.feasible) return 'collapse';
+    return chain.lowest.voltage < minimumVoltage ? 'minimum-voltage' : chain.lowest.voltage;
+  };
+  let [count, tooMany, lowestVoltage] = [0, most + 1, supplyVoltage];
+  let limitedBy: TapCount['limitedBy'] = 'most';
+  // Doubled until they are too many, then halved between.
+  while (tooMany - count > 1) {
+    const tried = tooMany > most ? Math.min(2 * count || 1, most) : Math.floor((count + tooMany) / 2);
+    const found = last(tried);
+    if (typeof found === 'number') [count, lowestVoltage] = [tried, found];
+    else [tooMany, limitedBy] = [tried, found];
   }
+  return { count, limitedBy, lowestVoltage };
 }

@@ -3,7 +3,8 @@ import { type Fields, readInput } from '../quantity/fields.ts';
 import { InputError } from '../quantity/input-error.ts';
 import type { Watts } from '../quantity/units.ts';
 import type { SourceKey } from '../sources/sources.ts';
-import type { PoeClassNumber, PseType } from './class-table.ts';
+import type { AssignedClassInput } from './assigned-class.ts';
+import type { PoeClassNumber } from './class-table.ts';
 import { grantedClass } from './granted-class.ts';
 import { mostDraw, poeClass } from './poe-class.ts';
 import * as port from './port-fields.ts';
@@ -11,11 +12,7 @@ import { PSE_TYPES } from './port-table.ts';
 import { START_UP_POWER } from './pse-type.ts';
 
 /** A device and the port that it is plugged into. */
-export interface ClassAssignmentInput {
-  /** Class that the device asks for, 0 to 8. */
-  readonly requestedClass: PoeClassNumber;
-  /** Type of the port, 1 to 4. */
-  readonly pseType: PseType;
+export interface ClassAssignmentInput extends AssignedClassInput {
   /** Pairs that the port can power; all of its type's if absent. */
   readonly pairs?: 2 | 4 | undefined;
   /** Most power that the port may give, as its data sheet or its settings say; as much as its type's if absent. [W] */
@@ -30,9 +27,7 @@ export const CLASS_ASSIGNMENT_FIELDS: Fields<ClassAssignmentInput> = {
   portLimit: { nonNegative: 'W', optional: true },
 };
 
-interface ClassAssignmentCommon {
-  readonly requestedClass: PoeClassNumber;
-  readonly pseType: PseType;
+interface ClassAssignmentCommon extends AssignedClassInput {
   /** What the device would draw with the class it asks for. [W] */
   readonly requestedPdPower: Watts;
   /** The answer in a sentence. */
@@ -98,7 +93,7 @@ export function classAssignment(input: ClassAssignmentInput): ClassAssignment {
   const limits = poeClass(granted, { pseType });
   const pdPower = mostDraw(limits);
   const demoted = pdPower < requestedPdPower;
-  const startUpPower = pdPower < START_UP_POWER ? pdPower : START_UP_POWER;
+  const startUpPower = Math.min(pdPower, START_UP_POWER);
   const draws = demoted ? `${pdPower} W, not ${requestedPdPower} W` : `${pdPower} W`;
   const start = pdPower > START_UP_POWER ? `, and ${startUpPower} W while it starts` : '';
   return {

@@ -15,17 +15,10 @@ export interface PoeClassDetail extends PoeClass, PortCurrents {
   /** Largest value that the device may request by LLDP, in 0.1 W, as a whole number (memory). */
   readonly lldpLimit: number;
   /** Where each figure comes from, where rows or columns differ. */
-  readonly sources: {
-    readonly psePower: SourceKey;
-    readonly pdPower: SourceKey;
-    readonly pdPowerLater?: SourceKey;
-    readonly pdPeakPower: SourceKey;
-    readonly pseVoltage: SourceKey;
-    readonly pdVoltage: SourceKey;
-    readonly channelResistance: SourceKey;
-    readonly pairsetCurrentUnbalanced?: SourceKey;
-    readonly lldpLimit: SourceKey;
-  };
+  readonly sources: Readonly<
+    Record<'psePower' | 'pdPower' | 'pdPeakPower' | 'pseVoltage' | 'pdVoltage' | 'channelResistance' | 'lldpLimit', SourceKey> &
+      Partial<Record<'pdPowerLater' | 'pairsetCurrentUnbalanced', SourceKey>>
+  >;
 }
 
 /**

@@ -13,12 +13,16 @@ import { PSE_TYPES, PSE_VOLTAGE_MAX, portRow } from './port-table.ts';
 /** A class of one pairset of a dual-signature device. */
 export type DualSignatureClassNumber = 1 | 2 | 3 | 4 | 5;
 
+/** Which port serves the device. */
+export interface DualSignatureOptions {
+  /** Type of the port, 3 or 4; the weakest that may serve the classes if absent: 3, or 4 for class 5. */
+  readonly pseType?: PseType | undefined;
+}
+
 /** The class of each pairset of a dual-signature device, which need not be equal, and the port. */
-export interface DualSignatureInput {
+export interface DualSignatureInput extends DualSignatureOptions {
   readonly a: DualSignatureClassNumber;
   readonly b: DualSignatureClassNumber;
-  /** Type of the port, 3 or 4; the weakest that may serve both classes if absent: 3, or 4 for class 5. */
-  readonly pseType?: PseType | undefined;
 }
 
 /** @internal */
@@ -27,12 +31,6 @@ export const DUAL_SIGNATURE_FIELDS: Fields<DualSignatureInput> = {
   b: { whole: [1, 5] },
   pseType: () => port.PSE_TYPE_FIELD,
 };
-
-/** Which port serves the device. */
-export interface DualSignatureOptions {
-  /** Type of the port, 3 or 4; the weakest that may serve the classes if absent: 3, or 4 for class 5. */
-  readonly pseType?: PseType | undefined;
-}
 
 /** One pairset of a dual-signature device, with the limits of its class. All of it from memory. */
 export interface DualSignatureClass {
@@ -92,7 +90,9 @@ const CLASS_5_PD_POWER: Watts = 35.6;
 export function dualSignatureClass(dualSignatureClass: DualSignatureClassNumber, options: DualSignatureOptions = {}): DualSignatureClass {
   requireObject(options, 'options', 'an object with pseType');
   requireKeys(options, ['pseType'], 'options');
-  return pairsetClass(dualSignatureClass, options.pseType, 'dualSignatureClass');
+  requireInteger(dualSignatureClass, 1, 5, 'dualSignatureClass');
+  if (options.pseType !== undefined) requireOneOf(options.pseType, PSE_TYPES, 'pseType');
+  return pairsetClass(dualSignatureClass, options.pseType);
 }
 
 /**
@@ -108,8 +108,7 @@ export function dualSignatureClass(dualSignatureClass: DualSignatureClassNumber,
 export function dualSignature(input: DualSignatureInput): DualSignature {
   const classes = readInput(DUAL_SIGNATURE_FIELDS, input);
   const { pseType = classes.a === 5 || classes.b === 5 ? 4 : 3 } = classes;
-  const a = pairsetClass(classes.a, pseType, 'a');
-  const b = pairsetClass(classes.b, pseType, 'b');
+  const [a, b] = [pairsetClass(classes.a, pseType), pairsetClass(classes.b, pseType)];
   return {
     a,
     b,
@@ -120,11 +119,9 @@ export function dualSignature(input: DualSignatureInput): DualSignature {
   };
 }
 
-function pairsetClass(number: DualSignatureClassNumber, pseType: PseType | undefined, parameter: string): DualSignatureClass {
-  requireInteger(number, 1, 5, parameter);
+function pairsetClass(number: DualSignatureClassNumber, pseType: PseType | undefined): DualSignatureClass {
   const weakest = number === 5 ? 4 : 3;
-  const type = pseType === undefined ? weakest : pseType;
-  requireOneOf(type, PSE_TYPES, 'pseType');
+  const type = pseType ?? weakest;
   if (type < weakest) throw new InputError('conflict', 'pseType', `Type ${weakest} or higher for dual-signature class ${number}`, type);
   const row = classRow(number);
   const { psePower } = row;

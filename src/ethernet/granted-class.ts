@@ -1,8 +1,7 @@
-/** The class that a port grants to a device, and what the device wants all the same. @module */
+/** The class that a port grants to a device, by its type, its pairs and its limit, and what the device wants all the same. @module */
 import type { Watts } from '../quantity/units.ts';
 import { grantedByType } from './assigned-class.ts';
-import type { PoeClassNumber, PseType } from './class-table.ts';
-import { classWithin } from './class-within.ts';
+import { classRow, type PoeClassNumber, type PseType } from './class-table.ts';
 import { poeClass } from './poe-class.ts';
 
 /** What a port may give. @internal */
@@ -36,4 +35,22 @@ export function grantedClass(
 export function wantedPower(requested: PoeClassNumber, granted: PoeClassNumber, stated: Watts | undefined): Watts | undefined {
   if (stated !== undefined) return stated;
   return granted === requested ? undefined : poeClass(requested).pdPower;
+}
+
+/**
+ * The highest class up to the one that the type grants whose printed power at the port is within the limit.
+ *
+ * What is granted 15.4 W for a higher class is class 0 on Types 1 and 2, which know no demotion to class 3, and class 3 else.
+ * `undefined` where not even class 1 fits.
+ */
+function classWithin(granted: PoeClassNumber, pseType: PseType | undefined, limit: Watts): PoeClassNumber | undefined {
+  if (fits(granted, limit)) return granted;
+  for (let lower = granted === 0 ? 2 : granted - 1; lower > 0; lower--) {
+    if (fits(lower as PoeClassNumber, limit)) return lower === 3 && pseType !== undefined && pseType < 3 ? 0 : (lower as PoeClassNumber);
+  }
+  return undefined;
+}
+
+function fits(number: PoeClassNumber, limit: Watts): boolean {
+  return classRow(number).psePower <= limit;
 }

@@ -6,22 +6,18 @@ import { requireInteger, requireNonNegative } from '../quantity/guards.ts';
 import { InputError } from '../quantity/input-error.ts';
 import type { Ohms, Volts, Watts } from '../quantity/units.ts';
 import type { SourceKey } from '../sources/sources.ts';
-import { classRow, type PoeClassNumber, type PseType } from './class-table.ts';
-import { classLimits, mostDraw } from './poe-class.ts';
+import { classRow, type PoeClassNumber } from './class-table.ts';
+import { classLimits, mostDraw, type PoeClassOptions } from './poe-class.ts';
 import * as port from './port-fields.ts';
 import { appliedLimits, loopThatPowerSees } from './power-at-pd.ts';
 import { type PortVoltage, portVoltageRange } from './pse-voltage.ts';
 
 /** A request that a device has sent. */
-export interface LldpAllocationInput {
+export interface LldpAllocationInput extends PoeClassOptions {
   /** Requested value: power at the input of the device, in 0.1 W, as a whole number from 0 to 999. */
   readonly requested: number;
   /** Class that the port has granted, 0 to 8. */
   readonly poeClass: PoeClassNumber;
-  /** Type of the port; the weakest that may serve the class if absent. */
-  readonly pseType?: PseType | undefined;
-  /** Pairs that carry power; 4 for classes 5 to 8, else 2. */
-  readonly pairs?: 2 | 4 | undefined;
   /** The loop that power sees [Ω], or a `runResistance` result; the worst channel of the type if absent. */
   readonly resistance?: Ohms | RunResistance | undefined;
   /** Voltage at the port, of which the low end counts; the lowest of its type if absent. [V] */
@@ -136,12 +132,11 @@ export function lldpClassLimit(poeClass: PoeClassNumber): number {
 export function lldpAllocation(input: LldpAllocationInput): LldpAllocation {
   const { requested, ...stated } = readInput(LLDP_ALLOCATION_FIELDS, input);
   const limits = classLimits(stated.poeClass, stated);
-  const resistance = stated.resistance === undefined ? limits.channelResistance : loopThatPowerSees(stated.resistance, limits.pairs);
+  const resistance = loopThatPowerSees(stated.resistance ?? limits.channelResistance, limits.pairs);
   const pseVoltage = portVoltageRange(stated.pseVoltage ?? limits.pseVoltageMin).low;
   const classLimit = lldpClassLimit(stated.poeClass);
-  const allocated = requested < classLimit ? requested : classLimit;
-  const most = mostDraw(limits);
-  const pdPower = allocated / 10 < most ? allocated / 10 : most;
+  const allocated = Math.min(requested, classLimit);
+  const pdPower = Math.min(allocated / 10, mostDraw(limits));
   const point = constantPower(pseVoltage, resistance, pdPower);
   const notes: string[] = [];
   if (requested / 10 > pdPower) {
@@ -149,7 +144,7 @@ export function lldpAllocation(input: LldpAllocationInput): LldpAllocation {
   }
   // A nanowatt is rounding: class 4 at its worst takes its 30 W.
   if (point.feasible && point.supplyPower - limits.psePower > 1e-9) {
-    const { psePowerLimit } = appliedLimits({ poeClass: limits.poeClass, pseType: limits.type, pairs: limits.pairs, pdPower });
+    const { psePowerLimit } = appliedLimits({ ...stated, pdPower });
     const off = point.supplyPower > psePowerLimit ? ': the port may switch the device off' : '';
     const words = `class ${limits.poeClass} is set aside ${limits.psePower} W at the port, not the ${point.supplyPower.toFixed(3)} W that the line takes`;
     notes.push(words + off);
@@ -163,7 +158,7 @@ export function lldpAllocation(input: LldpAllocationInput): LldpAllocation {
     resistanceBasis: stated.resistance === undefined ? 'worst-case' : 'stated',
     pseVoltage,
     source: 'ieee-802.3-lldp',
-    ...(point.feasible ? { psePower: point.supplyPower < limits.psePower ? point.supplyPower : limits.psePower } : {}),
+    ...(point.feasible ? { psePower: Math.min(point.supplyPower, limits.psePower) } : {}),
     limitedByClass: notes.length > 0,
     notes,
     feasible: point.feasible,

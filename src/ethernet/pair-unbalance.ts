@@ -10,24 +10,23 @@ import {
   unbalance,
 } from '../cable/unbalance.ts';
 import { constantPower, type FeasiblePoint, type InfeasiblePoint } from '../circuit/operating-point.ts';
-import type { Check, CheckName } from '../limits/check.ts';
+import type { Check } from '../limits/check.ts';
 import { held, MARGINAL_BELOW_FIELD } from '../limits/held.ts';
-import type { Limit } from '../limits/limit.ts';
 import { PAIR_TO_PAIR_UNBALANCE } from '../limits/pair-to-pair-unbalance.ts';
 import { PAIR_UNBALANCE } from '../limits/pair-unbalance.ts';
 import { type Assumption, type Fields, type OptionalField, readInput } from '../quantity/fields.ts';
 import { requireNonNegative } from '../quantity/guards.ts';
 import { InputError } from '../quantity/input-error.ts';
 import type { Amperes, Ohms, Volts, Watts } from '../quantity/units.ts';
-import type { PoeClassNumber, PseType } from './class-table.ts';
+import type { PoeClassNumber } from './class-table.ts';
 import * as port from './port-fields.ts';
-import { appliedLimits } from './power-at-pd.ts';
+import { appliedLimits, type PowerAtPdInput } from './power-at-pd.ts';
 
 /** Resistance that a port or a device adds to each powered pair: one figure for all, or by pair. [Ω] */
 export type PairResistance = Ohms | Readonly<Partial<Record<RunPair, Ohms>>>;
 
 /** A device behind unlike conductors. */
-export interface PairUnbalanceInput {
+export interface PairUnbalanceInput extends Pick<PowerAtPdInput, 'pseType' | 'pseVoltage' | 'pdPower' | 'marginalBelow'> {
   /** Each conductor of the powered pairs alone, end to end: one pairset ('1,2' and '3,6', or '4,5' and '7,8') or both. [Ω] */
   readonly pairs: ConductorsByPair;
   /** The positive pair of each pairset; '1,2' and '4,5' if absent. */
@@ -38,16 +37,8 @@ export interface PairUnbalanceInput {
   readonly pdPairResistance?: PairResistance | undefined;
   /** Class that the port has granted, 0 to 8. */
   readonly poeClass: PoeClassNumber;
-  /** Type of the port; the weakest that may serve the class if absent. */
-  readonly pseType?: PseType | undefined;
-  /** Voltage at the port; the lowest of its type if absent. [V] */
-  readonly pseVoltage?: Volts | undefined;
-  /** What the device draws; all that its class allows if absent. [W] */
-  readonly pdPower?: Watts | undefined;
   /** How much unbalance is permitted; the figures of the standard, from memory, if absent. */
   readonly limits?: UnbalanceLimits | undefined;
-  /** A margin under this fraction of the limit is marginal; 0.05 if absent. */
-  readonly marginalBelow?: number | undefined;
 }
 
 /** @internal */
@@ -147,18 +138,20 @@ export function pairUnbalance(input: PairUnbalanceInput): PairUnbalance {
     pair,
     resistances,
     polarity: positive.includes(pair) ? ('positive' as const) : ('negative' as const),
-    resistance:
-      parallel(...resistances) +
-      addedTo(pair, stated.psePairResistance, 'psePairResistance') +
-      addedTo(pair, stated.pdPairResistance, 'pdPairResistance'),
+    resistance: parallel(...resistances) + addedTo(pair, stated, 'psePairResistance') + addedTo(pair, stated, 'pdPairResistance'),
   }));
   const conductance = { positive: 0, negative: 0 };
   for (const { polarity, resistance } of branches) conductance[polarity] += 1 / resistance;
   const resistance = 1 / conductance.positive + 1 / conductance.negative;
   const operating = constantPower(pseVoltage, resistance, pdPower);
 
-  const { checks, checked } = unbalanceChecks(input, (pair) => positive.includes(pair), marginalBelow);
-  const scope = scopeOf(stated);
+  const unlike = unbalance({ pairs: input.pairs, limits: input.limits });
+  const compared = [
+    ...unlike.pairs.map((one) => ({ ...one, pairs: [one.pair], heldTo: PAIR_UNBALANCE })),
+    ...unlike.pairToPair
+      .filter(({ pairs: [one, other] }) => positive.includes(one) === positive.includes(other))
+      .map((two) => ({ ...two, heldTo: PAIR_TO_PAIR_UNBALANCE })),
+  ];
   const assumptions = port.portAssumptions(stated, limits, ['pdPower', 'pseVoltage', 'pseType']);
   if (stated.positive === undefined) {
     assumptions.push({ parameter: 'positive', value: positive.join(' and '), source: 'library-default' });
@@ -166,33 +159,32 @@ export function pairUnbalance(input: PairUnbalanceInput): PairUnbalance {
   for (const parameter of ['psePairResistance', 'pdPairResistance'] as const) {
     if (stated[parameter] === undefined) assumptions.push({ parameter, value: 0, unit: 'Ω', source: 'library-default' });
   }
-  const common = { scope, resistance, pseVoltage, checks, checked, assumptions };
+  const common = {
+    scope: scopeOf(stated),
+    resistance,
+    pseVoltage,
+    checks: compared.map(({ heldTo, difference, limit }) => held(heldTo, difference, limit, marginalBelow)),
+    checked: compared.map(({ pairs }) => pairs),
+    assumptions,
+  };
   if (!operating.feasible) return { ...common, feasible: false, operating };
 
-  let largestPairCurrent = 0;
-  let largestConductorCurrent = 0;
-  let largestBiasCurrent = 0;
-  const pairs = branches.map((branch): PairCurrent => {
+  const pairs = branches.map(({ resistances: [first, second], ...branch }) => {
     const share = 1 / branch.resistance / conductance[branch.polarity];
     const current = operating.current * share;
-    const [first, second] = branch.resistances;
     // Two conductors side by side carry the current in the inverse ratio of their resistances.
     const conductorCurrents = [(current * second) / (first + second), (current * first) / (first + second)] as const;
-    const bias = Math.abs(conductorCurrents[0] - conductorCurrents[1]) / 2;
-    if (current > largestPairCurrent) largestPairCurrent = current;
-    if (bias > largestBiasCurrent) largestBiasCurrent = bias;
-    for (const one of conductorCurrents) if (one > largestConductorCurrent) largestConductorCurrent = one;
-    return {
-      pair: branch.pair,
-      polarity: branch.polarity,
-      resistance: branch.resistance,
-      current,
-      share,
-      conductorCurrents,
-      cableHeat: current * current * parallel(first, second),
-    };
+    return { ...branch, current, share, conductorCurrents, cableHeat: current * current * parallel(first, second) };
   });
-  return { ...common, feasible: true, operating, pairs, largestPairCurrent, largestConductorCurrent, largestBiasCurrent };
+  return {
+    ...common,
+    feasible: true,
+    operating,
+    pairs,
+    largestPairCurrent: Math.max(0, ...pairs.map(({ current }) => current)),
+    largestConductorCurrent: Math.max(0, ...pairs.flatMap(({ conductorCurrents }) => conductorCurrents)),
+    largestBiasCurrent: Math.max(0, ...pairs.map(({ conductorCurrents: [first, second] }) => Math.abs(first - second) / 2)),
+  };
 }
 
 /** Alternatives A and B. */
@@ -213,42 +205,17 @@ function positivePairs(names: readonly RunPair[], positive: readonly RunPair[] |
   return positive;
 }
 
-function addedTo(pair: RunPair, added: PairResistance | undefined, parameter: string): Ohms {
-  if (added === undefined) return 0;
-  if (typeof added !== 'object' || added === null) {
-    requireNonNegative(added, parameter, 'Ω');
-    return added;
-  }
+type Added = Pick<PairUnbalanceInput, 'psePairResistance' | 'pdPairResistance'>;
+
+function addedTo(pair: RunPair, stated: Added, parameter: keyof Added): Ohms {
+  const { [parameter]: added = 0 } = stated;
+  if (typeof added === 'number') return added;
   const ohms = Object.hasOwn(added, pair) ? added[pair] : undefined;
   requireNonNegative(ohms as Ohms, `${parameter}['${pair}']`, 'Ω');
   return ohms as Ohms;
 }
 
-function scopeOf({
-  psePairResistance,
-  pdPairResistance,
-}: Pick<PairUnbalanceInput, 'psePairResistance' | 'pdPairResistance'>): PairUnbalanceCommon['scope'] {
+function scopeOf({ psePairResistance, pdPairResistance }: Added): PairUnbalanceCommon['scope'] {
   if (psePairResistance === undefined) return pdPairResistance === undefined ? 'channel alone' : 'channel and PD';
   return pdPairResistance === undefined ? 'channel and PSE' : 'channel, PSE and PD';
-}
-
-function unbalanceChecks(
-  { pairs: conductors, limits }: PairUnbalanceInput,
-  isPositive: (pair: RunPair) => boolean,
-  marginalBelow: number,
-): { checks: Check[]; checked: (readonly RunPair[])[] } {
-  const { pairs, pairToPair } = unbalance({ pairs: conductors, limits });
-  const checks: Check[] = [];
-  const checked: (readonly RunPair[])[] = [];
-  const add = (
-    limit: Limit<CheckName>,
-    about: readonly RunPair[],
-    { difference, limit: most }: { difference: Ohms; limit: Ohms },
-  ): void => {
-    checked.push(about);
-    checks.push(held(limit, difference, most, marginalBelow));
-  };
-  for (const pair of pairs) add(PAIR_UNBALANCE, [pair.pair], pair);
-  for (const two of pairToPair) if (isPositive(two.pairs[0]) === isPositive(two.pairs[1])) add(PAIR_TO_PAIR_UNBALANCE, two.pairs, two);
-  return { checks, checked };
 }

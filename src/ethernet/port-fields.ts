@@ -36,16 +36,15 @@ export const RESISTANCE_FIELD: OptionalField<Ohms | RunResistance> = {
 };
 
 /** What a caller may leave out of a port, a device and their run. @internal */
-export interface StatedPort {
-  readonly pdPower?: unknown;
-  readonly resistance?: unknown;
-  readonly pseVoltage?: unknown;
-  readonly pseType?: unknown;
-}
+export type MayBeLeftOut = 'pdPower' | 'resistance' | 'pseVoltage' | 'pseType';
 
 /** What was taken for those of some keys that were left out: what the class and the type of port allow at worst. @internal */
-export function portAssumptions(input: StatedPort, limits: PoeClass, keys: readonly (keyof StatedPort)[]): Assumption[] {
-  const taken: Record<keyof StatedPort, Assumption> = {
+export function portAssumptions(
+  input: { readonly [Key in MayBeLeftOut]?: unknown },
+  limits: PoeClass,
+  keys: readonly MayBeLeftOut[],
+): Assumption[] {
+  const taken: Record<MayBeLeftOut, Assumption> = {
     pdPower: { parameter: 'pdPower', value: limits.pdPower, unit: 'W', source: 'ieee-802.3-class' },
     resistance: { parameter: 'resistance', value: limits.channelResistance, unit: 'Ω', source: 'ieee-802.3-channel' },
     pseVoltage: { parameter: 'pseVoltage', value: limits.pseVoltageMin, unit: 'V', source: 'ieee-802.3-pse-voltage' },

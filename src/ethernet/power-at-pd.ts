@@ -13,26 +13,23 @@ import { type Verdict, worstVerdict } from '../limits/verdict.ts';
 import type { Fields } from '../quantity/fields.ts';
 import { requireComputed, requireNonNegative, requireObject, requirePositive } from '../quantity/guards.ts';
 import { refuseUnknown } from '../quantity/nearest.ts';
-import type { Amperes, Ohms, Volts, Watts } from '../quantity/units.ts';
-import { CLASS_TABLE, type ClassRow, type PoeClassNumber, type PseType } from './class-table.ts';
-import { classLimits, type PoeClass } from './poe-class.ts';
+import type { Ohms, Volts, Watts } from '../quantity/units.ts';
+import { CLASS_TABLE, type ClassRow, type PoeClassNumber } from './class-table.ts';
+import { classLimits, type PoeClass, type PoeClassOptions } from './poe-class.ts';
+import type { PortCurrents } from './port-currents.ts';
 import * as port from './port-fields.ts';
-import { voltageWindowCheck } from './voltage-window.ts';
+import { portVoltageCheck } from './pse-voltage.ts';
 
 /** A powered device at the end of a run. */
-export interface PowerAtPdInput {
+export interface PowerAtPdInput extends PoeClassOptions {
   /** Class of the device, 0 to 8. */
   readonly poeClass: PoeClassNumber;
   /** The loop that power sees [Ω], or a `runResistance` result, from which the number of pairs picks. */
   readonly resistance: Ohms | RunResistance;
-  /** Type of the switch port; the weakest that may serve the class if absent. */
-  readonly pseType?: PseType | undefined;
   /** Voltage at the port; the lowest of its type if absent. [V] */
   readonly pseVoltage?: Volts | undefined;
   /** What the device draws; all that its class allows if absent. [W] */
   readonly pdPower?: Watts | undefined;
-  /** Pairs that carry power; 4 for classes 5 to 8, else 2. */
-  readonly pairs?: 2 | 4 | undefined;
   /** Lowest voltage on the device's own data sheet, where it states one. [V] */
   readonly minimumVoltage?: Volts | undefined;
   /** A margin under this fraction of the limit is marginal; 0.05 if absent. */
@@ -71,16 +68,7 @@ interface PowerAtPdCommon {
 
 /** What arrives at the device; infeasible: the most that the line delivers. */
 export type PowerAtPd =
-  | (PowerAtPdCommon & {
-      readonly feasible: true;
-      readonly operating: FeasiblePoint;
-      /** Through the whole port. [A] */
-      readonly totalCurrent: Amperes;
-      /** Through one pairset: out on one pair, back on another. [A] */
-      readonly pairsetCurrent: Amperes;
-      /** Through one wire of a pair. [A] */
-      readonly conductorCurrent: Amperes;
-    })
+  | (PowerAtPdCommon & PortCurrents & { readonly feasible: true; readonly operating: FeasiblePoint })
   | (PowerAtPdCommon & { readonly feasible: false; readonly operating: InfeasiblePoint });
 
 /**
@@ -126,8 +114,7 @@ export function powerAtPd(input: PowerAtPdInput): PowerAtPd {
     checks.push(heldInOhms(COLLAPSE, pdPower, most, marginalBelow, ohms, resistance, operating.feasible));
   }
   // Below its type's window the other checks tell what follows; above 57 V nothing else would.
-  const portVoltage =
-    input.pseVoltage === undefined ? undefined : voltageWindowCheck(pseVoltage, pseVoltage, limits.pseVoltageMin, limits.pseVoltageMax);
+  const portVoltage = input.pseVoltage === undefined ? undefined : portVoltageCheck({ low: pseVoltage, high: pseVoltage }, limits.type);
   if (portVoltage !== undefined && pseVoltage > limits.pseVoltageMax) checks.push(portVoltage);
   const available = availablePower(pseVoltage, resistance, psePower);
   if (!operating.feasible) {
@@ -196,9 +183,9 @@ export function appliedLimits(input: Pick<PowerAtPdInput, 'poeClass' | 'pseType'
 /** The loop itself, or of a run the one that so many pairs make. [Ω] @internal */
 export function loopThatPowerSees(resistance: Ohms | RunResistance, pairs: 2 | 4, parameter: string = 'resistance'): Ohms {
   if (typeof resistance === 'object' && resistance !== null) {
-    const loop = pairs === 4 ? resistance.fourPair : resistance.twoPair;
-    requireComputed(loop, `${parameter}.${pairs === 4 ? 'fourPair' : 'twoPair'}`, 'Ω');
-    return loop;
+    const loop = pairs === 4 ? 'fourPair' : 'twoPair';
+    requireComputed(resistance[loop], `${parameter}.${loop}`, 'Ω');
+    return resistance[loop];
   }
   requireNonNegative(resistance, parameter, 'Ω');
   return resistance + 0;

@@ -1,6 +1,5 @@
 /** Available and allowed power, told apart in words. @module */
-import { requireInteger, requireObject } from '../quantity/guards.ts';
-import { InputError } from '../quantity/input-error.ts';
+import { refuse, requireInteger, requireObject } from '../quantity/guards.ts';
 import type { PowerAtPd } from './power-at-pd.ts';
 
 /**
@@ -37,8 +36,7 @@ export function powerStatement(result: PowerAtPd): string {
 /** Any power, however small: a long line at a low voltage brings less than the domain of an input knows. */
 function requirePower(watts: unknown, parameter: string): void {
   if (Number.isFinite(watts) && (watts as number) >= 0) return;
-  const code = watts === undefined ? 'missing' : typeof watts === 'number' ? 'range' : 'type';
-  throw new InputError(code, parameter, 'a power of a result of powerAtPd, in W', watts);
+  refuse(watts, parameter, 'a power of a result of powerAtPd, in W');
 }
 
 /** Down, never up, to 0.01 W, without trailing zeros; a figure that is 0.01 W less by rounding alone is kept. */

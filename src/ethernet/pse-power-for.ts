@@ -8,15 +8,15 @@ import { type Assumption, type Fields, readInput } from '../quantity/fields.ts';
 import { InputError } from '../quantity/input-error.ts';
 import type { Interval } from '../quantity/interval.ts';
 import type { Ohms, Watts } from '../quantity/units.ts';
-import { classRow, type PoeClassNumber, type PseType } from './class-table.ts';
+import { classRow, type PoeClassNumber } from './class-table.ts';
 import type { PoeClass } from './poe-class.ts';
 import { type PortCurrents, portCurrents } from './port-currents.ts';
 import * as port from './port-fields.ts';
-import { appliedLimits, loopThatPowerSees, powerAtPd } from './power-at-pd.ts';
+import { appliedLimits, loopThatPowerSees, type PowerAtPdInput, powerAtPd } from './power-at-pd.ts';
 import { type PortVoltage, portVoltageCheck, portVoltageRange } from './pse-voltage.ts';
 
 /** A device whose draw is known. */
-export interface PsePowerForInput {
+export interface PsePowerForInput extends Pick<PowerAtPdInput, 'pseType' | 'pairs' | 'marginalBelow'> {
   /** Class that the port has granted, 0 to 8. */
   readonly poeClass: PoeClassNumber;
   /** What the device draws on average; all that its class allows if absent. [W] */
@@ -27,12 +27,6 @@ export interface PsePowerForInput {
   readonly resistance?: Ohms | RunResistance | undefined;
   /** Voltage at the port, one figure or its range; the lowest of its type, which is the worst case, if absent. [V] */
   readonly pseVoltage?: PortVoltage | undefined;
-  /** Type of the port; the weakest that may serve the class if absent. */
-  readonly pseType?: PseType | undefined;
-  /** Pairs that carry power; 4 for classes 5 to 8, else 2. */
-  readonly pairs?: 2 | 4 | undefined;
-  /** A margin under this fraction of the limit is marginal; 0.05 if absent. */
-  readonly marginalBelow?: number | undefined;
 }
 
 /** @internal */
@@ -104,25 +98,17 @@ export interface PsePowerFor {
  * [worst, known].map((demand) => demand.feasible && demand.psePower.toFixed(2)); // => ['30.00', '29.33']
  */
 export function psePowerFor(input: PsePowerForInput): PsePowerFor {
-  const { marginalBelow, ...stated } = readInput(PSE_POWER_FOR_FIELDS, input);
+  const { pdPeakPower: peak, ...stated } = readInput(PSE_POWER_FOR_FIELDS, input);
   const limits = appliedLimits(stated);
   const { pdPower = limits.pdPower } = stated;
-  const { pdPeakPower = (pdPower / limits.pdPower) * classRow(stated.poeClass).pdPeakPower } = stated;
+  const pdPeakPower = peak ?? (pdPower / limits.pdPower) * classRow(stated.poeClass).pdPeakPower;
   if (pdPeakPower < pdPower) throw new InputError('conflict', 'pdPeakPower', `at least the ${pdPower} W of pdPower`, pdPeakPower);
-  const resistance = stated.resistance === undefined ? limits.channelResistance : loopThatPowerSees(stated.resistance, limits.pairs);
+  const resistance = loopThatPowerSees(stated.resistance ?? limits.channelResistance, limits.pairs);
   const pseVoltage = portVoltageRange(stated.pseVoltage ?? limits.pseVoltageMin);
 
-  const judged = powerAtPd({
-    poeClass: stated.poeClass,
-    pseType: stated.pseType,
-    pairs: stated.pairs,
-    pdPower,
-    resistance,
-    pseVoltage: pseVoltage.low,
-    marginalBelow,
-  });
+  const { checks } = powerAtPd({ ...stated, pdPower, resistance, pseVoltage: pseVoltage.low });
   const assumptions = port.portAssumptions(stated, limits, ['pdPower', 'resistance', 'pseVoltage', 'pseType']);
-  if (stated.pdPeakPower === undefined) {
+  if (peak === undefined) {
     assumptions.push({ parameter: 'pdPeakPower', value: pdPeakPower, unit: 'W', source: 'ieee-802.3-peak' });
   }
   return {
@@ -133,14 +119,13 @@ export function psePowerFor(input: PsePowerForInput): PsePowerFor {
     resistanceBasis: stated.resistance === undefined ? 'worst-case' : 'stated',
     pseVoltage,
     voltageBasis: stated.pseVoltage === undefined ? 'worst-case' : typeof stated.pseVoltage === 'object' ? 'range' : 'stated',
-    checks: stated.pseVoltage === undefined ? judged.checks : withPortVoltage(judged.checks, portVoltageCheck(pseVoltage, limits.type)),
+    // The check of the whole range in place of that of its low end, which `powerAtPd` adds above the window.
+    checks:
+      stated.pseVoltage === undefined
+        ? checks
+        : [...checks.filter(({ name }) => name !== PSE_VOLTAGE.name), portVoltageCheck(pseVoltage, limits.type)],
     assumptions,
   };
-}
-
-/** The check of the whole range in place of that of its low end, which `powerAtPd` adds above the window. */
-function withPortVoltage(checks: readonly Check[], portVoltage: Check): readonly Check[] {
-  return [...checks.filter(({ name }) => name !== PSE_VOLTAGE.name), portVoltage];
 }
 
 function demand(pdPower: Watts, { low, high }: Interval, resistance: Ohms, pairs: 2 | 4): PortDemand {

@@ -52,18 +52,10 @@ export interface PseTypeFacts {
   /** The cabling that the type assumes. */
   readonly cabling: string;
   /** Where each figure comes from. */
-  readonly sources: {
-    readonly power: SourceKey;
-    readonly pseVoltage: SourceKey;
-    readonly resistance: SourceKey;
-    readonly current: SourceKey;
-    readonly turnOn: SourceKey;
-    readonly startUp: SourceKey;
-  };
+  readonly sources: Readonly<Record<'power' | 'pseVoltage' | 'resistance' | 'current' | 'turnOn' | 'startUp', SourceKey>>;
 }
 
-type Row = Pick<PseTypeFacts, 'amendment' | 'approved' | 'clause' | 'psePowerTwoPair' | 'psePowerFourPair'> &
-  Pick<PseTypeFacts, 'pairsetCurrent' | 'cabling'>;
+type Row = Pick<PseTypeFacts, 'amendment' | 'approved' | 'clause' | 'psePowerTwoPair' | 'psePowerFourPair' | 'pairsetCurrent' | 'cabling'>;
 
 // biome-ignore format: columns
 const TYPES: readonly Row[] = [

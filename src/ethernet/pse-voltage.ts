@@ -1,12 +1,13 @@
 /** Is the voltage of a port one that its type may have? @module */
 import type { Check } from '../limits/check.ts';
+import { held } from '../limits/held.ts';
+import { PSE_VOLTAGE, PSE_VOLTAGE_TOP } from '../limits/pse-voltage.ts';
 import { type Fields, readInput } from '../quantity/fields.ts';
 import { requirePositive } from '../quantity/guards.ts';
 import { type Interval, intervalOf } from '../quantity/interval.ts';
 import type { Volts } from '../quantity/units.ts';
 import type { PseType } from './class-table.ts';
 import { PSE_TYPES, PSE_VOLTAGE_MAX, portRow } from './port-table.ts';
-import { voltageWindowCheck } from './voltage-window.ts';
 
 /** The voltage at a port: one figure, or the range within which it lies. [V] */
 export type PortVoltage = Volts | Interval;
@@ -40,13 +41,16 @@ export const PSE_VOLTAGE_CHECK_FIELDS: Fields<PseVoltageCheckInput> = {
  */
 export function pseVoltageCheck(input: PseVoltageCheckInput): Check {
   const { pseVoltage, pseType } = readInput(PSE_VOLTAGE_CHECK_FIELDS, input);
-  return portVoltageCheck(pseVoltage, pseType);
+  return portVoltageCheck(portVoltageRange(pseVoltage), pseType);
 }
 
-/** The same of a voltage and a type that are in order. @internal */
-export function portVoltageCheck(pseVoltage: PortVoltage, pseType: PseType): Check {
-  const { low, high } = portVoltageRange(pseVoltage);
-  return voltageWindowCheck(low, high, portRow(pseType).pseVoltageMin, PSE_VOLTAGE_MAX);
+/** The check against the end of the window that is nearer, or that is overstepped further. [V] @internal */
+export function portVoltageCheck({ low, high }: Interval, pseType: PseType): Check {
+  const { pseVoltageMin: lowest } = portRow(pseType);
+  const check =
+    low - lowest <= PSE_VOLTAGE_MAX - high ? held(PSE_VOLTAGE, low, lowest, 0) : held(PSE_VOLTAGE_TOP, high, PSE_VOLTAGE_MAX, 0);
+  if (check.verdict === 'pass' || low > PSE_VOLTAGE_MAX || high < lowest || low === high) return check;
+  return { ...check, verdict: 'uncertain', deciding: [{ parameter: 'pseVoltage' }] };
 }
 
 /** One figure as the range of that figure. @internal */

@@ -6,9 +6,6 @@ export const BUNDLE_RISE: Limit<'bundle-rise'> = {
   name: 'bundle-rise',
   aspect: 'heat',
   unit: 'K',
-  side: 'at most',
-  margin: 'stated',
-  marginal: true,
   source: 'bundle-rise-15',
 };
 

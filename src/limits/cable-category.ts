@@ -7,8 +7,7 @@ export const CABLE_CATEGORY: Limit<'cable-category'> = {
   aspect: 'cabling',
   unit: '1',
   side: 'at least',
-  margin: 'promise',
-  marginal: false,
+  neverMarginal: true,
   source: 'ieee-802.3-cabling',
 };
 

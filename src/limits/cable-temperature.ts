@@ -6,9 +6,6 @@ export const CABLE_TEMPERATURE: Limit<'cable-temperature'> = {
   name: 'cable-temperature',
   aspect: 'cabling',
   unit: '°C',
-  side: 'at most',
-  margin: 'stated',
-  marginal: true,
   source: 'cabling-temperature',
 };
 

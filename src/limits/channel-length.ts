@@ -6,9 +6,6 @@ export const CHANNEL_LENGTH: Limit<'channel-length'> = {
   name: 'channel-length',
   aspect: 'cabling',
   unit: 'm',
-  side: 'at most',
-  margin: 'promise',
-  marginal: true,
   source: 'tia-568-channel',
 };
 

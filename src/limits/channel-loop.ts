@@ -6,9 +6,6 @@ export const CHANNEL_LOOP: Limit<'channel-loop'> = {
   name: 'channel-loop',
   aspect: 'cabling',
   unit: 'Ω',
-  side: 'at most',
-  margin: 'promise',
-  marginal: true,
   source: 'tia-568.2-d-loop',
 };
 

@@ -6,9 +6,6 @@ export const CHANNEL_RESISTANCE: Limit<'channel-resistance'> = {
   name: 'channel-resistance',
   aspect: 'cabling',
   unit: 'Ω',
-  side: 'at most',
-  margin: 'promise',
-  marginal: true,
   source: 'ieee-802.3-channel',
 };
 

@@ -7,9 +7,6 @@ export const COLLAPSE: Limit<'collapse'> = {
   name: 'collapse',
   aspect: 'power',
   unit: 'W',
-  side: 'at most',
-  margin: 'stated',
-  marginal: true,
   source: 'collapse',
   asResistance: (V, load) => resistanceAtCollapse(V, load),
 };

@@ -6,9 +6,7 @@ export const CONDUCTOR_GAUGE: Limit<'conductor-gauge'> = {
   name: 'conductor-gauge',
   aspect: 'cabling',
   unit: 'AWG',
-  side: 'at most',
-  margin: 'promise',
-  marginal: false,
+  neverMarginal: true,
   keptOrNot: true,
   source: 'tia-568-gauge',
 };

@@ -6,9 +6,6 @@ export const CONDUCTOR_TEMPERATURE: Limit<'conductor-temperature'> = {
   name: 'conductor-temperature',
   aspect: 'heat',
   unit: '°C',
-  side: 'at most',
-  margin: 'stated',
-  marginal: true,
   source: 'data-sheet',
 };
 

@@ -6,9 +6,7 @@ export const CONNECTIONS: Limit<'connections'> = {
   name: 'connections',
   aspect: 'cabling',
   unit: '1',
-  side: 'at most',
-  margin: 'promise',
-  marginal: false,
+  neverMarginal: true,
   keptOrNot: true,
   source: 'channel-connections',
 };

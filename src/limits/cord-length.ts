@@ -6,9 +6,6 @@ export const CORD_LENGTH: Limit<'cord-length'> = {
   name: 'cord-length',
   aspect: 'cabling',
   unit: 'm',
-  side: 'at most',
-  margin: 'promise',
-  marginal: true,
   source: 'tia-568-work-area-cord',
 };
 

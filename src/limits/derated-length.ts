@@ -6,9 +6,6 @@ export const DERATED_LENGTH: Limit<'derated-length'> = {
   name: 'derated-length',
   aspect: 'cabling',
   unit: 'm',
-  side: 'at most',
-  margin: 'promise',
-  marginal: true,
   source: 'tia-568-permanent-link',
 };
 

@@ -6,9 +6,6 @@ export const DEVICE_OVERVOLTAGE: Limit<'device-overvoltage'> = {
   name: 'device-overvoltage',
   aspect: 'power',
   unit: 'V',
-  side: 'at most',
-  margin: 'stated',
-  marginal: true,
   source: 'data-sheet',
 };
 

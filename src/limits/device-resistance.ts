@@ -6,9 +6,6 @@ export const DEVICE_RESISTANCE: Limit<'device-resistance'> = {
   name: 'device-resistance',
   aspect: 'power',
   unit: 'Ω',
-  side: 'at most',
-  margin: 'stated',
-  marginal: true,
   source: 'data-sheet',
   asResistance: (_V, _load, bound) => bound,
 };

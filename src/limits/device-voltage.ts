@@ -8,8 +8,6 @@ export const DEVICE_VOLTAGE: Limit<'device-voltage'> = {
   aspect: 'power',
   unit: 'V',
   side: 'at least',
-  margin: 'stated',
-  marginal: true,
   aboutArrival: true,
   source: 'data-sheet',
   asResistance: (V, load, bound) => resistanceAtVoltage(V, load, bound),

@@ -7,8 +7,6 @@ export const FAULT_CURRENT: Limit<'fault-current'> = {
   aspect: 'power',
   unit: 'A',
   side: 'at least',
-  margin: 'stated',
-  marginal: true,
   source: 'data-sheet',
 };
 

@@ -29,8 +29,8 @@ export function verdictOf(margin: number, bound: number, marginalBelow: number):
  * @returns The check, into which the caller may put what its bound brings along, such as another source.
  * @internal
  */
-export function held<Name extends CheckName>(limit: Limit<Name>, value: number, bound: number, marginalBelow: number): Draft<Check> {
-  const margin = limit.side === 'at most' ? bound - value : value - bound;
+export function held(limit: Limit<CheckName>, value: number, bound: number, marginalBelow: number): Draft<Check> {
+  const margin = limit.side === 'at least' ? value - bound : bound - value;
   return {
     name: limit.name,
     aspect: limit.aspect,
@@ -39,7 +39,7 @@ export function held<Name extends CheckName>(limit: Limit<Name>, value: number, 
     unit: limit.unit,
     margin,
     marginFraction: bound === 0 ? 0 : margin / bound,
-    verdict: verdictOf(margin, bound, limit.marginal ? marginalBelow : 0),
+    verdict: verdictOf(margin, bound, limit.neverMarginal ? 0 : marginalBelow),
     source: limit.source,
   };
 }
@@ -51,8 +51,8 @@ export function held<Name extends CheckName>(limit: Limit<Name>, value: number, 
  * of 0 is brought back to its own. `undefined` ohms bound nothing; of `NO_LINE` not even none will do.
  * @internal
  */
-export function heldInOhms<Name extends CheckName>(
-  limit: Limit<Name>,
+export function heldInOhms(
+  limit: Limit<CheckName>,
   value: number,
   bound: number,
   marginalBelow: number,
@@ -60,11 +60,11 @@ export function heldInOhms<Name extends CheckName>(
   resistance: Ohms,
   isMet: boolean = most === undefined || resistance <= most,
 ): Draft<Check> {
-  const margin = sidedMargin(limit.side === 'at most' ? bound - value : value - bound, bound, isMet);
+  const margin = sidedMargin(limit.side === 'at least' ? value - bound : bound - value, bound, isMet);
   // One literal each, and no closure: this is most of what a powered device costs.
   const { name, aspect, unit, source } = limit;
   const marginFraction = bound === 0 ? 0 : margin / bound;
-  const verdict = verdictOf(margin, bound, limit.marginal ? marginalBelow : 0);
+  const verdict = verdictOf(margin, bound, limit.neverMarginal ? 0 : marginalBelow);
   if (most === undefined || most === NO_LINE) return { name, aspect, value, limit: bound, unit, margin, marginFraction, verdict, source };
   const loop = { limit: most, margin: most - resistance };
   return { name, aspect, value, limit: bound, unit, margin, marginFraction, verdict, loop, source };

@@ -6,9 +6,6 @@ export const INSERTION_LOSS_LENGTH: Limit<'insertion-loss-length'> = {
   name: 'insertion-loss-length',
   aspect: 'cabling',
   unit: 'm',
-  side: 'at most',
-  margin: 'promise',
-  marginal: true,
   source: 'tia-568-open-office',
 };
 

@@ -14,12 +14,10 @@ export interface Limit<Name extends string = string> {
   readonly name: Name;
   readonly aspect: Aspect;
   readonly unit: CheckUnit;
-  /** On which side of the bound a value is good. */
-  readonly side: 'at most' | 'at least';
-  /** A promise of a standard is met or not; a figure that a person or a data sheet states may be met narrowly. */
-  readonly margin: 'promise' | 'stated';
-  /** Whether a narrow pass is called marginal. */
-  readonly marginal: boolean;
+  /** On which side of the bound a value is good: at most the bound, unless this says otherwise. */
+  readonly side?: 'at least';
+  /** Met or not: a narrow pass is a plain one. */
+  readonly neverMarginal?: true;
   /** Chosen, not approached: it decides about a run only where it is not met. */
   readonly keptOrNot?: true;
   /** About what flows and arrives: there is nothing to judge where the line does not carry the load. */

@@ -7,8 +7,7 @@ export const MATERIAL: Limit<'material'> = {
   aspect: 'power',
   unit: '1',
   side: 'at least',
-  margin: 'promise',
-  marginal: false,
+  neverMarginal: true,
   keptOrNot: true,
   source: 'copper-conductors',
 };

@@ -6,9 +6,6 @@ export const PAIR_TO_PAIR_UNBALANCE: Limit<'pair-to-pair-unbalance'> = {
   name: 'pair-to-pair-unbalance',
   aspect: 'power',
   unit: 'Ω',
-  side: 'at most',
-  margin: 'promise',
-  marginal: true,
   source: 'ieee-802.3-unbalance',
 };
 

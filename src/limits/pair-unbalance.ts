@@ -6,9 +6,6 @@ export const PAIR_UNBALANCE: Limit<'pair-unbalance'> = {
   name: 'pair-unbalance',
   aspect: 'power',
   unit: 'Ω',
-  side: 'at most',
-  margin: 'promise',
-  marginal: true,
   source: 'ieee-802.3-unbalance',
 };
 

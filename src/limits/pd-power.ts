@@ -6,9 +6,7 @@ export const PD_POWER: Limit<'pd-power'> = {
   name: 'pd-power',
   aspect: 'power',
   unit: 'W',
-  side: 'at most',
-  margin: 'promise',
-  marginal: false,
+  neverMarginal: true,
   keptOrNot: true,
   source: 'ieee-802.3-class',
 };

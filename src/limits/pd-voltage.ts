@@ -8,8 +8,6 @@ export const PD_VOLTAGE: Limit<'pd-voltage'> = {
   aspect: 'power',
   unit: 'V',
   side: 'at least',
-  margin: 'promise',
-  marginal: true,
   aboutArrival: true,
   source: 'ieee-802.3-pd-voltage',
   asResistance: (V, load, bound) => resistanceAtVoltage(V, load, bound),

@@ -6,9 +6,6 @@ export const PERMANENT_LINK_LENGTH: Limit<'permanent-link-length'> = {
   name: 'permanent-link-length',
   aspect: 'cabling',
   unit: 'm',
-  side: 'at most',
-  margin: 'promise',
-  marginal: true,
   source: 'tia-568-permanent-link',
 };
 

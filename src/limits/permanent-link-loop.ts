@@ -6,9 +6,6 @@ export const PERMANENT_LINK_LOOP: Limit<'permanent-link-loop'> = {
   name: 'permanent-link-loop',
   aspect: 'cabling',
   unit: 'Ω',
-  side: 'at most',
-  margin: 'promise',
-  marginal: true,
   source: 'iso-11801-permanent-link-loop',
 };
 

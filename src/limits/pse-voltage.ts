@@ -7,8 +7,7 @@ export const PSE_VOLTAGE: Limit<'pse-voltage'> = {
   aspect: 'power',
   unit: 'V',
   side: 'at least',
-  margin: 'promise',
-  marginal: false,
+  neverMarginal: true,
   source: 'ieee-802.3-pse-voltage',
 };
 
@@ -17,9 +16,7 @@ export const PSE_VOLTAGE_TOP: Limit<'pse-voltage'> = {
   name: 'pse-voltage',
   aspect: 'power',
   unit: 'V',
-  side: 'at most',
-  margin: 'promise',
-  marginal: false,
+  neverMarginal: true,
   source: 'ieee-802.3-pse-voltage',
 };
 

@@ -7,9 +7,6 @@ export const VOLTAGE_DROP: Limit<'voltage-drop'> = {
   name: 'voltage-drop',
   aspect: 'power',
   unit: '1',
-  side: 'at most',
-  margin: 'stated',
-  marginal: true,
   aboutArrival: true,
   source: 'data-sheet',
   asResistance: (V, load, bound, unit) =>

@@ -1,11 +1,9 @@
 /** Which check bites first. @module */
 import { LIMITS } from '../limits/all.ts';
 import type { Check, CheckName } from '../limits/check.ts';
-import type { Limit } from '../limits/limit.ts';
 
 /** Kept or not: they do not come close. */
-const NEVER_CLOSE: readonly CheckName[] = /* @__PURE__ */ (() =>
-  LIMITS.filter((limit: Limit) => limit.keptOrNot).map(({ name }) => name))();
+const NEVER_CLOSE: readonly CheckName[] = /* @__PURE__ */ (() => LIMITS.filter(({ keptOrNot }) => keptOrNot).map(({ name }) => name))();
 
 /** A failing check before any other; then the smallest margin as a fraction of its limit. @internal */
 export function governingCheck(checks: readonly Check[]): Check {

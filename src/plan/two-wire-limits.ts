@@ -1,4 +1,5 @@
 /** What a two-wire circuit is held against, each as the most ohms of the loop. @module */
+
 import type { FeasiblePoint, Load } from '../circuit/operating-point.ts';
 import { AMPACITY, COLLAPSE, DEVICE_OVERVOLTAGE, DEVICE_RESISTANCE, DEVICE_VOLTAGE, VOLTAGE_DROP } from '../limits/all.ts';
 import type { CheckName } from '../limits/check.ts';

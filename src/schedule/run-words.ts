@@ -1,7 +1,8 @@
 /** A judged run in sentences: what is the matter, what would put it right, what it is made of. @module */
-import { LIMIT_WORDS } from '../limits/all.ts';
+
 import { BUNDLE_RISE_WORDS } from '../limits/bundle-rise.ts';
 import type { Check } from '../limits/check.ts';
+import { LIMIT_WORDS } from '../limits/limit-words.ts';
 import { PD_POWER } from '../limits/pd-power.ts';
 import type { Verdict } from '../limits/verdict.ts';
 import type { Amperes, Metres } from '../quantity/units.ts';

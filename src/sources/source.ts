@@ -1,11 +1,6 @@
 /** Resolving a source key to its citation. @module */
 import { InputError } from '../quantity/input-error.ts';
-import { CABLING_SOURCES } from './cabling-sources.ts';
-import { CONDUCTOR_SOURCES } from './conductor-sources.ts';
-import { ETHERNET_SOURCES } from './ethernet-sources.ts';
-import { FIELD_SOURCES } from './field-sources.ts';
-import { GENERAL_SOURCES } from './general-sources.ts';
-import { HEAT_SOURCES } from './heat-sources.ts';
+import { CABLING_SOURCES, CONDUCTOR_SOURCES, ETHERNET_SOURCES, FIELD_SOURCES, GENERAL_SOURCES, HEAT_SOURCES } from './lists.ts';
 import type { Source, SourceKey } from './sources.ts';
 
 /**

@@ -1,10 +1,7 @@
 /** What a citation is. @module */
-import type { CABLING_SOURCES } from './cabling-sources.ts';
-import type { CONDUCTOR_SOURCES } from './conductor-sources.ts';
-import type { ETHERNET_SOURCES } from './ethernet-sources.ts';
-import type { FIELD_SOURCES } from './field-sources.ts';
-import type { GENERAL_SOURCES } from './general-sources.ts';
-import type { HEAT_SOURCES } from './heat-sources.ts';
+import type * as lists from './lists.ts';
+
+type Lists = typeof lists;
 
 /** How sure a citation is. */
 export type SourceStatus =
@@ -28,10 +25,4 @@ export interface Source {
 }
 
 /** A key of the bibliography. */
-export type SourceKey =
-  | keyof typeof CONDUCTOR_SOURCES
-  | keyof typeof CABLING_SOURCES
-  | keyof typeof ETHERNET_SOURCES
-  | keyof typeof HEAT_SOURCES
-  | keyof typeof FIELD_SOURCES
-  | keyof typeof GENERAL_SOURCES;
+export type SourceKey = { [List in keyof Lists]: keyof Lists[List] }[keyof Lists];

@@ -1,8 +1,9 @@
 /** Checks in words: what they are called, their figures, and what to say when one is not met. @module */
-import { checkNames, LIMIT_WORDS, LIMITS } from '../limits/all.ts';
+import { checkNames, LIMITS } from '../limits/all.ts';
 import { CABLE_CATEGORY } from '../limits/cable-category.ts';
 import type { Check, CheckName } from '../limits/check.ts';
 import { CONNECTIONS } from '../limits/connections.ts';
+import { LIMIT_WORDS } from '../limits/limit-words.ts';
 import { PSE_VOLTAGE } from '../limits/pse-voltage.ts';
 import { requireObject, requireOneOf } from '../quantity/guards.ts';
 import { amount, apart, brief, filled, percent } from './amount.ts';

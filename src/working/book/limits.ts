@@ -8,13 +8,13 @@ import {
   DEVICE_OVERVOLTAGE,
   DEVICE_RESISTANCE,
   DEVICE_VOLTAGE,
-  LIMIT_WORDS,
   type LimitName,
   PD_VOLTAGE,
   PSE_POWER,
   VOLTAGE_DROP,
 } from '../../limits/all.ts';
 import type { Limit } from '../../limits/index.ts';
+import { LIMIT_WORDS } from '../../limits/limit-words.ts';
 import { judgedLoop } from '../../plan/device-resistance.ts';
 import type { PermittedDrop, ResistanceLimit } from '../../plan/index.ts';
 import type { SourceKey } from '../../sources/sources.ts';

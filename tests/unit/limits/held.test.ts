@@ -10,9 +10,6 @@ const MOST: Limit<CheckName> = {
   name: 'channel-length',
   aspect: 'cabling',
   unit: 'm',
-  side: 'at most',
-  margin: 'promise',
-  marginal: true,
   source: 'tia-568-channel',
 };
 const LEAST: Limit<CheckName> = { ...MOST, side: 'at least' };
@@ -64,7 +61,7 @@ test('a check is the value held against the bound, with what its limit says', ()
 });
 
 test('a limit that knows no narrow pass is met or not', () => {
-  const exact = { ...MOST, marginal: false };
+  const exact = { ...MOST, neverMarginal: true } as const;
   expect(held(exact, 100, 100, 0.05).verdict).toBe('pass');
   expect(held(exact, 100.001, 100, 0.05).verdict).toBe('fail');
 });

@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { powerAtPd } from '../../../src/ethernet/power-at-pd.ts';
-import { checkNames, LIMIT_WORDS, LIMITS } from '../../../src/limits/all.ts';
+import { checkNames, LIMITS } from '../../../src/limits/all.ts';
+import { LIMIT_WORDS } from '../../../src/limits/limit-words.ts';
 import { checkTitle, describeCheck, failing, type WordedCheck } from '../../../src/words/check-words.ts';
 
 const SAMPLE: Omit<WordedCheck, 'name' | 'aspect' | 'unit'> = {

@@ -1,7 +1,7 @@
 /** Two-wire lines: drops in volts, ampacities and ranges of supply against the core, which bounds each at another voltage. */
 import { expect, test } from 'vitest';
-import { LIMIT_WORDS } from '../../src/limits/limit-words.ts';
 import type { CheckName } from '../../src/limits/check.ts';
+import { LIMIT_WORDS } from '../../src/limits/limit-words.ts';
 import { maximumRun } from '../../src/plan/maximum-run.ts';
 import { showWorking } from '../../src/working/index.ts';
 import { seeded } from '../helpers/random.ts';

@@ -78,6 +78,7 @@ export function deratedLength(input: DeratedLengthInput): DeratedLength {
 
 /** A length and where it is from. */
 export interface SourcedLength {
+  /** [m] */
   readonly length: Metres;
   readonly source: SourceKey;
 }

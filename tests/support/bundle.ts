@@ -16,19 +16,24 @@ export interface Probe {
 
 /** Ceilings in kB of 1000 bytes. A change that needs more raises them in its own commit, and says why. */
 export const PROBES: readonly Probe[] = [
-  // One formula and its guards; a table and what reads it; named cables with the key of each source.
+  // One formula and its guards.
   probe('operatingPoint', 1.4),
-  probe('awg', 1.4),
-  probe('poeClass', 1.4),
-  probe('cable', 1.4),
-  probe('powerAtPd', 3.2),
-  // Both kinds of run, both cabling standards with their sources, and the classes: no input tells a bundler which is meant.
-  probe('maximumRun', 6.7),
+  // Over the 1.4 kB that are wanted, since an error can be made again from its plain data and unknown keys are refused: a table
+  // and what reads it, with the coefficients of every metal in the first.
+  probe('awg', 1.8),
+  probe('poeClass', 1.41),
+  probe('cable', 1.45),
+  // 3.2 wanted: a misspelt key is told with the nearest name, and the limits are records that know their own ohms.
+  probe('powerAtPd', 3.95),
+  // 6.7 wanted. Both kinds of run, both cabling standards with their sources, the classes, cables by their names, and the reader
+  // of inputs: no input tells a bundler which is meant.
+  probe('maximumRun', 10),
   // Four bases, three ways to state the capacity, cards, demotion to what a port can give, and a path in every refusal.
   probe('switchBudget', 6.7),
   // A solver for trees and one for meshes, sections of 0 Ω, and a path in every refusal.
   probe('solveNetwork', 6.7),
-  { name: 'farend', code: everything('farend'), ceiling: 40 },
+  // 40 wanted: inputs are records now, with their defaults and the sources of these.
+  { name: 'farend', code: everything('farend'), ceiling: 43.5 },
 ];
 
 function probe(name: string, ceiling: number): Probe {

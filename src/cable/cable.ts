@@ -6,6 +6,7 @@ import type { MaterialName } from '../conductor/material.ts';
 import type { Fields } from '../quantity/fields.ts';
 import { requireBoolean, requireKeys, requireObject, requireOneOf } from '../quantity/guards.ts';
 import { InputError } from '../quantity/input-error.ts';
+import { requireName } from '../quantity/nearest.ts';
 import type { Millimetres, OhmsPerMetre } from '../quantity/units.ts';
 import type { SourceKey } from '../sources/sources.ts';
 import { CABLE_STANDARDS, type CableLimit, type CableStandard, type CableUse } from './cable-limit.ts';
@@ -81,7 +82,7 @@ export const CABLE_FIELDS: Fields<CableOptions> = {
 export function cable(name: CableName, options: CableOptions = {}): Cable {
   requireObject(options, 'options', 'an object');
   requireKeys(options, ['limit', 'screened'], 'options');
-  requireOneOf(name, cableNames, 'name');
+  requireName(name, cableNames, 'name');
   const [category, use, gauge, outsideDiameter, alwaysScreened, conductor, pairLoop]: CableRow = CABLES[name];
   const { limit: standard, screened = alwaysScreened } = options;
   const title = category ? `Category ${category}` : `Cord, ${gauge} AWG`;

@@ -100,7 +100,17 @@ test.each([
   5n,
   Object.create(null),
 ])('refuses %o', (name) => {
-  expect(expectInputError(() => cable(as<CableName>(name)), 'name', 'unknown').message).toContain('"cat5e"');
+  expect(expectInputError(() => cable(as<CableName>(name)), 'name', 'unknown').expected).toContain('"cat5e"');
+});
+
+test.each([
+  ['Cat6', 'cat6'],
+  ['CAT5E', 'cat5e'],
+  ['cat5', 'cat5e'],
+  ['cat 6a', 'cat6a'],
+  ['cord24', 'cord-24'],
+])('refuses %o and suggests %o', (typed, near) => {
+  expect(expectInputError(() => cable(as<CableName>(typed)), 'name', 'unknown').message).toContain(`did you mean "${near}"?`);
 });
 
 test('refuses no name', () => {

@@ -16,7 +16,7 @@ import type { FrozenRecord } from './corpus.ts';
 /** The shapes of {@link MOVES} and {@link MOVED} that the library has by now. */
 export const LANDED: readonly string[] = [
   ...['deciding', 'one object', 'port limit', 'assumptions of a port', 'names of figures', 'least resistance'],
-  ...['powered run', 'two-wire run', 'remedies', 'cable names', 'report rows'],
+  ...['powered run', 'two-wire run', 'remedies', 'cable names', 'report rows', 'steps of cabling'],
 ];
 
 /** A path without a successor, and why. */
@@ -91,6 +91,12 @@ const PARTS: Readonly<Record<string, Readonly<Record<string, string>>>> = {
 /** Whether the run was judged by no cabling standard. */
 const judgedByNoStandard = ({ args }: FrozenRecord): boolean =>
   args.some((arg) => typeof arg === 'object' && arg !== null && 'cabling' in arg && arg.cabling === 'none');
+
+/** Whether a working asks the tables of warm cable or of cords: 0.1 took the figures that the core had found. */
+const workedByCablingTables = ({ args: [name, input] }: FrozenRecord): boolean => {
+  const { poeClass, cabling, cords, temperature = 20 } = input as Readonly<Record<string, unknown>>;
+  return name === 'maximumRun' && poeClass !== undefined && cabling !== 'none' && (Array.isArray(cords) || Number(temperature) > 20);
+};
 
 /** Verdict of cabling of a run that no standard judged. */
 const NO_STANDARD = gone('a run that no cabling standard judges has no verdict of cabling');
@@ -286,6 +292,14 @@ export const MOVES: readonly Move[] = [
     paths: [['[*].verdict.cabling', gone('no cabling standard judges a two-wire run')]],
   },
   { shape: 'deciding', functions: ['*'], paths: [['**deciding[*]', '**deciding[*].parameter']] },
+  {
+    shape: 'steps of cabling',
+    functions: ['working'],
+    paths: [
+      ['steps', gone('lengths of warm cable and of cords are worked from the tables, in steps of their own'), workedByCablingTables],
+      ['givens', gone('the tables are among what is given'), workedByCablingTables],
+    ],
+  },
   { shape: 'report rows', functions: ['schedule', 'scheduleOfRows'], paths: rowPaths('runs[*].') },
   {
     shape: 'report rows',

@@ -125,7 +125,9 @@ async function write(format: 'es' | 'cjs', input: Readonly<Record<string, string
       users ??= usersOf((module) => getModuleInfo(module)?.importedIds ?? [], entries);
       return core.has(id) ? 'core' : (users.get(id) ?? 0) > 1 && !id.endsWith('/index.ts') ? 'rooms' : undefined;
     },
-    generatedCode: { preset: 'es2015' },
+    // A namespace of our own is a plain object: frozen, or with a symbol, no user's bundler could drop it.
+    generatedCode: { preset: 'es2015', symbols: false },
+    freeze: false,
     minifyInternalExports: false,
     plugins: [compact],
   });

@@ -121,11 +121,11 @@ export const UNBALANCED_PAIRS_FIELDS: Fields<UnbalancedPairsInput, 'within' | 'b
  */
 export function unbalance(input: UnbalanceInput): RunUnbalance {
   const { pairs: given, limits } = readInput(UNBALANCE_FIELDS, input);
-  const pairs = given.map(({ pair, resistances: conductors }) => ({
+  const pairs = given.map(({ pair, resistances: [first, second] }) => ({
     pair,
-    conductors,
-    parallel: parallel(...conductors),
-    ...againstLimit(...conductors, limits.pairFraction, limits.pairFloor),
+    conductors: [first, second] as const,
+    parallel: parallel(first, second),
+    ...againstLimit(first, second, limits.pairFraction, limits.pairFloor),
   }));
   const pairToPair = everyTwo(pairs).map(([one, other]) => ({
     pairs: [one.pair, other.pair] as const,

@@ -14,7 +14,7 @@ export interface PoweredCircuit extends Omit<PowerAtPdInput, 'resistance'>, Omit
   readonly maximumResistance?: ResistanceLimit | undefined;
   /** Whose cabling rules apply; `TIA-568` if absent. */
   readonly cabling?: CablingStandard | undefined;
-  /** Comes back in the result. */
+  /** Comes back in the judged run; a search takes it and leaves it. */
   readonly label?: string | undefined;
 }
 

@@ -43,7 +43,7 @@ interface TwoWireCommon {
   readonly maximumResistance?: Ohms | undefined;
   /** A margin under this fraction of the limit is marginal; 0.05 if absent. */
   readonly marginalBelow?: number | undefined;
-  /** Comes back in the result. */
+  /** Comes back in the judged run; a search takes it and leaves it. */
   readonly label?: string | undefined;
 }
 

@@ -1,8 +1,10 @@
 /** A whole schedule, judged: every run, every switch, the sums. @module */
+
 import { MARGINAL_BELOW, requireMarginalBelow } from '../limits/held.ts';
 import type { CablingStandard } from '../plan/cabling-rules.ts';
 import { requireArray, requireObject, requireOneOf } from '../quantity/guards.ts';
 import { isInputError } from '../quantity/input-error.ts';
+import { refuseUnknown } from '../quantity/nearest.ts';
 import { DATA_EDITION } from '../sources/data-edition.ts';
 import { cautionsFor } from './cautions.ts';
 import type { Finding } from './finding.ts';
@@ -57,6 +59,7 @@ export function checkSchedule(schedule: Schedule, options: CheckScheduleOptions 
   requireArray(schedule.runs, 'schedule.runs', 'a list of runs');
   requireArray(schedule.switches, 'schedule.switches', 'a list of switches');
   requireObject(options, 'options', 'an object with cabling, marginalBelow, budget and findings');
+  refuseUnknown(options, ['cabling', 'marginalBelow', 'budget', 'findings', 'runsFile', 'switchesFile'], 'options');
   const { findings: read = [], runsFile: file = 'runs', switchesFile = 'switches' } = options;
   requireArray(read, 'options.findings', 'a list of findings');
   const settings = settingsOf(options);
@@ -120,6 +123,7 @@ function settingsOf({ cabling = 'TIA-568', marginalBelow = MARGINAL_BELOW, budge
   requireOneOf(cabling, ['TIA-568', 'ISO/IEC 11801', 'none'], 'options.cabling');
   requireMarginalBelow(marginalBelow);
   requireObject(budget, 'options.budget', 'an object with basis and policy');
+  refuseUnknown(budget, ['basis', 'policy'], 'options.budget');
   const { basis = 'class', policy = 'strict' } = budget;
   requireOneOf(basis, ['class', 'requested'], 'options.budget.basis');
   requireOneOf(policy, ['strict', 'fill'], 'options.budget.policy');

@@ -1,6 +1,8 @@
 /** From the text of a schedule's files to the schedule. @module */
+
 import { requireObject } from '../quantity/guards.ts';
 import { InputError } from '../quantity/input-error.ts';
+import { refuseUnknown } from '../quantity/nearest.ts';
 import type { Columns } from './columns/column.ts';
 import type { FindingList } from './read/findings.ts';
 import { type ParsedSchedule, type ReadFiles, readSchedule } from './read/read-schedule.ts';
@@ -39,6 +41,7 @@ export interface ParseScheduleInput {
  */
 export function parseSchedule(input: ParseScheduleInput): ParsedSchedule {
   requireObject(input, 'input', 'an object with runs and switches');
+  refuseUnknown(input, ['runs', 'switches', 'runsFile', 'switchesFile'], '');
   const { runs, switches, runsFile = 'runs', switchesFile = 'switches' } = input;
   requireText(runs, 'runs');
   if (switches !== undefined) requireText(switches, 'switches');

@@ -1,7 +1,9 @@
 /** A report as Markdown: the same words as on a terminal, in tables. @module */
+
 import { pageMarkdown } from '../pages/page-markdown.ts';
 import { TERMINAL_WIDTH } from '../pages/page-text.ts';
 import { requireObject } from '../quantity/guards.ts';
+import { refuseUnknown } from '../quantity/nearest.ts';
 import type { Report } from './report.ts';
 import { reportPage } from './report-page.ts';
 import { requireFlag, requireReport } from './require-report.ts';
@@ -35,6 +37,7 @@ export interface ReportMarkdownOptions {
 export function reportMarkdown(report: Report, options: ReportMarkdownOptions = {}): string {
   requireReport(report);
   requireObject(options, 'options', 'an object with full');
+  refuseUnknown(options, ['full'], 'options');
   const { full = false } = options;
   requireFlag(full, 'options.full');
   return pageMarkdown(reportPage({ report, full, width: TERMINAL_WIDTH }, 'tables'));

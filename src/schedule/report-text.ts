@@ -1,6 +1,8 @@
 /** A report for a terminal: what fails first, one line for every run, figures where there is something to see. @module */
+
 import { pageText, TERMINAL_WIDTH } from '../pages/page-text.ts';
 import { requireInteger, requireObject } from '../quantity/guards.ts';
+import { refuseUnknown } from '../quantity/nearest.ts';
 import type { Report } from './report.ts';
 import { reportPage } from './report-page.ts';
 import { requireFlag, requireReport } from './require-report.ts';
@@ -38,6 +40,7 @@ export interface ReportTextOptions {
 export function reportText(report: Report, options: ReportTextOptions = {}): string {
   requireReport(report);
   requireObject(options, 'options', 'an object with width, colour and full');
+  refuseUnknown(options, ['width', 'colour', 'full'], 'options');
   const { width = TERMINAL_WIDTH, colour = false, full = false } = options;
   requireInteger(width, 72, 400, 'options.width');
   requireFlag(full, 'options.full');

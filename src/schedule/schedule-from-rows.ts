@@ -1,5 +1,7 @@
 /** From rows of plain data to a schedule. @module */
+
 import { requireArray, requireObject } from '../quantity/guards.ts';
+import { refuseUnknown } from '../quantity/nearest.ts';
 import type { Columns } from './columns/column.ts';
 import type { FindingList } from './read/findings.ts';
 import { type ParsedSchedule, type ReadFiles, readSchedule } from './read/read-schedule.ts';
@@ -30,6 +32,7 @@ export interface ScheduleFromRowsInput {
  */
 export function scheduleFromRows(input: ScheduleFromRowsInput): ParsedSchedule {
   requireObject(input, 'input', 'an object with runs and switches');
+  refuseUnknown(input, ['runs', 'switches'], '');
   const { runs, switches } = input;
   requireArray(runs, 'runs', 'a list of records keyed by column names');
   if (switches !== undefined) requireArray(switches, 'switches', 'a list of records keyed by column names');

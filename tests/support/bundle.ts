@@ -20,9 +20,9 @@ export const PROBES: readonly Probe[] = [
   probe('operatingPoint', 1.4),
   // Over the 1.4 kB that are wanted, since an error can be made again from its plain data and unknown keys are refused: a table
   // and what reads it, with the coefficients of every metal in the first and the nearest name told in the last.
-  probe('awg', 1.8),
-  probe('poeClass', 1.41),
-  probe('cable', 1.7),
+  probe('awg', 1.85),
+  probe('poeClass', 1.45),
+  probe('cable', 1.75),
   // 3.2 wanted: a misspelt key is told with the nearest name, and the limits are records that know their own ohms.
   probe('powerAtPd', 3.95),
   // 6.7 wanted. Both kinds of run, both cabling standards with their sources, the classes, cables by their names, and the reader

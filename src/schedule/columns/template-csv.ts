@@ -1,5 +1,7 @@
 /** A blank file to fill in. @module */
+
 import { requireObject, requireOneOf } from '../../quantity/guards.ts';
+import { refuseUnknown } from '../../quantity/nearest.ts';
 import { csvRow } from '../csv-row.ts';
 import type { Column } from './column.ts';
 import { RUN_COLUMNS } from './run-columns.ts';
@@ -24,6 +26,7 @@ export interface TemplateCsvInput {
  */
 export function templateCsv(input: TemplateCsvInput): string {
   requireObject(input, 'input', 'an object with file');
+  refuseUnknown(input, ['file'], '');
   requireOneOf(input.file, Object.keys(FILES), 'file');
   const columns: readonly Column<unknown>[] = Object.values(FILES[input.file]);
   return csvRow(columns.map(({ title }) => title));

@@ -16,6 +16,6 @@ export const PD_POWER_WORDS: LimitWords = {
   title: 'Power the class allows',
   subject: 'the power of the device',
   fails: 'the device draws {value}; {class} allows it {limit}',
-  failsElse: 'the Type {type} port grants {class}: {limit}; the device, class {asked}, wants {value}',
+  failsElse: 'the Type {type} port grants {class}: {limit}; the device, class {requestedClass}, wants {value}',
   wayOut: 'a stronger port, or a device that keeps to what its port grants',
 };

@@ -19,7 +19,7 @@ export function written<Result>(page: Page, writer: BlockWriter<Result>): Result
     const { kind } = block;
     requireOneOf(kind, Object.keys(writer), 'page[].kind');
     const isEmpty = ('items' in block && block.items.length === 0) || ('rows' in block && block.rows.length === 0);
-    return isEmpty ? [] : [(writer[kind] as (of: Block) => Result)(block)];
+    return isEmpty ? [] : [(writer[kind] as (written: Block) => Result)(block)];
   });
 }
 

@@ -44,12 +44,12 @@ export function highestLoad(input: Omit<PoweredRunInput, 'pdPower'> | TwoWireHig
   const open = openRun<{ kind: LoadKind }>(input, {
     powered: ['pdPower'],
     twoWire: ['load'],
-    asked: isKindAsked ? { kind: KIND as AnyField } : {},
+    others: isKindAsked ? { kind: KIND as AnyField } : {},
   });
-  const settled = (value: number): number => (value < IDLE ? 0 : value);
+  const idleAsNone = (value: number): number => (value < IDLE ? 0 : value);
   if (open.kind === 'powered') {
     return answered(
-      solveUnknown(0, MOST, (value) => open.checksWith({ pdPower: settled(value) })),
+      solveUnknown(0, MOST, (value) => open.checksWith({ pdPower: idleAsNone(value) })),
       (power) => ({ load: { power } }),
     );
   }
@@ -57,7 +57,7 @@ export function highestLoad(input: Omit<PoweredRunInput, 'pdPower'> | TwoWireHig
   const [best, worst] = kind === 'resistance' ? [MOST, IDLE] : [0, MOST];
   const loadOf = (value: number): Load => ({ [kind]: value }) as unknown as Load;
   return answered(
-    solveUnknown(best, worst, (value) => open.checksWith({ load: loadOf(kind === 'resistance' ? value : settled(value)) })),
+    solveUnknown(best, worst, (value) => open.checksWith({ load: loadOf(kind === 'resistance' ? value : idleAsNone(value)) })),
     (value) => ({ load: loadOf(value) }),
   );
 }

@@ -33,11 +33,11 @@ export interface MaximumPoweredFacts extends Omit<PoweredFacts, 'installed'> {
   readonly temperature?: Celsius | undefined;
 }
 
-const ASKED = (): object => ({ cable: CABLE, temperature: CONDUCTOR_TEMPERATURE });
+const OWN_FIELDS = (): object => ({ cable: CABLE, temperature: CONDUCTOR_TEMPERATURE });
 
 /** Every limit expressed as a length, and the shortest of them. @internal */
 export function maximumPoweredRun(input: MaximumPoweredRunInput): MaximumRun {
-  const fields = { ...without(POWERED_RUN_FIELDS, ['installed']), ...ASKED() };
+  const fields = { ...without(POWERED_RUN_FIELDS, ['installed']), ...OWN_FIELDS() };
   const facts = readInput(fields as never, input as never) as PoweredRead & { cable: Cable; temperature: Celsius };
   const { cable, temperature, cords, connections, connectionResistance, cabling, maximumResistance, minimumVoltage } = facts;
   const granted = grantedClass(facts.poeClass, { pseType: facts.pseType }).grantedClass;

@@ -30,29 +30,29 @@ interface Open {
   readonly powered?: readonly (keyof PoweredFacts)[];
   readonly twoWire?: readonly string[];
   /** Fields of the question itself. */
-  readonly asked?: AnyFields;
+  readonly others?: AnyFields;
 }
 
 /** The run that was read, and its checks once what is open is filled in. @internal */
-export type OpenRun<Asked> =
+export type OpenRun<Others> =
   | {
       readonly kind: 'powered';
-      readonly run: PoweredFacts & Asked;
+      readonly run: PoweredFacts & Others;
       readonly checksWith: (change: Partial<PoweredFacts>) => readonly Check[];
     }
   | {
       readonly kind: 'two-wire';
-      readonly run: TwoWireRunInput & Asked;
+      readonly run: TwoWireRunInput & Others;
       readonly checksWith: (change: Partial<TwoWireRunInput>) => readonly Check[];
     };
 
-/** Reads either kind of run; its verdicts go by margins: that one supply figure leaves a pass uncertain is not what is asked. @internal */
-export function openRun<Asked>(input: object, { powered = [], twoWire = [], asked = {} }: Open): OpenRun<Asked> {
+/** Reads either kind of run; its verdicts go by margins: a pass that is uncertain for its one supply figure counts as a pass. @internal */
+export function openRun<Others>(input: object, { powered = [], twoWire = [], others = {} }: Open): OpenRun<Others> {
   if (isPowered(input)) {
-    const run = read<PoweredFacts & Asked>({ ...without(POWERED_RUN_FIELDS, powered), ...asked }, input);
+    const run = read<PoweredFacts & Others>({ ...without(POWERED_RUN_FIELDS, powered), ...others }, input);
     return { kind: 'powered', run, checksWith: (change) => judgePoweredRun({ ...run, ...change }).checks };
   }
-  const run = read<TwoWireRunInput & Asked>({ ...without(TWO_WIRE_RUN_FIELDS, twoWire), ...asked }, input);
+  const run = read<TwoWireRunInput & Others>({ ...without(TWO_WIRE_RUN_FIELDS, twoWire), ...others }, input);
   return { kind: 'two-wire', run, checksWith: (change) => judgeTwoWireRun({ ...run, ...change }).checks };
 }
 

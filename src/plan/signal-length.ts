@@ -19,13 +19,13 @@ export function insertionLossLength(installed: readonly Segment[], cords: readon
   let length = 0;
   for (const piece of installed) {
     // Cord cable that is installed for good is no less lossy for it.
-    length += piece.length * (piece.cable.use === 'cord' ? cordFactor(piece.cable.gauge, rules) : 1) * warmth(piece);
+    length += piece.length * (piece.cable.use === 'cord' ? cordFactor(piece.cable.gauge, rules) : 1) * lossFactorOf(piece);
   }
-  for (const piece of cords) length += piece.length * cordFactor(piece.cable.gauge, rules) * warmth(piece);
+  for (const piece of cords) length += piece.length * cordFactor(piece.cable.gauge, rules) * lossFactorOf(piece);
   return length;
 }
 
-function warmth({ cable, temperature = CONDUCTOR_TEMPERATURE.default }: Segment): number {
+function lossFactorOf({ cable, temperature = CONDUCTOR_TEMPERATURE.default }: Segment): number {
   return lossFactor(temperature, isScreened(cable));
 }
 

@@ -86,7 +86,7 @@ export function smallestConductor(input: SmallestTwoWireInput | SmallestCableInp
   const open = openRun<Asked>(input, {
     powered: ['installed'],
     twoWire: ['conductor', 'out', 'back'],
-    asked: isPowered(input) ? CABLES_ASKED : CONDUCTORS_ASKED,
+    others: isPowered(input) ? CANDIDATE_CABLES : CANDIDATE_CONDUCTORS,
   });
   const { length, temperature } = open.run;
   const judged = open.run.candidates.map((candidate) => {
@@ -123,12 +123,12 @@ interface Asked {
   readonly temperature?: Celsius | undefined;
 }
 
-const CABLES_ASKED: AnyFields = {
+const CANDIDATE_CABLES: AnyFields = {
   candidates: { list: { read: (one: CableOrName, path: string) => readCable(one, path) }, least: 'candidate' },
   length: { nonNegative: 'm' },
   temperature: { temperature: '°C', optional: true },
 };
 
-const CONDUCTORS_ASKED: AnyFields = {
+const CANDIDATE_CONDUCTORS: AnyFields = {
   candidates: { list: { check: (one: Conductor, path: string) => requireConductor(one, path) }, least: 'candidate' },
 };

@@ -133,9 +133,9 @@ export function requireBoolean(value: unknown, parameter: string): void {
  * Requires 0, or a fraction from 1e-12 to 1, of what the unit says.
  * @internal
  */
-export function requireFraction(value: number, parameter: string, of: string): void {
-  requireNonNegative(value, parameter, `(a fraction of the ${of})`);
-  if (value > 1) refuse(value, parameter, `a fraction of the ${of} from 0 to 1`);
+export function requireFraction(value: number, parameter: string, whole: string): void {
+  requireNonNegative(value, parameter, `(a fraction of the ${whole})`);
+  if (value > 1) refuse(value, parameter, `a fraction of the ${whole} from 0 to 1`);
 }
 
 /**

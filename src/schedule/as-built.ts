@@ -31,7 +31,7 @@ export function asBuilt(input: PoweredFacts, readings: Readonly<Readings>): Powe
 }
 
 /** The readings held beside the run as it was described. @internal */
-export function besideExpected(input: PoweredFacts, readings: Readings): ReportedMeasurement {
+export function measuredAgainstExpected(input: PoweredFacts, readings: Readings): ReportedMeasurement {
   const { installed, connections = 0, connectionResistance } = input;
   const [first] = installed;
   const temperatures = installed.map(({ temperature = CONDUCTOR_TEMPERATURE.default }) => temperature);

@@ -31,11 +31,11 @@ export function heatInWords(heat: ReportedHeat): string {
 /** @internal */
 export function measuredInWords({ readings, expected, status, distance, consistentWith }: ReportedMeasurement): string {
   const read = readings.map(({ ohms }) => amount(ohms, 'Ω')).join(', ');
-  const beside = `expected ${amount(expected.low, 'Ω')} to ${amount(expected.high, 'Ω')}`;
-  if (status === 'consistent') return `${read}; ${beside}: consistent with the run as described`;
+  const expectation = `expected ${amount(expected.low, 'Ω')} to ${amount(expected.high, 'Ω')}`;
+  if (status === 'consistent') return `${read}; ${expectation}: consistent with the run as described`;
   const could =
     consistentWith.length === 0 ? 'nothing that is known of' : consistentWith.map((name) => EXPLANATION_WORDS[name]).join(', or ');
-  return `${read}; ${beside}: NOT as described, by ${amount(distance, 'Ω')}; consistent with ${could}`;
+  return `${read}; ${expectation}: NOT as described, by ${amount(distance, 'Ω')}; consistent with ${could}`;
 }
 
 /** What is the matter with the heat of a run, where its checks do not say it. @internal */

@@ -10,7 +10,7 @@ import { supplyRange } from '../plan/two-wire-input.ts';
 import { judgeTwoWireRun } from '../plan/two-wire-run.ts';
 import { requireArray, requireInteger, requireObject } from '../quantity/guards.ts';
 import { InputError } from '../quantity/input-error.ts';
-import { asBuilt, besideExpected } from './as-built.ts';
+import { asBuilt, measuredAgainstExpected } from './as-built.ts';
 import { judgedInBundle } from './bundle-heat.ts';
 import type { PoweredRunReport, ReportSettings, RunReport, TwoWireRunReport } from './report.ts';
 import type { Draft, ScheduledPoweredRun, ScheduledRun, ScheduledSwitch, ScheduledTwoWireRun, UnreadCell } from './schedule.ts';
@@ -95,7 +95,7 @@ export function poweredReport(
   const { measured } = run;
   if (measured !== undefined) {
     report.meterReading = judgePoweredRun(described).meterReading;
-    const found = ifAny(() => besideExpected(described, measured));
+    const found = ifAny(() => measuredAgainstExpected(described, measured));
     if (found !== undefined) report.measured = found;
     else report.notes = [...report.notes, 'the reading could not be held beside what was expected; the run is judged by it'];
   }

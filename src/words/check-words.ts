@@ -81,13 +81,15 @@ export function failing(
   const { name, unit, readings } = check;
   const { fails, failsElse = fails } = LIMIT_WORDS[name];
   // A port that grants less, a limit in another unit, a figure that may be read two ways.
-  const isElse = failsElse.includes('{asked}') ? poeClass !== grantedClass : readings !== undefined || unit !== LIMIT_OF.get(name)?.unit;
+  const isElse = failsElse.includes('{requestedClass}')
+    ? poeClass !== grantedClass
+    : readings !== undefined || unit !== LIMIT_OF.get(name)?.unit;
   const [value, limit] = figures(check);
   return filled(isElse ? failsElse : fails, {
     value,
     limit,
     class: grantedClass === undefined ? 'its class' : `class ${grantedClass}`,
-    asked: poeClass ?? '',
+    requestedClass: poeClass ?? '',
     type: pseType ?? '',
     standard,
     side: sideOf(check),

@@ -84,8 +84,8 @@ export const conductor: Reader = (text): Conductor => {
   }
   const flexible = /^(.*mm(?:2|²|\^2)) ?-?class ?([1256])$/.exec(text);
   if (flexible !== null) {
-    const [, area = '', of] = flexible;
-    return metric(measure(area, 'area'), { class: Number(of) as 1 | 2 | 5 | 6 });
+    const [, area = '', conductorClass] = flexible;
+    return metric(measure(area, 'area'), { class: Number(conductorClass) as 1 | 2 | 5 | 6 });
   }
   if (/ohms?\/|Ω\//i.test(text)) {
     return conductorFromResistance({ ohmsPerKilometre: measure(text, 'resistancePerLength') * 1000 });
@@ -224,9 +224,10 @@ export const pairs: Reader = (text) => {
   if (/^\d+$/.test(text.trim())) return Number(text);
   const ohms = (part: string): unknown => (part.trim() === 'open' ? 'open' : quantity('resistance')(part));
   const read = text.split(',').map((part) => {
-    const [, name = '', of] = /^\s*(\d-\d)\s*:(.*)$/.exec(part) ?? [];
-    if (of === undefined) throw new InputError('unreadable', 'value', 'pairs by their pins, such as 1-2:9ohm/9.3ohm,3-6:9ohm/9.1ohm', text);
-    const each = of.split('/').map(ohms);
+    const [, name = '', ends] = /^\s*(\d-\d)\s*:(.*)$/.exec(part) ?? [];
+    if (ends === undefined)
+      throw new InputError('unreadable', 'value', 'pairs by their pins, such as 1-2:9ohm/9.3ohm,3-6:9ohm/9.1ohm', text);
+    const each = ends.split('/').map(ohms);
     return [name.replace('-', ','), each.length === 1 ? each[0] : each] as const;
   });
   return Object.fromEntries(read);

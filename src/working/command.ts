@@ -84,7 +84,7 @@ export async function work(argv: readonly string[], screen: Screen): Promise<0 |
   try {
     const input = inputFrom(name as WorkingName, pairs) as unknown as WorkingInputs[WorkingName];
     const working = showWorking(name as WorkingName, input);
-    screen.print((RENDER[format] as (of: Working) => string)(working));
+    screen.print((RENDER[format] as (working: Working) => string)(working));
     return working.feasible ? 0 : 1;
   } catch (error) {
     if (!isInputError(error)) throw error;

@@ -104,15 +104,15 @@ function reviewed(
   options: ReviewOptions,
 ): AnswerReview {
   requireObject(options, 'options', 'an object with of');
-  const asked = options.of;
-  const step = steps.find(({ symbol }) => symbol === asked);
-  const named = results.find(({ core }) => core !== undefined && core === asked) ?? (step === undefined ? undefined : resultOf(step));
+  const requested = options.of;
+  const step = steps.find(({ symbol }) => symbol === requested);
+  const named = results.find(({ core }) => core !== undefined && core === requested) ?? (step === undefined ? undefined : resultOf(step));
   // What a working comes to before, or in spite of, its no can be asked about as well.
   const exists = feasible || named !== undefined;
-  const expected = named ?? (asked === undefined || !feasible ? result : undefined);
+  const expected = named ?? (requested === undefined || !feasible ? result : undefined);
   if (expected === undefined) {
     const names = [...results.map(({ core }) => core), ...steps.map(({ symbol }) => symbol)].map((name) => `'${name}'`).join(', ');
-    throw new InputError('unknown', 'options.of', `one of ${names}`, asked);
+    throw new InputError('unknown', 'options.of', `one of ${names}`, requested);
   }
   const firstOf = (): WorkingStep => {
     const under = slips.under(expected.symbol, true);

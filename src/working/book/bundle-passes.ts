@@ -73,9 +73,9 @@ export function findSurface(known: Scope, most: number): FoundSurface {
 
   const cold = surplus(0);
   const guess = figureIn(passes[0] as Scope, PASS.at(-1) as SheetStep);
-  const settled = crossing(surplus, cold, guess, most);
-  const settles = settled !== undefined && excess(settled) <= 0;
-  if (settles) return { settles, surfaceRise: settled, passes: tableOf(passes, '', 'as much heat shed as made, until it is so') };
+  const found = crossing(surplus, cold, guess, most);
+  const settles = found !== undefined && excess(found) <= 0;
+  if (settles) return { settles, surfaceRise: found, passes: tableOf(passes, '', 'as much heat shed as made, until it is so') };
   passes.length = 0;
   const surfaceRise = crossing(excess, excess(0), most / 2, most) ?? most;
   excess(surfaceRise);

@@ -21,8 +21,8 @@ export function findVoltages(reading: Reading<NetworkCase>, stated: Figures): Re
   // As the sheet reckons it.
   const ohmsOf = (x: '' | 'x', number: number | undefined): number => {
     const { T_ref = 20, [`R${x}_${number}`]: ohms } = stated;
-    const warmth = 1 + figure(`alpha${x}`, number) * (figure(`T${x}`, number) - T_ref);
-    return ohms ?? 2 * figure(`r${x}20`, number) * warmth * figure(`L${x}`, number);
+    const resistanceRatio = 1 + figure(`alpha${x}`, number) * (figure(`T${x}`, number) - T_ref);
+    return ohms ?? 2 * figure(`r${x}20`, number) * resistanceRatio * figure(`L${x}`, number);
   };
   const network: NetworkFigures = {
     held: new Map(supply.map((_, index) => [`V0_${index + 1}`, figure('V0', index + 1)])),

@@ -18,8 +18,8 @@ export function shownNumber(value: number, isGiven: boolean): string {
 
 /** 328.15 is held a little below what it says; to twelve digits it is what it says, and a half of the last place goes up. */
 function roundedTo(value: number, digits: number): string {
-  const said = Number(value.toPrecision(12));
-  return (said * (1 + 1e-14)).toPrecision(digits);
+  const decimal = Number(value.toPrecision(12));
+  return (decimal * (1 + 1e-14)).toPrecision(digits);
 }
 
 /** The number with its unit. */

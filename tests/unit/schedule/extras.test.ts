@@ -10,7 +10,7 @@ const broken = vi.hoisted(() => () => {
 });
 vi.mock(import('../../../src/plan/remedies.ts'), () => ({ remedies: broken }));
 vi.mock(import('../../../src/plan/heat/bundle-remedies.ts'), async (real) => ({ ...(await real()), largestPassing: broken }));
-vi.mock(import('../../../src/schedule/as-built.ts'), async (real) => ({ ...(await real()), besideExpected: broken }));
+vi.mock(import('../../../src/schedule/as-built.ts'), async (real) => ({ ...(await real()), measuredAgainstExpected: broken }));
 
 test('extras that cannot be worked out cost no run and no verdict', () => {
   const report = checkSchedule({

@@ -82,7 +82,7 @@ const INPUT: Addition = {
   rest: [
     {
       file: 'plan/powered-input.ts',
-      before: '  /** Comes back in the result. */',
+      before: '  /** Comes back in the judged run; a search takes it and leaves it. */',
       lines: '  /** Coiled up at the device; 3 if absent. [m] */\n  readonly spareLength?: number | undefined;\n',
     },
     { file: 'plan/powered-input.ts', before: "'cords' | 'connections' | 'connectionResistance' | 'cabling'", lines: "'spareLength' | " },

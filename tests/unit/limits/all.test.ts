@@ -14,7 +14,7 @@ test.each(LIMITS)('$name has a source that is known', (limit) => {
 });
 
 test.each(Object.entries(LIMIT_WORDS))('%s says how it fails with placeholders that are known', (_, { fails, failsElse = '', wayOut }) => {
-  const known = ['value', 'limit', 'class', 'standard', 'side', 'type', 'asked', 'pairset'];
+  const known = ['value', 'limit', 'class', 'standard', 'side', 'type', 'requestedClass', 'pairset'];
   for (const [, name] of `${fails} ${failsElse}`.matchAll(/\{(\w+)\}/g)) expect(known).toContain(name);
   expect(fails).toContain('{value}');
   expect(fails).not.toMatch(/[.]$/);
